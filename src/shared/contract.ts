@@ -1,0 +1,76 @@
+/**
+ * The contract, once. Every request that a page, a terminal or a test can make, with the schema of
+ * what it sends. The Electron bridge, the loopback route and the command line all derive from it.
+ */
+import { z } from 'zod';
+import type { Reply } from './reply.ts';
+import type {
+  About,
+  CheckReport,
+  JointReport,
+  Opened,
+  StressReport,
+  SweepReport,
+} from './reports.ts';
+
+const jointId = z.string().max(64);
+const caseId = z.string().max(64);
+const gapState = z.enum(['min', 'nominal', 'max']);
+/** Checked by `readProject`, not here: its errors name the place in the document. */
+const document = z.unknown();
+
+/** Which state of a joint to draw. What is left out is chosen: the governing case, gap and clocking. */
+const focus = z.strictObject({
+  caseId: caseId.optional(),
+  gapState: gapState.optional(),
+  theta: z.number().min(-360).max(360).optional(),
+  loadFactor: z.number().min(0).max(100).optional(),
+  stations: z.int().min(2).max(2000).optional(),
+});
+
+export const requests = {
+  'app.about': z.strictObject({}),
+  'project.initial': z.strictObject({}),
+  'project.demo': z.strictObject({}),
+  'project.read': z.strictObject({ text: z.string(), origin: z.string().max(300) }),
+  'project.check': z.strictObject({ document }),
+  'project.schema': z.strictObject({}),
+  'joint.analyse': z.strictObject({ document, jointId, focus }),
+  'joint.stress': z.strictObject({ document, jointId, focus }),
+  'joint.sweep': z.strictObject({
+    document,
+    jointId,
+    from: z.number().min(1).max(500).optional(),
+    to: z.number().min(1).max(500).optional(),
+    points: z.int().min(2).max(500).optional(),
+  }),
+} as const;
+
+export type RequestName = keyof typeof requests;
+export type RequestInput<N extends RequestName> = z.input<(typeof requests)[N]>;
+export type Focus = z.infer<typeof focus>;
+
+export interface Answers {
+  'app.about': About;
+  'project.initial': Opened;
+  'project.demo': Opened;
+  'project.read': Opened;
+  'project.check': CheckReport;
+  'project.schema': Record<string, unknown>;
+  'joint.analyse': JointReport;
+  'joint.stress': StressReport;
+  'joint.sweep': SweepReport;
+}
+
+export const requestNames = Object.keys(requests) as RequestName[];
+export const isRequestName = (value: unknown): value is RequestName =>
+  typeof value === 'string' && Object.hasOwn(requests, value);
+
+/** What the preload exposes as `window.lapwright`, and what the loopback page makes for itself. */
+export interface Bridge {
+  readonly carrier: 'electron' | 'loopback';
+  ask<N extends RequestName>(name: N, input: RequestInput<N>): Promise<Reply<Answers[N]>>;
+}
+
+/** Largest request body, bytes: a project of 2000 joints is about 2 MB. */
+export const MAX_BODY = 16 * 1024 * 1024;

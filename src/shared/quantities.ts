@@ -1,0 +1,98 @@
+/**
+ * Every physical number of the project file, once: its name, its unit inside the program and the
+ * range in which it makes physical sense. The schema refuses what is outside; the input fields,
+ * the JSON Schema and the messages all read this table.
+ */
+export type Unit = 'mm' | 'MPa' | 'N' | 'N·mm' | '°C' | '1/K' | '1' | 'cycles';
+
+export interface Quantity {
+  /** What a person calls it, lower case, as it stands in a sentence. */
+  readonly label: string;
+  readonly unit: Unit;
+  readonly min: number;
+  readonly max: number;
+  /** What it is and where it comes from, in one sentence. */
+  readonly help: string;
+}
+
+const quantity = (label: string, unit: Unit, min: number, max: number, help: string): Quantity => ({
+  label,
+  unit,
+  min,
+  max,
+  help,
+});
+
+export const quantities = {
+  overlap: quantity('overlap', 'mm', 1, 500, 'Bonded length, from the sleeve root to its mouth.'),
+  outsideDiameter: quantity('outside diameter', 'mm', 2, 1000, 'Outside diameter of the tube.'),
+  wall: quantity('wall', 'mm', 0.1, 50, 'Thickness of the wall.'),
+  width: quantity('width', 'mm', 1, 1000, 'Width of the strips across the load.'),
+  gap: quantity('gap', 'mm', 0.01, 5, 'Nominal thickness of the adhesive bondline.'),
+  gapTolerance: quantity('gap tolerance', 'mm', 0, 5, 'Plus-or-minus on the gap, from the fits.'),
+  offset: quantity(
+    'offset',
+    'mm',
+    0,
+    5,
+    "Distance of the tube's axis from the sleeve's axis: thins the gap on one side.",
+  ),
+  modulus: quantity('modulus', 'MPa', 100, 1_000_000, "Young's modulus."),
+  shearModulus: quantity('shear modulus', 'MPa', 20, 500_000, 'Shear modulus.'),
+  poisson: quantity('Poisson ratio', '1', 0, 0.49, 'Contraction across over extension along.'),
+  laminatePoisson: quantity(
+    'Poisson ratio',
+    '1',
+    -0.5,
+    1.5,
+    'Hoop contraction over axial extension; angle-ply laminates can exceed 0.5.',
+  ),
+  expansion: quantity(
+    'thermal expansion',
+    '1/K',
+    -2e-5,
+    2e-4,
+    'Linear thermal expansion coefficient.',
+  ),
+  strength: quantity('strength', 'MPa', 1, 10_000, 'Stress at which the part is taken to fail.'),
+  adhesiveModulus: quantity('adhesive modulus', 'MPa', 1, 20_000, "Young's modulus, bulk."),
+  adhesiveShearModulus: quantity(
+    'adhesive shear modulus',
+    'MPa',
+    0.5,
+    10_000,
+    'From a thick-adherend shear test, at this temperature and moisture.',
+  ),
+  shearYield: quantity(
+    'shear yield stress',
+    'MPa',
+    0.1,
+    500,
+    'Plateau of the shear stress-strain curve, idealised as elastic, then perfectly plastic.',
+  ),
+  plasticStrain: quantity(
+    'plastic shear strain',
+    '1',
+    0,
+    5,
+    'Shear strain from yield to failure, beyond the elastic part.',
+  ),
+  temperature: quantity('temperature', '°C', -200, 400, 'Temperature in service or of cure.'),
+  force: quantity('axial force', 'N', -1e7, 1e7, 'Along the tube; tension positive.'),
+  moment: quantity('bending moment', 'N·mm', -1e9, 1e9, 'At the mouth of the sleeve.'),
+  torque: quantity('torque', 'N·mm', -1e9, 1e9, 'About the axis of the tube.'),
+  shear: quantity('transverse shear', 'N', -1e7, 1e7, 'Across the tube, in the plane of bending.'),
+  cycles: quantity('cycles', 'cycles', 1, 1e12, 'Number of load cycles in the life.'),
+  factor: quantity('factor', '1', 0.1, 20, 'Multiplies the loads before strength is compared.'),
+  targetMargin: quantity('target margin', '1', -0.5, 20, 'Margins below it are marked low.'),
+  fatigueCoefficient: quantity(
+    'S-N coefficient',
+    '1',
+    0.01,
+    10,
+    'Peak shear over yield shear, extrapolated to one cycle.',
+  ),
+  fatigueExponent: quantity('S-N exponent', '1', 0, 1, 'Slope of the S-N line in log-log.'),
+} as const satisfies Record<string, Quantity>;
+
+export type QuantityName = keyof typeof quantities;

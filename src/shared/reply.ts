@@ -1,0 +1,20 @@
+/** Every request is answered by a value or by one error that a person can act on. */
+export type ErrorCode = 'bad-request' | 'bad-input' | 'not-found' | 'not-computable' | 'internal';
+
+export interface RequestError {
+  readonly code: ErrorCode;
+  /** Dotted path of the input to change, from the top of the project, such as `joints.2.overlap`; empty when none. */
+  readonly field: string;
+  /** One plain sentence: what is wrong and what to change. */
+  readonly message: string;
+}
+
+export type Reply<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: RequestError };
+
+export const ok = <T>(value: T): Reply<T> => ({ ok: true, value });
+export const refuse = (code: ErrorCode, field: string, message: string): Reply<never> => ({
+  ok: false,
+  error: { code, field, message },
+});

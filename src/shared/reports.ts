@@ -1,0 +1,170 @@
+/** What the handlers answer: plain data, N, mm, MPa, °C, degrees for clocking. */
+import type { Project } from './project.ts';
+
+export type GapState = 'min' | 'nominal' | 'max';
+export type MarginState = 'fails' | 'low' | 'holds';
+/** `within` is a place inside the overlap, away from both ends. */
+export type Place = 'root' | 'mouth' | 'within';
+
+export type Mode =
+  | 'adhesive-yield'
+  | 'adhesive-strain'
+  | 'durability-trough'
+  | 'cyclic-shear'
+  | 'metal-yield'
+  | 'metal-ultimate'
+  | 'laminate-strength';
+
+/** Something the reader must know about a figure: outside a method's domain, nearest value used, … */
+export interface Flag {
+  readonly code: string;
+  readonly message: string;
+}
+
+export interface Margin {
+  readonly mode: Mode;
+  /** In plain words, such as `adhesive, ultimate strain`, `tube, laminate strength`. */
+  readonly label: string;
+  /** (reached / asked) − 1. */
+  readonly margin: number;
+  readonly state: MarginState;
+  /** Factor on the case's loads at which the mode is reached. */
+  readonly reached: number;
+  /** Factor on the case's loads that is asked for. */
+  readonly asked: number;
+  readonly caseId: string;
+  readonly caseName: string;
+  readonly gapState: GapState;
+  readonly place: Place;
+  /** Distance from the root, mm. */
+  readonly x: number;
+  /** Clocking from the plane of bending, degrees. */
+  readonly theta: number;
+  /** Bond or adherend it happens in, such as `inner bond` or `tube`. */
+  readonly part: string;
+  /** True when a property from `typical` or `memory` stands behind it. */
+  readonly typical: boolean;
+  /** One short sentence that adds to the figure, such as the trough's length; empty when none. */
+  readonly remark: string;
+}
+
+export interface BondStress {
+  /** `bond`, or `inner bond` and `outer bond` (`lower`/`upper` when flat). */
+  readonly part: string;
+  readonly gap: number;
+  /** Radius of the middle of the bond; 0 for a flat joint. */
+  readonly radius: number;
+  /** Shear along the axis, tension positive, at each x. */
+  readonly axialShear: readonly number[];
+  /** Shear around the axis at each x. */
+  readonly hoopShear: readonly number[];
+  /** √(axial² + hoop²), carrying the sign of the axial shear where there is no hoop shear. */
+  readonly shear: readonly number[];
+  readonly shearYield: number;
+  readonly peak: { readonly x: number; readonly value: number };
+  /** Stretches of the overlap where the adhesive has yielded. */
+  readonly plastic: readonly { readonly from: number; readonly to: number }[];
+  /** Largest adhesive shear strain and the strain it may reach. */
+  readonly strain: number;
+  readonly strainAllowed: number;
+  /** Axial force that this bond carries at this clocking's line load, N. */
+  readonly force: number;
+}
+
+export interface AdherendStress {
+  readonly part: string;
+  /** Axial force carried at each x for this clocking's line load, N. */
+  readonly force: readonly number[];
+  readonly stressAtRoot: number;
+  readonly stressAtMouth: number;
+}
+
+export interface StressReport {
+  readonly jointId: string;
+  readonly caseId: string;
+  readonly gapState: GapState;
+  readonly temperature: number;
+  readonly theta: number;
+  /** The loads of the case are multiplied by this. */
+  readonly loadFactor: number;
+  /** False when the bond cannot carry loadFactor: the curves then show the most it carries. */
+  readonly carried: boolean;
+  /** Largest load factor that the bond carries, by adhesive ultimate strain. */
+  readonly capacity: number;
+  readonly x: readonly number[];
+  readonly bonds: readonly BondStress[];
+  readonly adherends: readonly AdherendStress[];
+  readonly trough: {
+    /** Lowest |shear| along the bond over the yield shear. */
+    readonly ratio: number;
+    /** Length of the elastic trough between the plastic zones, mm. */
+    readonly elasticLength: number;
+    /** Length over which |shear| is at or below a tenth of yield, mm. */
+    readonly restLength: number;
+  };
+  readonly flags: readonly Flag[];
+}
+
+export interface JointSummary {
+  readonly jointId: string;
+  readonly name: string;
+  /** `single lap, tube in socket` and so on. */
+  readonly description: string;
+  readonly overlap: number;
+  /** Null when the joint has no load case. */
+  readonly lowest: Margin | null;
+  readonly flags: readonly Flag[];
+}
+
+export interface CheckReport {
+  readonly project: string;
+  readonly targetMargin: number;
+  readonly joints: readonly JointSummary[];
+  readonly counts: Readonly<Record<MarginState, number>>;
+  readonly modelVersion: string;
+}
+
+export interface JointReport {
+  readonly jointId: string;
+  readonly description: string;
+  readonly targetMargin: number;
+  /** Lowest first; one row for each mode and part, the worst over every case and gap. */
+  readonly margins: readonly Margin[];
+  /** The state that is drawn: as asked for, else that of the lowest adhesive margin. */
+  readonly stress: StressReport | null;
+  readonly flags: readonly Flag[];
+  readonly modelVersion: string;
+}
+
+export interface SweepPoint {
+  readonly overlap: number;
+  /** Bond strength over the load asked for: 1 is margin 0. Worst over cases and gaps. */
+  readonly bond: number;
+  /** The same for the lowest of all strength modes (the durability trough is left out: it is a length rule). */
+  readonly all: number;
+  /** Label of the mode that sets `all`. */
+  readonly mode: string;
+}
+
+export interface SweepReport {
+  readonly jointId: string;
+  readonly points: readonly SweepPoint[];
+  /** Overlap past which the bond gains under 2 % however long it is made; null when beyond the sweep. */
+  readonly plateau: number | null;
+  /** Ratio on the plateau: bond strength of a very long overlap over the load asked for. */
+  readonly plateauStrength: number;
+  readonly caseName: string;
+  readonly flags: readonly Flag[];
+}
+
+export interface Opened {
+  readonly document: Project;
+  /** File name it came from; `Curlew (demonstration)` for the demo. */
+  readonly origin: string;
+}
+
+export interface About {
+  readonly version: string;
+  readonly modelVersion: string;
+  readonly carrier: 'electron' | 'loopback' | 'terminal';
+}
