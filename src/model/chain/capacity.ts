@@ -1,0 +1,54 @@
+/**
+ * What the bonds carry at most, by the chain: the load factor at which the first end of any bond
+ * slips by its slip at failure, thermal stress held fixed.
+ */
+import type { LapProblem } from '../lap/problem.ts';
+import { slipAtYield } from '../lap/problem.ts';
+import { slipRatio } from './fronts.ts';
+import type { Chain } from './newton.ts';
+import { solveChain } from './solve.ts';
+
+export interface ChainCapacity {
+  readonly factor: number;
+  readonly bond: number;
+  readonly end: 'root' | 'mouth';
+  readonly chain: Chain;
+}
+
+const ends = ['root', 'mouth'] as const;
+
+/** Slip over slip at failure at both ends of every bond, largest first. */
+function rankEnds(problem: LapProblem, chain: Chain) {
+  return problem.bonds
+    .flatMap((bond, j) =>
+      ends.map((end) => {
+        const node = end === 'root' ? 0 : chain.nodes.length - 1;
+        const used = (slipRatio(problem, chain, j, node) * slipAtYield(bond)) / bond.slipAtFailure;
+        return { bond: j, end, used };
+      }),
+    )
+    .sort((a, b) => b.used - a.used);
+}
+
+/**
+ * @param guess end to try first
+ * @throws ModelError when no load moves any end
+ */
+export function chainCapacity(problem: LapProblem, guess: Chain): ChainCapacity {
+  let target = rankEnds(problem, guess)[0]!;
+  const tried = new Set<string>();
+  let best: ChainCapacity | null = null;
+  for (let round = 0; round < 4; round++) {
+    const size = problem.bonds[target.bond]!.slipAtFailure;
+    const chain = solveChain(problem, { kind: 'slip', bond: target.bond, end: target.end, size });
+    const factor = chain.values[chain.values.length - 1]!;
+    if (!best || factor < best.factor) {
+      best = { factor, bond: target.bond, end: target.end, chain };
+    }
+    tried.add(`${target.bond} ${target.end}`);
+    const worst = rankEnds(problem, chain)[0]!;
+    if (worst.used <= 1 + 1e-9 || tried.has(`${worst.bond} ${worst.end}`)) break;
+    target = worst;
+  }
+  return best!;
+}

@@ -1,0 +1,67 @@
+/** Where each bond passes from elastic to plastic, and which cells lie on which side. */
+import { type LapProblem, slipAtYield } from '../lap/problem.ts';
+import { layoutOf } from './equations.ts';
+import type { Regime } from './law.ts';
+import type { Chain } from './newton.ts';
+
+/** Size of the slip of bond j at node i over the slip at yield. */
+export function slipRatio(problem: LapProblem, chain: Chain, j: number, i: number): number {
+  const { bonds, channels, unknowns } = layoutOf(problem);
+  const at = i * unknowns;
+  const s0 = chain.values[at + 2 * j]!;
+  const s1 = channels > 1 ? chain.values[at + 2 * (bonds + j)]! : 0;
+  return Math.hypot(s0, s1) / slipAtYield(problem.bonds[j]!);
+}
+
+/** Rising positions, for each bond, where |s| passes the slip at yield. */
+export function findFronts(problem: LapProblem, chain: Chain): number[][] {
+  return problem.bonds.map((_bond, j) => {
+    const fronts: number[] = [];
+    for (let i = 1; i < chain.nodes.length; i++) {
+      const a = slipRatio(problem, chain, j, i - 1) - 1;
+      const b = slipRatio(problem, chain, j, i) - 1;
+      if (a > 0 === b > 0) continue;
+      const x0 = chain.nodes[i - 1]!;
+      const x1 = chain.nodes[i]!;
+      fronts.push(x0 + (x1 - x0) * Math.min(Math.max(a / (a - b), 0), 1));
+    }
+    return fronts;
+  });
+}
+
+/** True where bond j is plastic at the overlap's root end. */
+export const plasticAtRoot = (problem: LapProblem, chain: Chain, j: number): boolean =>
+  slipRatio(problem, chain, j, 0) > 1;
+
+/** Breakpoints of the mesh: ends and fronts, those closer than `least` merged. */
+export function breakpointsOf(
+  fronts: readonly number[][],
+  length: number,
+  least: number,
+): number[] {
+  const points = [0];
+  for (const x of fronts.flat().sort((a, b) => a - b)) {
+    if (x - points[points.length - 1]! > least && length - x > least) points.push(x);
+  }
+  points.push(length);
+  return points;
+}
+
+/** Each cell's branch for each bond, by the cell's middle against the fronts. */
+export function regimesOf(
+  nodes: Float64Array,
+  fronts: readonly number[][],
+  startsPlastic: readonly boolean[],
+): Regime[][] {
+  const regimes: Regime[][] = [];
+  for (let i = 1; i < nodes.length; i++) {
+    const middle = (nodes[i - 1]! + nodes[i]!) / 2;
+    regimes.push(
+      fronts.map((bondFronts, j) => {
+        const passed = bondFronts.filter((x) => x < middle).length;
+        return (passed % 2 === 0) === startsPlastic[j]! ? 'plastic' : 'elastic';
+      }),
+    );
+  }
+  return regimes;
+}

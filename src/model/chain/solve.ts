@@ -1,0 +1,176 @@
+/**
+ * The chain's answer to one question: the state under a load factor, or the load factor at which
+ * an end slips by a given amount. First on a coarse mesh with the yield stress lowered step by step
+ * to its true value, then with nodes moved onto the yield fronts until these stand still: there the
+ * stress is smooth in every cell and the formula keeps its fourth order.
+ */
+import { ModelError } from '../errors.ts';
+import type { LapProblem } from '../lap/problem.ts';
+import { layoutOf } from './equations.ts';
+import { breakpointsOf, findFronts, plasticAtRoot, regimesOf, slipRatio } from './fronts.ts';
+import { interpolator } from './interpolate.ts';
+import type { Regime } from './law.ts';
+import { gradedMesh } from './mesh.ts';
+import { type Chain, type Control, newton } from './newton.ts';
+
+/** Upper bound of the decay rate over all channels and bonds, 1/mm. */
+export function fastestDecay(problem: LapProblem): number {
+  let fastest = 0;
+  for (const channel of problem.channels) {
+    let trace = 0;
+    problem.bonds.forEach((bond, j) => {
+      const outer = channel.outers[j]!;
+      const softest = Math.min(outer.stiffness, outer.stiffnessAtMouth ?? outer.stiffness);
+      trace +=
+        channel.levers[j]! ** 2 *
+        bond.width *
+        bond.stiffness *
+        (1 / channel.tube.stiffness + 1 / softest);
+    });
+    fastest = Math.max(fastest, trace);
+  }
+  return Math.sqrt(fastest);
+}
+
+const uniform = (nodes: Float64Array, bonds: number, regime: Regime): Regime[][] =>
+  Array.from({ length: nodes.length - 1 }, () => new Array<Regime>(bonds).fill(regime));
+
+function resample(problem: LapProblem, chain: Chain, nodes: Float64Array): Float64Array {
+  const { unknowns } = layoutOf(problem);
+  const at = interpolator(problem, chain);
+  const values = new Float64Array(nodes.length * unknowns);
+  const out = new Float64Array(unknowns);
+  nodes.forEach((x, i) => {
+    at(x, out);
+    values.set(out, i * unknowns);
+  });
+  return values;
+}
+
+/** The elastic answer, whatever the yield stress: the start of everything else. */
+export function elasticChain(problem: LapProblem, control: Control, nodes: Float64Array): Chain {
+  const { bonds, channels, unknowns } = layoutOf(problem);
+  const regimes = uniform(nodes, bonds, 'elastic');
+  const solveAt = (factor: number): Chain => {
+    const values = new Float64Array(nodes.length * unknowns);
+    for (let i = 0; i < nodes.length; i++) values[(i + 1) * unknowns - 1] = factor;
+    const chain = newton(problem, { kind: 'load', factor }, { nodes, values, regimes });
+    if (!chain) throw new ModelError('joint', 'The elastic equations have no solution.');
+    return chain;
+  };
+  if (control.kind === 'load') return solveAt(control.factor);
+  // Linear in the load factor: |thermal + λ·mechanical| = size, the positive root.
+  const thermal = solveAt(0);
+  const both = solveAt(1);
+  const node = control.end === 'root' ? 0 : nodes.length - 1;
+  let a = 0;
+  let b = 0;
+  let c = -control.size * control.size;
+  for (let q = 0; q < channels; q++) {
+    const at = node * unknowns + 2 * (q * bonds + control.bond);
+    const t = thermal.values[at]!;
+    const d = both.values[at]! - t;
+    a += d * d;
+    b += t * d;
+    c += t * t;
+  }
+  const factor = (-b + Math.sqrt(Math.max(b * b - a * c, 0))) / a;
+  if (!Number.isFinite(factor)) {
+    throw new ModelError('load', 'The load does not move this end of the bond.');
+  }
+  const values = thermal.values.map((value, i) => value + factor * (both.values[i]! - value));
+  return { nodes, values, regimes };
+}
+
+/** Largest |s| over the slip at yield, over all nodes and bonds. */
+function largestRatio(problem: LapProblem, chain: Chain): number {
+  let largest = 0;
+  for (let j = 0; j < problem.bonds.length; j++) {
+    for (let i = 0; i < chain.nodes.length; i++) {
+      largest = Math.max(largest, slipRatio(problem, chain, j, i));
+    }
+  }
+  return largest;
+}
+
+/** From the elastic answer to the true yield stress on one mesh; null when it cannot be followed. */
+function lowerYield(problem: LapProblem, control: Control, elastic: Chain): Chain | null {
+  const either = uniform(elastic.nodes, problem.bonds.length, 'either');
+  let chain: Chain = { ...elastic, regimes: either };
+  const direct = newton(problem, control, chain, 1, 12);
+  if (direct) return direct;
+  let level = Math.max(largestRatio(problem, elastic), 1);
+  let ratio = 0.5;
+  for (let step = 0; step < 200 && level > 1; step++) {
+    const next = Math.max(level * ratio, 1);
+    const advanced = newton(problem, control, chain, next, 15);
+    if (advanced) {
+      chain = advanced;
+      level = next;
+      ratio = Math.max(ratio * ratio, 0.5);
+    } else {
+      ratio = Math.sqrt(ratio);
+      if (ratio > 0.9999) return null;
+    }
+  }
+  return level <= 1 ? chain : null;
+}
+
+/** Nodes onto the fronts, until these stand still. */
+function sharpen(problem: LapProblem, control: Control, coarse: Chain, omega: number): Chain {
+  const { length } = problem;
+  const grading = { first: 0.14 / omega, growth: 0.12, largest: length };
+  let chain = coarse;
+  let best = coarse;
+  let previous: number[] = [];
+  for (let round = 0; round < 10; round++) {
+    const fronts = findFronts(problem, chain);
+    const starts = problem.bonds.map((_bond, j) => plasticAtRoot(problem, chain, j));
+    const nodes = gradedMesh(breakpointsOf(fronts, length, 1e-7 * length), grading);
+    const regimes = regimesOf(nodes, fronts, starts);
+    const solved = newton(problem, control, {
+      nodes,
+      values: resample(problem, chain, nodes),
+      regimes,
+    });
+    if (!solved) break;
+    chain = solved;
+    const flat = fronts.flat();
+    const still =
+      flat.length === previous.length &&
+      flat.every((x, i) => Math.abs(x - previous[i]!) <= 1e-8 * length);
+    best = solved;
+    if (still) break;
+    previous = flat;
+  }
+  return best;
+}
+
+/**
+ * @throws ModelError when the state cannot be found: the load is beyond what the bond carries
+ */
+export function solveChain(problem: LapProblem, control: Control): Chain {
+  const omega = fastestDecay(problem);
+  const { length } = problem;
+  const base = gradedMesh([0, length], {
+    first: 0.3 / omega,
+    growth: 0.25,
+    largest: Math.max(0.7 / omega, length / 120),
+  });
+  const elastic = elasticChain(problem, control, base);
+  if (largestRatio(problem, elastic) <= 1) return refineElastic(problem, control, omega);
+  const coarse = lowerYield(problem, control, elastic);
+  if (!coarse) {
+    throw new ModelError(
+      'load',
+      'The plastic state of the bond was not found at this load: lower the load or lengthen the overlap.',
+    );
+  }
+  return sharpen(problem, control, coarse, omega);
+}
+
+/** The elastic answer on the fine mesh: used where a taper leaves no closed form. */
+export function refineElastic(problem: LapProblem, control: Control, omega: number): Chain {
+  const grading = { first: 0.1 / omega, growth: 0.1, largest: problem.length };
+  return elasticChain(problem, control, gradedMesh([0, problem.length], grading));
+}

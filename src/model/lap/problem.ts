@@ -1,0 +1,88 @@
+/**
+ * The one-dimensional lap: a tube (or strip) bonded to one or two outer adherends over x = 0 … L.
+ * x = 0 is the sleeve root, where the tube ends; x = L the mouth, where the tube leaves. A channel
+ * is one direction of shear, axial or circumferential. See docs/method.md, section 4.
+ */
+import { ModelError, requireFinite, requirePositive } from '../errors.ts';
+
+export interface Member {
+  /** Force per unit strain, N, at the root. */
+  readonly stiffness: number;
+  /** The same at the mouth when the wall tapers linearly; left out for a uniform wall. */
+  readonly stiffnessAtMouth?: number;
+  /** Free thermal strain, α·ΔT. */
+  readonly thermalStrain: number;
+}
+
+export interface Channel {
+  /** Force on the tube at the mouth, N. */
+  readonly load: number;
+  readonly tube: Member;
+  /** One outer adherend for each bond. */
+  readonly outers: readonly Member[];
+  /** Slip at the bond per unit strain difference, one for each bond: 1 when the radii agree. */
+  readonly levers: readonly number[];
+}
+
+export interface BondLaw {
+  /** Bonded width, 2πρ or b, mm. */
+  readonly width: number;
+  /** Shear stress per slip, MPa/mm, the adherends' own shear included. */
+  readonly stiffness: number;
+  /** Shear stress at yield, MPa. */
+  readonly shearYield: number;
+  /** Slip at which the adhesive fails, mm. */
+  readonly slipAtFailure: number;
+}
+
+export interface LapProblem {
+  readonly length: number;
+  readonly bonds: readonly BondLaw[];
+  /** One channel, or axial and circumferential. */
+  readonly channels: readonly Channel[];
+}
+
+/** Slip at which the bond yields, mm. */
+export const slipAtYield = (bond: BondLaw): number => bond.shearYield / bond.stiffness;
+
+export const isTapered = (channel: Channel): boolean =>
+  channel.outers.some(
+    (outer) => outer.stiffnessAtMouth !== undefined && outer.stiffnessAtMouth !== outer.stiffness,
+  );
+
+/** Δε of bond j: how much more the tube expands than its outer adherend. */
+export const thermalMismatch = (channel: Channel, j: number): number =>
+  channel.tube.thermalStrain - channel.outers[j]!.thermalStrain;
+
+/** The same problem with the mechanical loads multiplied and, if asked, the temperature removed. */
+export function scaleLoads(problem: LapProblem, factor: number): LapProblem {
+  return {
+    ...problem,
+    channels: problem.channels.map((channel) => ({ ...channel, load: channel.load * factor })),
+  };
+}
+
+/** @throws ModelError naming the input that is not a finite number in its range */
+export function checkProblem(problem: LapProblem): void {
+  requirePositive('overlap', problem.length);
+  const bonds = problem.bonds.length;
+  if (bonds !== 1 && bonds !== 2) throw new ModelError('bonds', 'A lap has one or two bonds.');
+  for (const bond of problem.bonds) {
+    requirePositive('bond width', bond.width);
+    requirePositive('bond stiffness', bond.stiffness);
+    requirePositive('shear yield stress', bond.shearYield);
+    requirePositive('slip at failure', bond.slipAtFailure);
+  }
+  for (const channel of problem.channels) {
+    requireFinite('load', channel.load);
+    for (const member of [channel.tube, ...channel.outers]) {
+      requirePositive('adherend stiffness', member.stiffness);
+      requirePositive('adherend stiffness', member.stiffnessAtMouth ?? member.stiffness);
+      requireFinite('thermal strain', member.thermalStrain);
+    }
+    if (channel.outers.length !== bonds || channel.levers.length !== bonds) {
+      throw new ModelError('adherends', 'Each bond needs its outer adherend and its lever.');
+    }
+    for (const lever of channel.levers) requirePositive('lever', lever);
+  }
+}
