@@ -1,0 +1,122 @@
+/** Every word that the screens say about a figure, in one place, so that all of them say it alike. */
+import type { Lap } from './convert-lap.ts';
+import type { LoadCase, Moisture } from './project.ts';
+import type { GapState, JointReport, Margin, MarginState, Place } from './reports.ts';
+import { toDisplay } from './units.ts';
+
+export const lapWords: Readonly<Record<Lap, string>> = {
+  socket: 'single, tube in socket',
+  spigot: 'single, tube over spigot',
+  'sleeve-double': 'double, spigot and socket',
+  'flat-single': 'single',
+  'flat-double': 'double',
+};
+
+export const stateWords: Readonly<Record<MarginState, string>> = {
+  fails: 'fails',
+  low: 'low',
+  holds: 'holds',
+};
+
+export const gapWords: Readonly<Record<GapState, string>> = {
+  min: 'gap min',
+  nominal: 'gap nominal',
+  max: 'gap max',
+};
+
+export const placeWords: Readonly<Record<Place, string>> = {
+  root: 'root',
+  mouth: 'mouth',
+  within: 'within',
+};
+
+const counted = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+
+/** Small counts read better as words. */
+export const count = (n: number): string => counted[n] ?? String(n);
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** `+0.42`, `−0.08`; the sign is the true one even where two decimals round to nothing. */
+export function signed(value: number): string {
+  const size = Math.abs(value);
+  const sign = value < 0 ? '−' : '+';
+  return size >= 99.995 ? `> ${sign}99` : `${sign}${size.toFixed(2)}`;
+}
+
+/** Three significant figures, never in powers: for readouts and labels beside a drawing. */
+export function figure(value: number): string {
+  const size = Math.abs(value);
+  const decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
+  const text = size.toFixed(decimals);
+  return (value < 0 && Number(text) !== 0 ? '−' : '') + text;
+}
+
+export const millimetres = (value: number): string =>
+  `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(1)} mm`;
+
+/** −0 and 360 are both 0°. */
+export const clocking = (theta: number): string => {
+  const degrees = Math.round(theta) % 360;
+  return `${degrees < 0 ? '−' : ''}${Math.abs(degrees)}°`;
+};
+
+export const environment = (temperature: number, moisture: Moisture): string =>
+  `${toDisplay('temperature', temperature)} °C ${moisture}`;
+
+export const kindOf = (load: LoadCase): string =>
+  load.kind === 'cyclic' ? `cyclic, ${power(load.cycles)} cycles` : load.kind;
+
+/** 10 000 000 as 1e7; small or uneven counts as they are. */
+function power(value: number): string {
+  const exponent = Math.floor(Math.log10(value));
+  const mantissa = value / 10 ** exponent;
+  return exponent >= 4 && Number(mantissa.toFixed(2)) === mantissa
+    ? `${mantissa}e${exponent}`
+    : String(value);
+}
+
+/** Where and when a margin is reached: `mouth, 0°, hard landing, gap max`. */
+export const whereWhen = (margin: Margin): string =>
+  [
+    margin.place === 'within' ? `at ${millimetres(margin.x)}` : placeWords[margin.place],
+    clocking(margin.theta),
+    margin.caseName,
+    gapWords[margin.gapState],
+  ].join(' · ');
+
+/** One sentence on what sets the strength of the joint. */
+export function governs(report: JointReport): string {
+  const [lowest] = report.margins;
+  if (!lowest) return 'No load case acts on this joint: give it one to see margins.';
+  const place =
+    lowest.place === 'within' ? `${millimetres(lowest.x)} from the root` : `the ${lowest.place}`;
+  const failing = report.margins.filter((margin) => margin.state === 'fails').length;
+  const low = report.margins.filter((margin) => margin.state === 'low').length;
+  const verdict =
+    failing > 0
+      ? `${capital(count(failing))} of ${count(report.margins.length)} margins ${failing === 1 ? 'is' : 'are'} below zero.`
+      : low > 0
+        ? `Nothing fails, but ${count(low)} of ${count(report.margins.length)} margins ${low === 1 ? 'is' : 'are'} below the target.`
+        : 'Every margin reaches the target.';
+  return `${verdict} ${capital(lowest.label)} at ${place} governs, in ${lowest.caseName} with ${gapWords[lowest.gapState].replace('gap ', 'the gap at its ')}.`;
+}
+
+/** How a project stands, in one sentence. */
+export function tally(counts: Readonly<Record<MarginState, number>>, joints: number): string {
+  if (joints === 0) return 'This project has no joints.';
+  const parts = (['fails', 'low', 'holds'] as const)
+    .filter((state) => counts[state] > 0)
+    .map((state) => {
+      const n = counts[state];
+      if (state === 'low') return `${count(n)} ${n === 1 ? 'is' : 'are'} low`;
+      return `${count(n)} ${n === 1 ? state : state.slice(0, -1)}`;
+    });
+  const judged = counts.fails + counts.low + counts.holds;
+  const unloaded = joints - judged;
+  if (unloaded > 0)
+    parts.push(`${count(unloaded)} ${unloaded === 1 ? 'has' : 'have'} no load case`);
+  const last = parts.pop() ?? '';
+  const list = parts.length === 0 ? last : `${parts.join(', ')} and ${last}`;
+  return `Of ${count(joints)} ${joints === 1 ? 'joint' : 'joints'}, ${list}.`;
+}

@@ -1,0 +1,79 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type QuantityName, quantities } from '../../src/shared/quantities.ts';
+import {
+  displayUnit,
+  fromDisplay,
+  inDisplayUnit,
+  toDisplay,
+  withUnit,
+} from '../../src/shared/units.ts';
+
+const names = Object.keys(quantities) as QuantityName[];
+
+describe('units at the edge', () => {
+  it.each([
+    ['force', '16', 16_000],
+    ['force', '0.3', 300],
+    ['moment', '410', 410_000],
+    ['torque', '1.1', 1100],
+    ['modulus', '114', 114_000],
+    ['expansion', '8.6', 8.6e-6],
+    ['expansion', '−0.5', -5e-7],
+    ['adhesiveShearModulus', '876', 876],
+    ['gap', '0.2', 0.2],
+  ] as const)('%s: %s stores %d exactly', (name, text, stored) => {
+    expect(fromDisplay(name, text)).toEqual({ ok: true, value: stored });
+  });
+
+  it.each([
+    ['force', 16_000, '16.0'],
+    ['force', -300, '−0.3'],
+    ['force', 0.1 + 0.2, '0.00030000000000000004'],
+    ['moment', 410_000, '410'],
+    ['moment', 0, '0'],
+    ['overlap', 30, '30.0'],
+    ['overlap', 30.25, '30.25'],
+    ['gap', 0.2, '0.20'],
+    ['gap', 0.125, '0.125'],
+    ['modulus', 114_000, '114'],
+    ['expansion', 8.6e-6, '8.6'],
+    ['expansion', -5e-7, '−0.5'],
+    ['cycles', 1e7, '10000000'],
+    ['cycles', 1e12, '1e12'],
+    ['temperature', -20, '−20'],
+    ['wall', 1e-9, '1e−9'],
+  ] as const)('%s: %d is shown as %s', (name, value, text) => {
+    expect(toDisplay(name, value)).toBe(text);
+  });
+
+  it('names the unit beside the figure, and none for a pure number', () => {
+    expect(withUnit('force', 16_000)).toBe('16.0 kN');
+    expect(withUnit('poisson', 0.34)).toBe('0.34');
+  });
+
+  it('never changes a value by showing it and typing it back', () => {
+    for (const name of names) {
+      const { min, max } = quantities[name];
+      fc.assert(
+        fc.property(fc.double({ min, max, noNaN: true }), (value) => {
+          const entry = fromDisplay(name, toDisplay(name, value));
+          expect(entry).toEqual({ ok: true, value: value === 0 ? 0 : value });
+        }),
+      );
+    }
+  });
+
+  it('has a unit for every quantity', () => {
+    for (const name of names) {
+      const { symbol } = displayUnit(name);
+      expect(symbol === '').toBe(quantities[name].unit === '1');
+    }
+  });
+
+  it('gives axes the same figure as the field', () => {
+    expect(inDisplayUnit('force', 300)).toBe(0.3);
+    expect(inDisplayUnit('expansion', 8.6e-6)).toBe(8.6);
+    expect(inDisplayUnit('moment', -1100)).toBe(-1.1);
+  });
+});
