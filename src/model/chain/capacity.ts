@@ -31,11 +31,14 @@ function rankEnds(problem: LapProblem, chain: Chain) {
 }
 
 /**
- * @param guess end to try first
+ * @param first bond and end to try first; the answer does not depend on it, only the time does
  * @throws ModelError when no load moves any end
  */
-export function chainCapacity(problem: LapProblem, guess: Chain): ChainCapacity {
-  let target = rankEnds(problem, guess)[0]!;
+export function chainCapacity(
+  problem: LapProblem,
+  first: { readonly bond: number; readonly end: 'root' | 'mouth' },
+): ChainCapacity {
+  let target = first;
   const tried = new Set<string>();
   let best: ChainCapacity | null = null;
   for (let round = 0; round < 4; round++) {

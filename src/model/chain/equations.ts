@@ -6,7 +6,7 @@
  *   s′ = a(N_t/K_t − N/K) + Δε,   N′ = −a·c·τ(s),   N_t = λP − ΣN
  *   s″ = a(N_t′/K_t − N′/K + N·K′/K²),   N″ = −a·c·(∂τ/∂s)·s′
  */
-import { type LapProblem, thermalMismatch } from '../lap/problem.ts';
+import { type LapProblem, stiffnessAt, thermalMismatch } from '../lap/problem.ts';
 import { evaluateLaw, makeTraction, type Regime, tangentGradient } from './law.ts';
 
 /** Unknowns of a node: 2·(q·bonds + j) is the slip, one more the force; λ is last. */
@@ -90,11 +90,7 @@ export function makeRatesAt(problem: LapProblem, yieldScale: number): RatesAt {
       for (let j = 0; j < bonds; j++) {
         const u = 2 * (q * bonds + j);
         const { lever, transfer, mismatch, outer } = slips[q]![j]!;
-        const rise =
-          outer.stiffnessAtMouth === undefined
-            ? 0
-            : (outer.stiffnessAtMouth - outer.stiffness) / problem.length;
-        const stiffness = outer.stiffness + rise * x;
+        const [stiffness, rise] = stiffnessAt(outer, x, problem.length);
         const flex = 1 / stiffness;
         const force = y[offset + u + 1]!;
         const stress = traction[j]!.stress[q]!;

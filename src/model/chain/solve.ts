@@ -20,7 +20,7 @@ export function fastestDecay(problem: LapProblem): number {
     let trace = 0;
     problem.bonds.forEach((bond, j) => {
       const outer = channel.outers[j]!;
-      const softest = Math.min(outer.stiffness, outer.stiffnessAtMouth ?? outer.stiffness);
+      const softest = Math.min(outer.stiffness, outer.taper?.mouth ?? outer.stiffness);
       trace +=
         channel.levers[j]! ** 2 *
         bond.width *

@@ -8,8 +8,8 @@ import { ModelError, requireFinite, requirePositive } from '../errors.ts';
 export interface Member {
   /** Force per unit strain, N, at the root. */
   readonly stiffness: number;
-  /** The same at the mouth when the wall tapers linearly; left out for a uniform wall. */
-  readonly stiffnessAtMouth?: number;
+  /** The same at mid-overlap and at the mouth when the wall tapers; left out for a uniform wall. */
+  readonly taper?: { readonly middle: number; readonly mouth: number };
   /** Free thermal strain, α·ΔT. */
   readonly thermalStrain: number;
 }
@@ -46,9 +46,17 @@ export interface LapProblem {
 export const slipAtYield = (bond: BondLaw): number => bond.shearYield / bond.stiffness;
 
 export const isTapered = (channel: Channel): boolean =>
-  channel.outers.some(
-    (outer) => outer.stiffnessAtMouth !== undefined && outer.stiffnessAtMouth !== outer.stiffness,
-  );
+  channel.outers.some((outer) => outer.taper !== undefined);
+
+/** Stiffness of a member and its slope at x: a parabola through root, middle and mouth. */
+export function stiffnessAt(member: Member, x: number, length: number): [number, number] {
+  if (member.taper === undefined) return [member.stiffness, 0];
+  const { middle, mouth } = member.taper;
+  const t = x / length;
+  const square = 2 * (member.stiffness + mouth - 2 * middle);
+  const linear = mouth - member.stiffness - square;
+  return [member.stiffness + t * (linear + t * square), (linear + 2 * t * square) / length];
+}
 
 /** Δε of bond j: how much more the tube expands than its outer adherend. */
 export const thermalMismatch = (channel: Channel, j: number): number =>
@@ -77,7 +85,8 @@ export function checkProblem(problem: LapProblem): void {
     requireFinite('load', channel.load);
     for (const member of [channel.tube, ...channel.outers]) {
       requirePositive('adherend stiffness', member.stiffness);
-      requirePositive('adherend stiffness', member.stiffnessAtMouth ?? member.stiffness);
+      requirePositive('adherend stiffness', member.taper?.middle ?? member.stiffness);
+      requirePositive('adherend stiffness', member.taper?.mouth ?? member.stiffness);
       requireFinite('thermal strain', member.thermalStrain);
     }
     if (channel.outers.length !== bonds || channel.levers.length !== bonds) {

@@ -1,0 +1,31 @@
+/**
+ * The factor on the case's loads that each mode is asked for, docs/method.md section 8. An ultimate
+ * case already contains its factor; only the fitting factor is added.
+ */
+import type { CaseKind, Factors } from '../joint/types.ts';
+
+export type Mode =
+  | 'adhesive-yield'
+  | 'adhesive-strain'
+  | 'durability-trough'
+  | 'cyclic-shear'
+  | 'metal-yield'
+  | 'metal-ultimate'
+  | 'laminate-strength';
+
+/** Modes that end the joint; the others limit its service. */
+const failures: ReadonlySet<Mode> = new Set([
+  'adhesive-strain',
+  'metal-ultimate',
+  'laminate-strength',
+]);
+
+/** @returns null when the mode is not asked of this kind of case */
+export function askedFactor(mode: Mode, kind: CaseKind, factors: Factors): number | null {
+  if (failures.has(mode)) {
+    return (kind === 'ultimate' ? 1 : factors.ultimate) * factors.fitting;
+  }
+  if (kind === 'ultimate') return null;
+  if (mode === 'cyclic-shear' && kind !== 'cyclic') return null;
+  return factors.limit * factors.fitting;
+}

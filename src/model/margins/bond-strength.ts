@@ -1,0 +1,127 @@
+/**
+ * What the bond carries at one clocking, by adhesive ultimate strain, and how long it keeps an
+ * elastic trough. Exact for one bond in one channel, by the chain otherwise.
+ */
+import { chainCapacity } from '../chain/capacity.ts';
+import {
+  elasticState,
+  hasExactPlastic,
+  type LapState,
+  plasticState,
+  resultant,
+} from '../joint/lap-state.ts';
+import type { LocalProblem } from '../joint/local-problem.ts';
+import { findMinimum, findRoot } from '../numerics/root.ts';
+import { capacityOf, troughFactor } from '../plastic/one-bond-capacity.ts';
+import type { ShearReached } from './shear-factor.ts';
+
+export interface BondStrength {
+  readonly factor: number;
+  readonly bond: number;
+  readonly end: 'root' | 'mouth';
+  /** True when the whole bond flows before an end reaches its slip at failure. */
+  readonly wholeBondFlows: boolean;
+}
+
+/** Durability: the elastic trough's lowest shear over the yield shear may be this much. */
+export const TROUGH_RATIO = 0.1;
+
+const hasLoad = (problem: LocalProblem): boolean =>
+  problem.channels.some((channel) => channel.load !== 0);
+
+/** @param atYield where the bond first yields, from `shearFactor` with the yield stress as limit */
+export function bondStrength(problem: LocalProblem, atYield: ShearReached): BondStrength | null {
+  if (!hasLoad(problem)) return null;
+  const end = atYield.x < problem.length / 2 ? 'root' : 'mouth';
+  if (hasExactPlastic(problem)) {
+    const exact = capacityOf(problem.channels[0]!, problem.bonds[0]!, problem.length);
+    return { ...exact, bond: 0 };
+  }
+  if (atYield.factor === 0) {
+    const worn = wornByTemperature(problem);
+    if (worn) return worn;
+  }
+  const found = chainCapacity(problem, { bond: atYield.bond, end });
+  const allPlastic = found.chain.regimes.every((cell) => cell.every((r) => r === 'plastic'));
+  return {
+    factor: Math.max(found.factor, 0),
+    bond: found.bond,
+    end: found.end,
+    wholeBondFlows: allPlastic,
+  };
+}
+
+/** The end that temperature alone takes to its slip at failure, if any. */
+function wornByTemperature(problem: LocalProblem): BondStrength | null {
+  const state = plasticState(problem, 0);
+  for (let j = 0; j < problem.bonds.length; j++) {
+    for (const end of ['root', 'mouth'] as const) {
+      const x = end === 'root' ? 0 : problem.length;
+      const slip = Math.hypot(...problem.channels.map((_c, q) => state.slip(q, j, x)));
+      if (slip >= problem.bonds[j]!.slipAtFailure) {
+        return { factor: 0, bond: j, end, wholeBondFlows: false };
+      }
+    }
+  }
+  return null;
+}
+
+/** Lowest |shear| of bond j along the overlap over its yield stress. */
+export function lowestRatio(problem: LocalProblem, state: LapState, j: number): number {
+  const { length } = problem;
+  const count = 48;
+  const at = (i: number): number => (length * i) / count;
+  if (problem.channels.length === 1) {
+    const sign = Math.sign(state.shear(0, j, 0));
+    for (let i = 1; i <= count; i++) {
+      if (Math.sign(state.shear(0, j, at(i))) !== sign) return 0;
+    }
+  }
+  let low = 0;
+  let value = Number.POSITIVE_INFINITY;
+  for (let i = 0; i <= count; i++) {
+    const shear = resultant(problem, state, j, at(i));
+    if (shear < value) {
+      value = shear;
+      low = i;
+    }
+  }
+  const x = findMinimum(
+    (s) => resultant(problem, state, j, s),
+    at(Math.max(low - 1, 0)),
+    at(Math.min(low + 1, count)),
+    length * 1e-6,
+  );
+  return Math.min(value, resultant(problem, state, j, x)) / problem.bonds[j]!.shearYield;
+}
+
+/** The same, worst over the bonds: each must keep its own trough. */
+export function troughRatio(problem: LocalProblem, state: LapState): number {
+  return Math.max(...problem.bonds.map((_bond, j) => lowestRatio(problem, state, j)));
+}
+
+/**
+ * Load factor at which the trough's lowest shear reaches a tenth of yield; the strength itself
+ * where the trough outlasts the bond.
+ */
+export function troughReached(
+  problem: LocalProblem,
+  atYield: ShearReached,
+  strength: BondStrength,
+): number {
+  if (hasExactPlastic(problem)) {
+    const channel = problem.channels[0]!;
+    return troughFactor(channel, problem.bonds[0]!, problem.length, TROUGH_RATIO, strength.factor);
+  }
+  const excess = (factor: number): number => {
+    const state =
+      factor <= atYield.factor ? elasticState(problem, factor) : plasticState(problem, factor);
+    return troughRatio(problem, state) - TROUGH_RATIO;
+  };
+  if (excess(0) > 0) return 0;
+  const onset = Math.min(atYield.factor, strength.factor);
+  if (excess(onset) > 0) return findRoot(excess, 0, onset, onset * 1e-9);
+  const top = strength.factor * (1 - 1e-9);
+  if (top <= onset || excess(top) <= 0) return strength.factor;
+  return findRoot(excess, onset, top, top * 1e-7);
+}

@@ -1,0 +1,210 @@
+/**
+ * Every mode of one case in one gap state: the factor at which it is reached, and where. See
+ * docs/method.md section 8.
+ */
+import type { AdhesiveInput, Factors, GapState } from '../joint/types.ts';
+import { findMinimum } from '../numerics/root.ts';
+import { askedFactor, type Mode } from './asked.ts';
+import { bondStrength, troughReached } from './bond-strength.ts';
+import { clockings, worstClockings } from './clocking.ts';
+import { type ShearReached, shearFactor } from './shear-factor.ts';
+import type { JointState } from './state.ts';
+import { laminateFactor, metalFactor } from './wall-strength.ts';
+import { type WallStress, wallStresses } from './wall-stress.ts';
+
+export type Place = 'root' | 'mouth' | 'within';
+
+export interface ModeResult {
+  readonly mode: Mode;
+  /** Name of the bond or the wall. */
+  readonly part: string;
+  /** Factor on the case's loads at which the mode is reached. */
+  readonly reached: number;
+  readonly asked: number;
+  readonly margin: number;
+  readonly place: Place;
+  readonly x: number;
+  /** Clocking, radians. */
+  readonly theta: number;
+  readonly gapState: GapState;
+  /** True when the bond's strength is reached by flowing from end to end. */
+  readonly wholeBondFlows: boolean;
+}
+
+export const placeOf = (x: number, length: number): Place =>
+  x <= 1e-6 * length ? 'root' : x >= (1 - 1e-6) * length ? 'mouth' : 'within';
+
+/** Factors beyond this mean that the load does not move the mode at all. */
+const UNLOADED = 1e9;
+
+/** Clockings whose first yield is within this of the worst are followed into the plastic range. */
+const FOLLOW = 2.5;
+
+/** Share of yield allowed to the peak shear after n cycles: min(1, C·n^−b). */
+export const cyclicShare = (coefficient: number, exponent: number, cycles: number): number =>
+  Math.min(1, coefficient * cycles ** -exponent);
+
+export function adhesiveModes(
+  state: JointState,
+  adhesive: AdhesiveInput,
+  factors: Factors,
+  only?: ReadonlySet<Mode>,
+): ModeResult[] {
+  const { assembly, bonds, gapState, loadCase } = state;
+  const { kind, loads } = loadCase;
+  const results: ModeResult[] = [];
+  const wanted = (mode: Mode): number | null =>
+    only && !only.has(mode) ? null : askedFactor(mode, kind, factors);
+  const add = (
+    mode: Mode,
+    asked: number,
+    reached: number,
+    bond: number,
+    x: number,
+    theta: number,
+    wholeBondFlows = false,
+  ): void => {
+    if (!(reached < UNLOADED)) return;
+    results.push({
+      mode,
+      part: assembly.bonds[bond]!.name,
+      reached,
+      asked,
+      margin: reached / asked - 1,
+      place: placeOf(x, assembly.overlap),
+      x,
+      theta,
+      gapState,
+      wholeBondFlows,
+    });
+  };
+
+  const reachedAt = (theta: number, share: number): ShearReached =>
+    shearFactor(
+      state.at(theta),
+      bonds.map((bond) => bond.shearYield * share),
+    );
+  const worst = worstClockings(assembly.flat, loads, (theta) => reachedAt(theta, 1).factor);
+  const first = worst[0];
+  if (!first || !(first.factor < UNLOADED)) return results;
+
+  const yieldAsked = wanted('adhesive-yield');
+  if (yieldAsked !== null) {
+    const { factor, bond, x } = reachedAt(first.theta, 1);
+    add('adhesive-yield', yieldAsked, factor, bond, x, first.theta);
+  }
+
+  const cyclicAsked = wanted('cyclic-shear');
+  if (cyclicAsked !== null && adhesive.fatigue && loadCase.cycles !== undefined) {
+    const { coefficient, exponent } = adhesive.fatigue;
+    const share = cyclicShare(coefficient, exponent, loadCase.cycles);
+    const [low] = worstClockings(assembly.flat, loads, (theta) => reachedAt(theta, share).factor);
+    const { factor, bond, x } = reachedAt(low!.theta, share);
+    add('cyclic-shear', cyclicAsked, factor, bond, x, low!.theta);
+  }
+
+  const strainAsked = wanted('adhesive-strain');
+  const troughAsked = wanted('durability-trough');
+  if (strainAsked === null && troughAsked === null) return results;
+  let strain: Parameters<typeof add> | null = null;
+  let trough: Parameters<typeof add> | null = null;
+  for (const { theta, factor } of worst) {
+    if (factor > Math.max(first.factor, 1e-6) * FOLLOW) continue;
+    const problem = state.at(theta);
+    const atYield = reachedAt(theta, 1);
+    const strength = bondStrength(problem, atYield);
+    if (!strength) continue;
+    const x = strength.end === 'root' ? 0 : assembly.overlap;
+    if (strainAsked !== null && (!strain || strength.factor < strain[2])) {
+      strain = [
+        'adhesive-strain',
+        strainAsked,
+        strength.factor,
+        strength.bond,
+        x,
+        theta,
+        strength.wholeBondFlows,
+      ];
+    }
+    if (troughAsked !== null) {
+      const reached = troughReached(problem, atYield, strength);
+      if (!trough || reached < trough[2]) {
+        trough = [
+          'durability-trough',
+          troughAsked,
+          reached,
+          strength.bond,
+          assembly.overlap / 2,
+          theta,
+        ];
+      }
+    }
+  }
+  if (strain) add(...strain);
+  if (trough) add(...trough);
+  return results;
+}
+
+/** Stations along the overlap at which the walls are checked, both ends among them. */
+const WALL_STATIONS = 12;
+
+export function wallModes(state: JointState, factors: Factors): ModeResult[] {
+  const { assembly, bonds, gapState, loadCase, deltaT } = state;
+  const { kind, loads } = loadCase;
+  const stresses = wallStresses(assembly, bonds, loads, deltaT);
+  const thetas = clockings(assembly.flat, loads);
+  const results: ModeResult[] = [];
+
+  const check = (mode: Mode, i: number, factorOf: (stress: WallStress) => number): void => {
+    const asked = askedFactor(mode, kind, factors);
+    if (asked === null) return;
+    let reached = Number.POSITIVE_INFINITY;
+    let x = 0;
+    let theta = 0;
+    for (let k = 0; k <= WALL_STATIONS; k++) {
+      const station = (assembly.overlap * k) / WALL_STATIONS;
+      for (const angle of thetas) {
+        const factor = factorOf(stresses.at(i, station, angle));
+        // A station only counts as worse when it is so beyond rounding: ends are named first.
+        if (factor < reached * (1 - 1e-9)) {
+          reached = factor;
+          x = station;
+          theta = angle;
+        }
+      }
+    }
+    if (!(reached < UNLOADED)) return;
+    if (thetas.length > 2) {
+      const step = thetas[1]!;
+      const at = (angle: number): number => factorOf(stresses.at(i, x, angle));
+      const refined = findMinimum(at, theta - step, theta + step, 1e-4);
+      if (at(refined) < reached) {
+        reached = at(refined);
+        theta = (refined + 2 * Math.PI) % (2 * Math.PI);
+      }
+    }
+    results.push({
+      mode,
+      part: stresses.parts[i]!.name,
+      reached,
+      asked,
+      margin: reached / asked - 1,
+      place: placeOf(x, assembly.overlap),
+      x,
+      theta,
+      gapState,
+      wholeBondFlows: false,
+    });
+  };
+
+  stresses.parts.forEach((part, i) => {
+    const { material } = part;
+    if (material.kind === 'isotropic') {
+      check('metal-yield', i, (stress) => metalFactor(stress, material.yieldStrength));
+      check('metal-ultimate', i, (stress) => metalFactor(stress, material.ultimateStrength));
+    } else {
+      check('laminate-strength', i, (stress) => laminateFactor(stress, material));
+    }
+  });
+  return results;
+}

@@ -1,0 +1,54 @@
+/** The elastic solution of one channel, whichever form it takes. */
+import { interpolator } from '../chain/interpolate.ts';
+import { fastestDecay, refineElastic } from '../chain/solve.ts';
+import { type BondLaw, type Channel, isTapered, type LapProblem } from '../lap/problem.ts';
+import type { ElasticSolution, Part } from './elastic.ts';
+import { solveOneBond } from './one-bond.ts';
+import { solveTwoBonds } from './two-bond.ts';
+
+export function solveElastic(
+  channel: Channel,
+  bonds: readonly BondLaw[],
+  length: number,
+): ElasticSolution {
+  if (isTapered(channel)) return solveTapered(channel, bonds, length);
+  return bonds.length === 1
+    ? solveOneBond(channel, bonds[0]!, length)
+    : solveTwoBonds(channel, bonds, length);
+}
+
+/** A taper leaves no closed form: the chain, once for the load and once for the temperature. */
+function solveTapered(
+  channel: Channel,
+  bonds: readonly BondLaw[],
+  length: number,
+): ElasticSolution {
+  const cold = {
+    ...channel,
+    tube: { ...channel.tube, thermalStrain: 0 },
+    outers: channel.outers.map((outer) => ({ ...outer, thermalStrain: 0 })),
+  };
+  const part = (alone: Channel): Part => {
+    const problem: LapProblem = { length, bonds, channels: [alone] };
+    const chain = refineElastic(problem, { kind: 'load', factor: 1 }, fastestDecay(problem));
+    const at = interpolator(problem, chain);
+    const out = new Float64Array(2 * bonds.length + 1);
+    return {
+      shear: (j, x) => {
+        at(x, out);
+        return bonds[j]!.stiffness * out[2 * j]!;
+      },
+      outerForce: (j, x) => {
+        at(x, out);
+        return out[2 * j + 1]!;
+      },
+    };
+  };
+  const omega = fastestDecay({ length, bonds, channels: [channel] });
+  return {
+    mechanical: part(cold),
+    thermal: part({ ...channel, load: 0 }),
+    omegaMax: omega,
+    omegaMin: omega,
+  };
+}

@@ -1,0 +1,100 @@
+/**
+ * Strength of the joint against its overlap, and the plateau: the shortest overlap whose bond is
+ * within 2 % of a very long one.
+ */
+import { assemble, gapStates } from '../joint/assembly.ts';
+import type { AdhesiveInput, CaseInput, JointInput, ModelSettings } from '../joint/types.ts';
+import type { Mode } from '../margins/asked.ts';
+import { adhesiveModes, type ModeResult, wallModes } from '../margins/modes.ts';
+import { jointState } from '../margins/state.ts';
+import { findRoot } from '../numerics/root.ts';
+
+/** Strength over the load asked for, and what sets it. */
+export interface Strength {
+  readonly ratio: number;
+  readonly mode: ModeResult | null;
+}
+
+const bondOnly: ReadonlySet<Mode> = new Set(['adhesive-strain']);
+const service: ReadonlySet<Mode> = new Set(['adhesive-yield', 'adhesive-strain', 'cyclic-shear']);
+
+const ratioOf = (mode: ModeResult): number => mode.reached / mode.asked;
+
+const lowest = (modes: readonly ModeResult[]): Strength =>
+  modes.reduce<Strength>(
+    (low, mode) => (ratioOf(mode) < low.ratio ? { ratio: ratioOf(mode), mode } : low),
+    { ratio: Number.POSITIVE_INFINITY, mode: null },
+  );
+
+/** The joint with another overlap, all else as it is. */
+export const withOverlap = (joint: JointInput, overlap: number): JointInput => ({
+  ...joint,
+  overlap,
+});
+
+interface Question {
+  readonly joint: JointInput;
+  readonly adhesive: AdhesiveInput;
+  readonly cases: readonly CaseInput[];
+  readonly settings: ModelSettings;
+}
+
+function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): ModeResult[] {
+  const { joint, adhesive, cases, settings } = question;
+  const sized = withOverlap(joint, overlap);
+  return cases.flatMap((loadCase) =>
+    gapStates(sized).flatMap((gapState) => {
+      const state = jointState(sized, adhesive, loadCase, gapState, settings);
+      const bond = adhesiveModes(state, adhesive, settings.factors, only);
+      return only === bondOnly ? bond : [...bond, ...wallModes(state, settings.factors)];
+    }),
+  );
+}
+
+/** Bond strength over the load asked for: adhesive ultimate strain, worst over cases and gaps. */
+export const bondStrengthAt = (question: Question, overlap: number): Strength =>
+  lowest(modesAt(question, overlap, bondOnly));
+
+/** Bond strength, and the lowest of all modes but the durability trough, which is a rule of length. */
+export function strengthAt(
+  question: Question,
+  overlap: number,
+): { readonly bond: number; readonly all: Strength } {
+  const modes = modesAt(question, overlap, service);
+  const bond = lowest(modes.filter(({ mode }) => mode === 'adhesive-strain'));
+  return { bond: bond.ratio, all: lowest(modes) };
+}
+
+export const PLATEAU_SHARE = 0.98;
+/** Longest overlap that the project file allows, mm. */
+export const LONGEST_OVERLAP = 500;
+export const SHORTEST_OVERLAP = 1;
+
+export interface Plateau {
+  /** Null when the bond still gains at the longest overlap. */
+  readonly overlap: number | null;
+  readonly strength: Strength;
+}
+
+/** @throws ModelError when the joint cannot be assembled */
+export function findPlateau(question: Question): Plateau {
+  assemble(question.joint, 'nominal');
+  const strength = bondStrengthAt(question, LONGEST_OVERLAP);
+  if (!Number.isFinite(strength.ratio) || strength.ratio <= 0) return { overlap: null, strength };
+  const level = PLATEAU_SHARE * strength.ratio;
+  const excess = (overlap: number): number => bondStrengthAt(question, overlap).ratio - level;
+  // Still growing: the bond is 2 % short of its strength at 98 % of the longest overlap.
+  if (excess(LONGEST_OVERLAP * PLATEAU_SHARE) <= 0) return { overlap: null, strength };
+  if (excess(SHORTEST_OVERLAP) >= 0) return { overlap: SHORTEST_OVERLAP, strength };
+  // The strength rises with the overlap up to the plateau: bracket from below, then close in.
+  let low = SHORTEST_OVERLAP;
+  let high = LONGEST_OVERLAP;
+  for (let guess = 2; guess < LONGEST_OVERLAP; guess *= 1.5) {
+    if (excess(guess) >= 0) {
+      high = guess;
+      break;
+    }
+    low = guess;
+  }
+  return { overlap: findRoot(excess, low, high, 0.01), strength };
+}
