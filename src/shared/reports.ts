@@ -1,5 +1,6 @@
 /** What the handlers answer: plain data, N, mm, MPa, °C, degrees for clocking. */
 import type { Project } from './project.ts';
+import type { RequestError } from './reply.ts';
 
 export type GapState = 'min' | 'nominal' | 'max';
 export type MarginState = 'fails' | 'low' | 'holds';
@@ -113,6 +114,8 @@ export interface JointSummary {
   readonly overlap: number;
   /** Null when the joint has no load case. */
   readonly lowest: Margin | null;
+  /** Why the joint could not be computed; null when it could. */
+  readonly refused: RequestError | null;
   readonly flags: readonly Flag[];
 }
 

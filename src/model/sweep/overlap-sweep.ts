@@ -13,17 +13,25 @@ import { findRoot } from '../numerics/root.ts';
 export interface Strength {
   readonly ratio: number;
   readonly mode: ModeResult | null;
+  /** Index of the case that sets it; −1 when no case loads the joint. */
+  readonly caseIndex: number;
+}
+
+interface CaseMode {
+  readonly mode: ModeResult;
+  readonly caseIndex: number;
 }
 
 const bondOnly: ReadonlySet<Mode> = new Set(['adhesive-strain']);
 const service: ReadonlySet<Mode> = new Set(['adhesive-yield', 'adhesive-strain', 'cyclic-shear']);
 
-const ratioOf = (mode: ModeResult): number => mode.reached / mode.asked;
+const ratioOf = ({ reached, asked }: ModeResult): number => reached / asked;
 
-const lowest = (modes: readonly ModeResult[]): Strength =>
+const lowest = (modes: readonly CaseMode[]): Strength =>
   modes.reduce<Strength>(
-    (low, mode) => (ratioOf(mode) < low.ratio ? { ratio: ratioOf(mode), mode } : low),
-    { ratio: Number.POSITIVE_INFINITY, mode: null },
+    (low, { mode, caseIndex }) =>
+      ratioOf(mode) < low.ratio ? { ratio: ratioOf(mode), mode, caseIndex } : low,
+    { ratio: Number.POSITIVE_INFINITY, mode: null, caseIndex: -1 },
   );
 
 /** The joint with another overlap, all else as it is. */
@@ -39,14 +47,15 @@ interface Question {
   readonly settings: ModelSettings;
 }
 
-function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): ModeResult[] {
+function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): CaseMode[] {
   const { joint, adhesive, cases, settings } = question;
   const sized = withOverlap(joint, overlap);
-  return cases.flatMap((loadCase) =>
+  return cases.flatMap((loadCase, caseIndex) =>
     gapStates(sized).flatMap((gapState) => {
       const state = jointState(sized, adhesive, loadCase, gapState, settings);
       const bond = adhesiveModes(state, adhesive, settings.factors, only);
-      return only === bondOnly ? bond : [...bond, ...wallModes(state, settings.factors)];
+      const modes = only === bondOnly ? bond : [...bond, ...wallModes(state, settings.factors)];
+      return modes.map((mode) => ({ mode, caseIndex }));
     }),
   );
 }
@@ -61,7 +70,7 @@ export function strengthAt(
   overlap: number,
 ): { readonly bond: number; readonly all: Strength } {
   const modes = modesAt(question, overlap, service);
-  const bond = lowest(modes.filter(({ mode }) => mode === 'adhesive-strain'));
+  const bond = lowest(modes.filter(({ mode }) => mode.mode === 'adhesive-strain'));
   return { bond: bond.ratio, all: lowest(modes) };
 }
 

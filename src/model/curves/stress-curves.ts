@@ -3,7 +3,7 @@ import { bondStrength, lowestRatio, TROUGH_RATIO } from '../margins/bond-strengt
 import { shearFactor } from '../margins/shear-factor.ts';
 import type { JointState } from '../margins/state.ts';
 import { wallStresses } from '../margins/wall-stress.ts';
-import { adherendFlexibility, adhesiveStrain } from './bond-law.ts';
+import { adherendFlexibility, adhesiveStrain } from '../joint/bond-law.ts';
 import {
   elasticState,
   hasExactPlastic,
@@ -11,7 +11,7 @@ import {
   plasticState,
   resultant,
   type Stretch,
-} from './lap-state.ts';
+} from '../joint/lap-state.ts';
 
 export interface BondCurve {
   readonly part: string;

@@ -1,0 +1,56 @@
+/** What a reader must know about a joint's figures beside the figures. */
+import { assemble } from '../../model/joint/assembly.ts';
+import { adhesiveStateAt } from '../../model/joint/adhesive-state.ts';
+import type { Flag } from '../../shared/reports.ts';
+import type { ResolvedJoint } from './resolve.ts';
+
+/** Thinnest tube for which its wall may be taken as a membrane (common practice, no source). */
+const THIN_WALL = 5;
+/** Bondlines for which adhesives' shear properties are usually measured, mm (common practice, no source). */
+const USUAL_GAP = { min: 0.05, max: 0.5 };
+
+export function jointFlags(resolved: ResolvedJoint): Flag[] {
+  const { input, adhesive, cases } = resolved;
+  const flags: Flag[] = [
+    {
+      code: 'no-peel',
+      message:
+        'Shear only: peel, bending of the walls, hoop stress and failure between plies are not checked here. A bonded laminate often fails by these first.',
+    },
+  ];
+  for (const { loadCase, input: loadCase_ } of cases) {
+    const state = adhesiveStateAt(adhesive, loadCase_.temperature, loadCase_.moisture);
+    if (state.outsideTable) {
+      flags.push({
+        code: 'outside-table',
+        message: `${loadCase.name}: ${loadCase.temperature} °C lies beyond the adhesive's ${loadCase.moisture} properties; the nearest row is used, not an extrapolation.`,
+      });
+    }
+    const { force, moment, torque, shear } = loadCase_.loads;
+    if (force === 0 && moment === 0 && torque === 0 && shear === 0) {
+      flags.push({
+        code: 'no-load',
+        message: `${loadCase.name}: no load acts on this joint, so it has no margin in that case; only thermal stress is there.`,
+      });
+    }
+  }
+  const assembly = assemble(input, 'nominal');
+  for (const part of [assembly.tube, ...assembly.outers]) {
+    const ratio = part.root.meanRadius / part.root.thickness;
+    if (!assembly.flat && ratio < THIN_WALL) {
+      flags.push({
+        code: 'thick-wall',
+        message: `The ${part.name}'s mean radius is ${ratio.toFixed(1)} times its wall; below ${THIN_WALL} the stress varies through the wall, which shear lag does not see.`,
+      });
+    }
+  }
+  for (const bond of assembly.bonds) {
+    if (bond.gap < USUAL_GAP.min || bond.gap > USUAL_GAP.max) {
+      flags.push({
+        code: 'unusual-gap',
+        message: `The ${bond.name} is ${bond.gap} mm thick; shear properties are usually measured between ${USUAL_GAP.min} and ${USUAL_GAP.max} mm and change outside.`,
+      });
+    }
+  }
+  return flags;
+}

@@ -1,0 +1,174 @@
+/** Requests about one joint: its margins and curves, one state's curves, its overlap sweep. */
+import { stressCurves } from '../../model/curves/stress-curves.ts';
+import { gapStates } from '../../model/joint/assembly.ts';
+import { jointState } from '../../model/margins/state.ts';
+import { MODEL_VERSION } from '../../model/version.ts';
+import {
+  findPlateau,
+  LONGEST_OVERLAP,
+  SHORTEST_OVERLAP,
+  strengthAt,
+} from '../../model/sweep/overlap-sweep.ts';
+import type { Focus } from '../../shared/contract.ts';
+import type { Project } from '../../shared/project.ts';
+import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import type { JointReport, StressReport, SweepPoint, SweepReport } from '../../shared/reports.ts';
+import { jointFlags } from './flags.ts';
+import { describeJoint, modeLabel } from './labels.ts';
+import { degrees, type Governing, governingModes, radians, toMargin } from './margins.ts';
+import type { ResolvedJoint } from './resolve.ts';
+
+const STATIONS = 161;
+
+/** The governing row that decides what is drawn when nothing is asked for. */
+function drawn(rows: readonly Governing[], focus: Focus): Governing | undefined {
+  const fitting = rows.filter(
+    ({ result, loadCase }) =>
+      (focus.caseId === undefined || loadCase.id === focus.caseId) &&
+      (focus.gapState === undefined || result.gapState === focus.gapState),
+  );
+  const adhesive = fitting.find(({ result }) => result.mode.startsWith('adhesive'));
+  return adhesive ?? fitting[0];
+}
+
+export function stressOf(
+  project: Project,
+  resolved: ResolvedJoint,
+  focus: Focus,
+  rows: readonly Governing[],
+): Reply<StressReport | null> {
+  const { cases, input, adhesive, joint } = resolved;
+  const row = drawn(rows, focus);
+  const caseId = focus.caseId ?? row?.loadCase.id ?? cases[0]?.loadCase.id;
+  if (caseId === undefined) return ok(null);
+  const found = cases.find(({ loadCase }) => loadCase.id === caseId);
+  if (!found) {
+    return refuse(
+      'not-found',
+      `joints.${resolved.index}.loads`,
+      `The joint "${joint.name}" carries no load case "${caseId}". It has: ${cases.map(({ loadCase }) => loadCase.id).join(', ') || 'none'}.`,
+    );
+  }
+  const states = gapStates(input);
+  const wanted = focus.gapState ?? row?.result.gapState ?? 'nominal';
+  const gapState = states.includes(wanted) ? wanted : 'nominal';
+  const theta = focus.theta === undefined ? (row?.result.theta ?? 0) : radians(focus.theta);
+  const loadFactor = focus.loadFactor ?? 1;
+  const { settings } = project;
+  const state = jointState(input, adhesive, found.input, gapState, settings);
+  const curves = stressCurves(
+    state,
+    theta,
+    loadFactor,
+    settings.adherendShear,
+    focus.stations ?? STATIONS,
+  );
+  const flags = [];
+  if (!curves.carried) {
+    flags.push({
+      code: 'not-carried',
+      message: `The bond carries ${curves.capacity.toFixed(3)} times this load, not ${loadFactor}: the curve shows the most it carries.`,
+    });
+  }
+  return ok({
+    jointId: joint.id,
+    caseId,
+    gapState,
+    temperature: found.loadCase.temperature,
+    theta: degrees(theta),
+    loadFactor,
+    carried: curves.carried,
+    // Without load there is no factor; JSON has no infinity.
+    capacity: Number.isFinite(curves.capacity) ? curves.capacity : 0,
+    x: curves.x,
+    bonds: curves.bonds,
+    adherends: curves.walls,
+    trough: curves.trough,
+    flags,
+  });
+}
+
+/** One line for the trough's margin: how much of the bond stays elastic and at rest at the asked load. */
+function troughRemark(row: Governing, adherendShear: boolean): string {
+  const { state, result } = row;
+  const { trough, carried } = stressCurves(state, result.theta, result.asked, adherendShear, 2);
+  if (!carried) return 'the bond fails before this load';
+  const rest = `${trough.restLength.toFixed(1)} mm below a tenth of yield`;
+  return `elastic over ${trough.elasticLength.toFixed(1)} mm, ${rest}`;
+}
+
+export function analyse(
+  project: Project,
+  resolved: ResolvedJoint,
+  focus: Focus,
+): Reply<JointReport> {
+  const { settings } = project;
+  const rows = governingModes(resolved, settings);
+  const stress = stressOf(project, resolved, focus, rows);
+  if (!stress.ok) return stress;
+  return ok({
+    jointId: resolved.joint.id,
+    description: describeJoint(resolved.joint),
+    targetMargin: settings.targetMargin,
+    margins: rows.map((row) =>
+      toMargin(
+        row,
+        resolved,
+        settings.targetMargin,
+        row.result.mode === 'durability-trough' ? troughRemark(row, settings.adherendShear) : '',
+      ),
+    ),
+    stress: stress.value,
+    flags: jointFlags(resolved),
+    modelVersion: MODEL_VERSION,
+  });
+}
+
+export interface SweepRange {
+  readonly from?: number | undefined;
+  readonly to?: number | undefined;
+  readonly points?: number | undefined;
+}
+
+export function sweep(
+  project: Project,
+  resolved: ResolvedJoint,
+  range: SweepRange,
+): Reply<SweepReport> {
+  const { input: joint, adhesive } = resolved;
+  const question = {
+    joint,
+    adhesive,
+    cases: resolved.cases.map(({ input }) => input),
+    settings: project.settings,
+  };
+  if (question.cases.length === 0) {
+    return refuse(
+      'bad-input',
+      `joints.${resolved.index}.loads`,
+      `The joint "${resolved.joint.name}" has no load case: give it one to sweep its overlap.`,
+    );
+  }
+  const plateau = findPlateau(question);
+  const reach = Math.max(plateau.overlap ?? 0, joint.overlap);
+  const from = range.from ?? SHORTEST_OVERLAP + 1;
+  const to = range.to ?? Math.min(LONGEST_OVERLAP, Math.ceil((reach * 1.6) / 10) * 10);
+  if (to <= from) return refuse('bad-request', '', 'A sweep must end beyond where it starts.');
+  const count = range.points ?? 49;
+  const points: SweepPoint[] = [];
+  for (let i = 0; i < count; i++) {
+    const overlap = from + ((to - from) * i) / (count - 1);
+    const { bond, all } = strengthAt(question, overlap);
+    if (!Number.isFinite(bond) || !Number.isFinite(all.ratio)) continue;
+    const mode = all.mode ? modeLabel(all.mode.mode, all.mode.part) : '';
+    points.push({ overlap, bond, all: all.ratio, mode });
+  }
+  return ok({
+    jointId: resolved.joint.id,
+    points,
+    plateau: plateau.overlap,
+    plateauStrength: Number.isFinite(plateau.strength.ratio) ? plateau.strength.ratio : 0,
+    caseName: resolved.cases[plateau.strength.caseIndex]?.loadCase.name ?? '',
+    flags: [],
+  });
+}

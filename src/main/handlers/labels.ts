@@ -1,0 +1,41 @@
+/** Plain words for joints and modes. */
+import type { Mode } from '../../model/margins/asked.ts';
+import type { Joint } from '../../shared/project.ts';
+import type { MarginState } from '../../shared/reports.ts';
+
+export function describeJoint(joint: Joint): string {
+  switch (joint.type) {
+    case 'sleeve-single':
+      return joint.side === 'socket' ? 'single lap, tube in socket' : 'single lap, tube over spigot';
+    case 'sleeve-double':
+      return 'double lap, tube between spigot and socket';
+    case 'flat-single':
+      return 'flat single lap';
+    case 'flat-double':
+      return 'flat double lap, strip between straps';
+  }
+}
+
+/** What a margin is called; walls are named, bonds only where there are two. */
+export function modeLabel(mode: Mode, part: string): string {
+  switch (mode) {
+    case 'adhesive-yield':
+      return 'adhesive, yield';
+    case 'adhesive-strain':
+      return 'adhesive, ultimate strain';
+    case 'durability-trough':
+      return 'durability trough';
+    case 'cyclic-shear':
+      return 'adhesive, cyclic shear';
+    case 'metal-yield':
+      return `${part}, yield`;
+    case 'metal-ultimate':
+      return `${part}, ultimate`;
+    case 'laminate-strength':
+      return `${part}, laminate strength`;
+  }
+}
+
+/** The state follows the margin as computed, not as rounded for display. */
+export const marginState = (margin: number, target: number): MarginState =>
+  margin < 0 ? 'fails' : margin < target ? 'low' : 'holds';

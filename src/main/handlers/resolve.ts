@@ -1,0 +1,107 @@
+/** From the ids of the project file to the plain numbers that the model takes. */
+import type { AdhesiveInput, CaseInput, JointInput, Material, WallInput } from '../../model/joint/types.ts';
+import type { Adherend, Adhesive, Joint, LoadCase, Project, Wall } from '../../shared/project.ts';
+import { adherendReferences } from '../../shared/project-rules.ts';
+
+export interface ResolvedCase {
+  readonly loadCase: LoadCase;
+  readonly input: CaseInput;
+}
+
+export interface ResolvedJoint {
+  readonly index: number;
+  readonly joint: Joint;
+  readonly input: JointInput;
+  readonly adhesive: AdhesiveInput;
+  readonly cases: readonly ResolvedCase[];
+  /** Parts and `adhesive` whose properties are typical or from memory. */
+  readonly typical: ReadonlySet<string>;
+}
+
+const isTypical = (item: Adherend | Adhesive): boolean =>
+  item.source.kind === 'typical' || item.source.kind === 'memory';
+
+/** Names that the model gives to the walls, in the order of `adherendReferences`. */
+const partNames: Readonly<Record<Joint['type'], readonly string[]>> = {
+  'sleeve-single': ['tube', 'sleeve'],
+  'sleeve-double': ['tube', 'spigot', 'socket'],
+  'flat-single': ['strip', 'plate'],
+  'flat-double': ['strip', 'lower strap', 'upper strap'],
+};
+
+/** The project must have passed `readProject`: every reference exists. */
+export function resolveJoint(project: Project, index: number): ResolvedJoint {
+  const joint = project.joints[index]!;
+  const adherend = (id: string): Adherend => project.adherends.find((a) => a.id === id)!;
+  const material = (id: string): Material => adherend(id);
+  const wall = ({ adherend: id, atRoot, atMouth }: Wall): WallInput => ({
+    material: material(id),
+    atRoot,
+    atMouth,
+  });
+  const adhesive = project.adhesives.find(({ id }) => id === joint.adhesive)!;
+  const typical = new Set<string>();
+  adherendReferences(joint).forEach(([, id], i) => {
+    if (isTypical(adherend(id))) typical.add(partNames[joint.type][i]!);
+  });
+  if (isTypical(adhesive)) typical.add('adhesive');
+
+  const cases = joint.loads.map((load): ResolvedCase => {
+    const loadCase = project.loadCases.find(({ id }) => id === load.case)!;
+    const { force } = load;
+    const { moment, torque, shear } = 'moment' in load ? load : { moment: 0, torque: 0, shear: 0 };
+    const { kind, temperature, moisture } = loadCase;
+    const input = { loads: { force, moment, torque, shear }, kind, temperature, moisture };
+    return {
+      loadCase,
+      input: loadCase.kind === 'cyclic' ? { ...input, cycles: loadCase.cycles } : input,
+    };
+  });
+  return { index, joint, input: jointInput(joint, material, wall), adhesive, cases, typical };
+}
+
+function jointInput(
+  joint: Joint,
+  material: (id: string) => Material,
+  wall: (wall: Wall) => WallInput,
+): JointInput {
+  const { overlap } = joint;
+  switch (joint.type) {
+    case 'sleeve-single': {
+      const { type, side, tube, sleeve, bond, offset } = joint;
+      const tubeInput = { ...tube, material: material(tube.adherend) };
+      return { type, side, overlap, tube: tubeInput, sleeve: wall(sleeve), bond, offset };
+    }
+    case 'sleeve-double': {
+      const { type, tube, spigot, socket, innerBond, outerBond, offset } = joint;
+      return {
+        type,
+        overlap,
+        tube: { ...tube, material: material(tube.adherend) },
+        spigot: wall(spigot),
+        socket: wall(socket),
+        innerBond,
+        outerBond,
+        offset,
+      };
+    }
+    case 'flat-single': {
+      const { type, width, strip, plate, bond } = joint;
+      const stripInput = { ...strip, material: material(strip.adherend) };
+      return { type, overlap, width, strip: stripInput, plate: wall(plate), bond };
+    }
+    case 'flat-double': {
+      const { type, width, strip, lowerStrap, upperStrap, lowerBond, upperBond } = joint;
+      return {
+        type,
+        overlap,
+        width,
+        strip: { ...strip, material: material(strip.adherend) },
+        lowerStrap: wall(lowerStrap),
+        upperStrap: wall(upperStrap),
+        lowerBond,
+        upperBond,
+      };
+    }
+  }
+}

@@ -1,0 +1,116 @@
+/**
+ * What must hold between the fields of a project: ids are unique, references exist, wet cases find
+ * wet properties. Sizes that must fit inside one another are the model's to refuse.
+ */
+import type { Joint, Project } from './project.ts';
+
+export interface Broken {
+  /** Dotted path of the input to change. */
+  readonly field: string;
+  readonly message: string;
+}
+
+function repeatedIds(list: readonly { readonly id: string }[], where: string): Broken | null {
+  const seen = new Set<string>();
+  for (const [i, { id }] of list.entries()) {
+    if (seen.has(id)) {
+      return { field: `${where}.${i}.id`, message: `the id "${id}" is used twice: choose another` };
+    }
+    seen.add(id);
+  }
+  return null;
+}
+
+/** Every place in a joint that names an adherend, with the name. */
+export function adherendReferences(joint: Joint): readonly (readonly [field: string, id: string])[] {
+  switch (joint.type) {
+    case 'sleeve-single':
+      return [
+        ['tube.adherend', joint.tube.adherend],
+        ['sleeve.adherend', joint.sleeve.adherend],
+      ];
+    case 'sleeve-double':
+      return [
+        ['tube.adherend', joint.tube.adherend],
+        ['spigot.adherend', joint.spigot.adherend],
+        ['socket.adherend', joint.socket.adherend],
+      ];
+    case 'flat-single':
+      return [
+        ['strip.adherend', joint.strip.adherend],
+        ['plate.adherend', joint.plate.adherend],
+      ];
+    case 'flat-double':
+      return [
+        ['strip.adherend', joint.strip.adherend],
+        ['lowerStrap.adherend', joint.lowerStrap.adherend],
+        ['upperStrap.adherend', joint.upperStrap.adherend],
+      ];
+  }
+}
+
+function brokenJoint(project: Project, joint: Joint, where: string): Broken | null {
+  for (const [field, id] of adherendReferences(joint)) {
+    if (!project.adherends.some((adherend) => adherend.id === id)) {
+      return { field: `${where}.${field}`, message: `there is no adherend with the id "${id}"` };
+    }
+  }
+  const adhesive = project.adhesives.find(({ id }) => id === joint.adhesive);
+  if (!adhesive) {
+    return {
+      field: `${where}.adhesive`,
+      message: `there is no adhesive with the id "${joint.adhesive}"`,
+    };
+  }
+  const seen = new Set<string>();
+  for (const [i, load] of joint.loads.entries()) {
+    const field = `${where}.loads.${i}.case`;
+    const loadCase = project.loadCases.find(({ id }) => id === load.case);
+    if (!loadCase) return { field, message: `there is no load case with the id "${load.case}"` };
+    if (seen.has(load.case)) {
+      return { field, message: `the load case "${load.case}" stands twice in this joint` };
+    }
+    seen.add(load.case);
+    if (!adhesive.states.some(({ moisture }) => moisture === loadCase.moisture)) {
+      return {
+        field: `${where}.adhesive`,
+        message: `the load case "${loadCase.name}" is ${loadCase.moisture}, but the adhesive "${adhesive.name}" has no ${loadCase.moisture} properties: add a ${loadCase.moisture} state to it or choose another adhesive`,
+      };
+    }
+  }
+  return null;
+}
+
+/** The first rule that the project breaks, or null. */
+export function brokenRule(project: Project): Broken | null {
+  for (const list of ['adherends', 'adhesives', 'loadCases', 'joints'] as const) {
+    const repeated = repeatedIds(project[list], list);
+    if (repeated) return repeated;
+  }
+  for (const [i, adherend] of project.adherends.entries()) {
+    if (adherend.kind === 'isotropic' && adherend.ultimateStrength < adherend.yieldStrength) {
+      return {
+        field: `adherends.${i}.ultimateStrength`,
+        message: `the ultimate strength of "${adherend.name}" is below its yield strength`,
+      };
+    }
+  }
+  for (const [i, adhesive] of project.adhesives.entries()) {
+    const seen = new Set<string>();
+    for (const [k, { temperature, moisture }] of adhesive.states.entries()) {
+      const key = `${temperature} ${moisture}`;
+      if (seen.has(key)) {
+        return {
+          field: `adhesives.${i}.states.${k}.temperature`,
+          message: `"${adhesive.name}" has two ${moisture} states at ${temperature} °C: keep one`,
+        };
+      }
+      seen.add(key);
+    }
+  }
+  for (const [i, joint] of project.joints.entries()) {
+    const broken = brokenJoint(project, joint, `joints.${i}`);
+    if (broken) return broken;
+  }
+  return null;
+}
