@@ -27,7 +27,10 @@ export function governingModes(resolved: ResolvedJoint, settings: ModelSettings)
     for (const gapState of gapStates(resolved.input)) {
       const state = jointState(resolved.input, resolved.adhesive, loadCaseInput, gapState, settings);
       const results = [
-        ...adhesiveModes(state, resolved.adhesive, settings.factors),
+        ...adhesiveModes(state, resolved.adhesive, settings.factors, {
+          troughOfInterest:
+            rows.get('durability-trough')?.result.margin ?? Number.POSITIVE_INFINITY,
+        }),
         ...wallModes(state, settings.factors),
       ];
       for (const result of results) {

@@ -45,6 +45,39 @@ export type RatesAt = (
   out: NodeRates,
 ) => void;
 
+/** The rates alone, without derivatives: what interpolation needs. */
+export function makeFirstRates(
+  problem: LapProblem,
+): (x: number, y: Float64Array, offset: number, regimes: readonly Regime[], out: Float64Array) => void {
+  const { channels, bonds, unknowns: m } = layoutOf(problem);
+  const traction = makeTraction();
+  return (x, y, offset, regimes, out) => {
+    out[m - 1] = 0;
+    for (let q = 0; q < channels; q++) {
+      const channel = problem.channels[q]!;
+      let tubeForce = y[offset + m - 1]! * channel.load;
+      for (let j = 0; j < bonds; j++) tubeForce -= y[offset + 2 * (q * bonds + j) + 1]!;
+      for (let j = 0; j < bonds; j++) {
+        const u = 2 * (q * bonds + j);
+        const [stiffness] = stiffnessAt(channel.outers[j]!, x, problem.length);
+        out[u] =
+          channel.levers[j]! *
+            (tubeForce / channel.tube.stiffness - y[offset + u + 1]! / stiffness) +
+          thermalMismatch(channel, j);
+      }
+    }
+    for (let j = 0; j < bonds; j++) {
+      const bond = problem.bonds[j]!;
+      const s1 = channels > 1 ? y[offset + 2 * (bonds + j)]! : 0;
+      evaluateLaw(bond.stiffness, bond.shearYield, y[offset + 2 * j]!, s1, regimes[j]!, traction);
+      for (let q = 0; q < channels; q++) {
+        out[2 * (q * bonds + j) + 1] =
+          -problem.channels[q]!.levers[j]! * bond.width * traction.stress[q]!;
+      }
+    }
+  };
+}
+
 /** Evaluator of the rates for one problem; `yieldScale` multiplies every bond's yield stress. */
 export function makeRatesAt(problem: LapProblem, yieldScale: number): RatesAt {
   const { channels, bonds, unknowns: m } = layoutOf(problem);

@@ -1,6 +1,8 @@
 /** Where each bond passes from elastic to plastic, and which cells lie on which side. */
 import { type LapProblem, slipAtYield } from '../lap/problem.ts';
+import { findRoot } from '../numerics/root.ts';
 import { layoutOf } from './equations.ts';
+import { interpolator } from './interpolate.ts';
 import type { Regime } from './law.ts';
 import type { Chain } from './newton.ts';
 
@@ -13,9 +15,20 @@ export function slipRatio(problem: LapProblem, chain: Chain, j: number, i: numbe
   return Math.hypot(s0, s1) / slipAtYield(problem.bonds[j]!);
 }
 
-/** Rising positions, for each bond, where |s| passes the slip at yield. */
+/**
+ * Rising positions, for each bond, where |s| passes the slip at yield: on the cubic through the slips
+ * and slip rates at both ends of the cell, so that a front is known better than the cell is fine.
+ */
 export function findFronts(problem: LapProblem, chain: Chain): number[][] {
-  return problem.bonds.map((_bond, j) => {
+  const { bonds, channels, unknowns } = layoutOf(problem);
+  const at = interpolator(problem, chain);
+  const out = new Float64Array(unknowns);
+  return problem.bonds.map((bond, j) => {
+    const atYield = slipAtYield(bond);
+    const excess = (x: number): number => {
+      at(x, out);
+      return Math.hypot(out[2 * j]!, channels > 1 ? out[2 * (bonds + j)]! : 0) / atYield - 1;
+    };
     const fronts: number[] = [];
     for (let i = 1; i < chain.nodes.length; i++) {
       const a = slipRatio(problem, chain, j, i - 1) - 1;
@@ -23,7 +36,11 @@ export function findFronts(problem: LapProblem, chain: Chain): number[][] {
       if (a > 0 === b > 0) continue;
       const x0 = chain.nodes[i - 1]!;
       const x1 = chain.nodes[i]!;
-      fronts.push(x0 + (x1 - x0) * Math.min(Math.max(a / (a - b), 0), 1));
+      // Zero to rounding at a node that already stands on the front.
+      const inner = excess(x0) * excess(x1) < 0;
+      fronts.push(
+        inner ? findRoot(excess, x0, x1, 1e-9 * problem.length) : Math.abs(a) < Math.abs(b) ? x0 : x1,
+      );
     }
     return fronts;
   });

@@ -1,6 +1,6 @@
 /** The chain's unknowns between its nodes, by cubic Hermite interpolation. */
 import type { LapProblem } from '../lap/problem.ts';
-import { layoutOf, makeRates, makeRatesAt } from './equations.ts';
+import { layoutOf, makeFirstRates } from './equations.ts';
 import type { Chain } from './newton.ts';
 
 /** Index of the cell that holds x. */
@@ -21,12 +21,11 @@ export function cellAt(nodes: Float64Array, x: number): number {
 export function interpolator(
   problem: LapProblem,
   chain: Chain,
-  yieldScale = 1,
 ): (x: number, out: Float64Array) => void {
   const { unknowns: m } = layoutOf(problem);
-  const ratesAt = makeRatesAt(problem, yieldScale);
-  const rates0 = makeRates(m);
-  const rates1 = makeRates(m);
+  const ratesAt = makeFirstRates(problem);
+  const rates0 = new Float64Array(m);
+  const rates1 = new Float64Array(m);
   let cached = -1;
   return (x, out) => {
     const { nodes, values, regimes } = chain;
@@ -47,9 +46,9 @@ export function interpolator(
     for (let r = 0; r < m; r++) {
       out[r] =
         h00 * values[i * m + r]! +
-        h10 * h * rates0.first[r]! +
+        h10 * h * rates0[r]! +
         h01 * values[(i + 1) * m + r]! +
-        h11 * h * rates1.first[r]!;
+        h11 * h * rates1[r]!;
     }
   };
 }

@@ -5,13 +5,35 @@
  * stress is smooth in every cell and the formula keeps its fourth order.
  */
 import { ModelError } from '../errors.ts';
-import type { LapProblem } from '../lap/problem.ts';
+import { isTapered, type LapProblem } from '../lap/problem.ts';
 import { layoutOf } from './equations.ts';
 import { breakpointsOf, findFronts, plasticAtRoot, regimesOf, slipRatio } from './fronts.ts';
 import { interpolator } from './interpolate.ts';
 import type { Regime } from './law.ts';
 import { gradedMesh } from './mesh.ts';
 import { type Chain, type Control, newton } from './newton.ts';
+import { slipNewton } from './slip-newton.ts';
+
+/** Newton's method on given nodes. */
+type Iterate = (
+  control: Control,
+  start: Chain,
+  yieldScale?: number,
+  maxIterations?: number,
+) => Chain | null;
+
+/** Bonds softer than this over their length keep the forces among the unknowns. */
+const SOFTEST = 0.02;
+
+/** The fast method where it holds, the general one for tapers and very soft bonds. */
+function iterateFor(problem: LapProblem, omega: number): Iterate {
+  if (problem.channels.some(isTapered) || omega * problem.length < SOFTEST) {
+    return (control, start, yieldScale, maxIterations) =>
+      newton(problem, control, start, yieldScale, maxIterations);
+  }
+  return (control, start, yieldScale, maxIterations) =>
+    slipNewton(problem, control, start, omega, yieldScale, maxIterations);
+}
 
 /** Upper bound of the decay rate over all channels and bonds, 1/mm. */
 export function fastestDecay(problem: LapProblem): number {
@@ -48,13 +70,18 @@ function resample(problem: LapProblem, chain: Chain, nodes: Float64Array): Float
 }
 
 /** The elastic answer, whatever the yield stress: the start of everything else. */
-export function elasticChain(problem: LapProblem, control: Control, nodes: Float64Array): Chain {
+export function elasticChain(
+  problem: LapProblem,
+  control: Control,
+  nodes: Float64Array,
+  iterate: Iterate,
+): Chain {
   const { bonds, channels, unknowns } = layoutOf(problem);
   const regimes = uniform(nodes, bonds, 'elastic');
   const solveAt = (factor: number): Chain => {
     const values = new Float64Array(nodes.length * unknowns);
     for (let i = 0; i < nodes.length; i++) values[(i + 1) * unknowns - 1] = factor;
-    const chain = newton(problem, { kind: 'load', factor }, { nodes, values, regimes });
+    const chain = iterate({ kind: 'load', factor }, { nodes, values, regimes });
     if (!chain) throw new ModelError('joint', 'The elastic equations have no solution.');
     return chain;
   };
@@ -94,16 +121,21 @@ function largestRatio(problem: LapProblem, chain: Chain): number {
 }
 
 /** From the elastic answer to the true yield stress on one mesh; null when it cannot be followed. */
-function lowerYield(problem: LapProblem, control: Control, elastic: Chain): Chain | null {
+function lowerYield(
+  problem: LapProblem,
+  control: Control,
+  elastic: Chain,
+  iterate: Iterate,
+): Chain | null {
   const either = uniform(elastic.nodes, problem.bonds.length, 'either');
   let chain: Chain = { ...elastic, regimes: either };
-  const direct = newton(problem, control, chain, 1, 12);
+  const direct = iterate(control, chain, 1, 12);
   if (direct) return direct;
   let level = Math.max(largestRatio(problem, elastic), 1);
   let ratio = 0.5;
   for (let step = 0; step < 200 && level > 1; step++) {
     const next = Math.max(level * ratio, 1);
-    const advanced = newton(problem, control, chain, next, 15);
+    const advanced = iterate(control, chain, next, 15);
     if (advanced) {
       chain = advanced;
       level = next;
@@ -116,8 +148,17 @@ function lowerYield(problem: LapProblem, control: Control, elastic: Chain): Chai
   return level <= 1 ? chain : null;
 }
 
+/** Fronts stand still when they move by less than this over 1/ω: the stress then errs by its square. */
+const FRONT_TOLERANCE = 1e-4;
+
 /** Nodes onto the fronts, until these stand still. */
-function sharpen(problem: LapProblem, control: Control, coarse: Chain, omega: number): Chain {
+function sharpen(
+  problem: LapProblem,
+  control: Control,
+  coarse: Chain,
+  omega: number,
+  iterate: Iterate,
+): Chain {
   const { length } = problem;
   const grading = { first: 0.14 / omega, growth: 0.12, largest: length };
   let chain = coarse;
@@ -128,7 +169,7 @@ function sharpen(problem: LapProblem, control: Control, coarse: Chain, omega: nu
     const starts = problem.bonds.map((_bond, j) => plasticAtRoot(problem, chain, j));
     const nodes = gradedMesh(breakpointsOf(fronts, length, 1e-7 * length), grading);
     const regimes = regimesOf(nodes, fronts, starts);
-    const solved = newton(problem, control, {
+    const solved = iterate(control, {
       nodes,
       values: resample(problem, chain, nodes),
       regimes,
@@ -138,7 +179,7 @@ function sharpen(problem: LapProblem, control: Control, coarse: Chain, omega: nu
     const flat = fronts.flat();
     const still =
       flat.length === previous.length &&
-      flat.every((x, i) => Math.abs(x - previous[i]!) <= 1e-8 * length);
+      flat.every((x, i) => Math.abs(x - previous[i]!) <= FRONT_TOLERANCE / omega);
     best = solved;
     if (still) break;
     previous = flat;
@@ -157,20 +198,22 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
     growth: 0.25,
     largest: Math.max(0.7 / omega, length / 120),
   });
-  const elastic = elasticChain(problem, control, base);
+  const iterate = iterateFor(problem, omega);
+  const elastic = elasticChain(problem, control, base, iterate);
   if (largestRatio(problem, elastic) <= 1) return refineElastic(problem, control, omega);
-  const coarse = lowerYield(problem, control, elastic);
+  const coarse = lowerYield(problem, control, elastic, iterate);
   if (!coarse) {
     throw new ModelError(
       'load',
       'The plastic state of the bond was not found at this load: lower the load or lengthen the overlap.',
     );
   }
-  return sharpen(problem, control, coarse, omega);
+  return sharpen(problem, control, coarse, omega, iterate);
 }
 
 /** The elastic answer on the fine mesh: used where a taper leaves no closed form. */
 export function refineElastic(problem: LapProblem, control: Control, omega: number): Chain {
   const grading = { first: 0.1 / omega, growth: 0.1, largest: problem.length };
-  return elasticChain(problem, control, gradedMesh([0, problem.length], grading));
+  const nodes = gradedMesh([0, problem.length], grading);
+  return elasticChain(problem, control, nodes, iterateFor(problem, omega));
 }

@@ -4,6 +4,7 @@
  */
 import { chainCapacity } from '../chain/capacity.ts';
 import {
+  chainState,
   elasticState,
   hasExactPlastic,
   type LapState,
@@ -21,6 +22,8 @@ export interface BondStrength {
   readonly end: 'root' | 'mouth';
   /** True when the whole bond flows before an end reaches its slip at failure. */
   readonly wholeBondFlows: boolean;
+  /** The state at failure, where the chain has found it. */
+  readonly failed?: LapState;
 }
 
 /** Durability: the elastic trough's lowest shear over the yield shear may be this much. */
@@ -48,6 +51,7 @@ export function bondStrength(problem: LocalProblem, atYield: ShearReached): Bond
     bond: found.bond,
     end: found.end,
     wholeBondFlows: allPlastic,
+    failed: chainState(problem, found.chain),
   };
 }
 
@@ -103,25 +107,41 @@ export function troughRatio(problem: LocalProblem, state: LapState): number {
 /**
  * Load factor at which the trough's lowest shear reaches a tenth of yield; the strength itself
  * where the trough outlasts the bond.
+ *
+ * @param enough a factor past which the caller has no interest: Infinity is returned when the trough
+ *   is still there, which spares the search
  */
 export function troughReached(
   problem: LocalProblem,
   atYield: ShearReached,
   strength: BondStrength,
+  enough = Number.POSITIVE_INFINITY,
 ): number {
   if (hasExactPlastic(problem)) {
     const channel = problem.channels[0]!;
-    return troughFactor(channel, problem.bonds[0]!, problem.length, TROUGH_RATIO, strength.factor);
+    return troughFactor(
+      channel,
+      problem.bonds[0]!,
+      problem.length,
+      TROUGH_RATIO,
+      strength.factor,
+    );
   }
-  const excess = (factor: number): number => {
-    const state =
-      factor <= atYield.factor ? elasticState(problem, factor) : plasticState(problem, factor);
-    return troughRatio(problem, state) - TROUGH_RATIO;
-  };
-  if (excess(0) > 0) return 0;
+  const excessIn = (state: LapState): number => troughRatio(problem, state) - TROUGH_RATIO;
+  const elastic = (factor: number): number => excessIn(elasticState(problem, factor));
+  const plastic = (factor: number): number => excessIn(plasticState(problem, factor));
+  if (elastic(0) > 0) return 0;
   const onset = Math.min(atYield.factor, strength.factor);
-  if (excess(onset) > 0) return findRoot(excess, 0, onset, onset * 1e-9);
+  if (elastic(onset) > 0) return findRoot(elastic, 0, onset, onset * 1e-9);
+  if (onset === strength.factor) return onset;
+  // Where the whole bond flows the trough is gone, whatever the failed state's last digits say.
+  if (!strength.wholeBondFlows && strength.failed && excessIn(strength.failed) <= 0) {
+    return strength.factor;
+  }
   const top = strength.factor * (1 - 1e-9);
-  if (top <= onset || excess(top) <= 0) return strength.factor;
-  return findRoot(excess, onset, top, top * 1e-7);
+  const limit = Math.min(enough, top);
+  if (limit <= onset || plastic(limit) <= 0) {
+    return enough < top ? Number.POSITIVE_INFINITY : strength.factor;
+  }
+  return findRoot(plastic, onset, limit, limit * 1e-6);
 }

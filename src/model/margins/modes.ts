@@ -44,11 +44,18 @@ const FOLLOW = 2.5;
 export const cyclicShare = (coefficient: number, exponent: number, cycles: number): number =>
   Math.min(1, coefficient * cycles ** -exponent);
 
+export interface AdhesiveOptions {
+  /** The modes to compute; all when left out. */
+  readonly only?: ReadonlySet<Mode>;
+  /** Margins of the durability trough at or above this need not be found: the mode is left out. */
+  readonly troughOfInterest?: number;
+}
+
 export function adhesiveModes(
   state: JointState,
   adhesive: AdhesiveInput,
   factors: Factors,
-  only?: ReadonlySet<Mode>,
+  { only, troughOfInterest = Number.POSITIVE_INFINITY }: AdhesiveOptions = {},
 ): ModeResult[] {
   const { assembly, bonds, gapState, loadCase } = state;
   const { kind, loads } = loadCase;
@@ -127,7 +134,11 @@ export function adhesiveModes(
       ];
     }
     if (troughAsked !== null) {
-      const reached = troughReached(problem, atYield, strength);
+      const enough = Math.min(
+        (1 + troughOfInterest) * troughAsked,
+        trough?.[2] ?? Number.POSITIVE_INFINITY,
+      );
+      const reached = troughReached(problem, atYield, strength, enough);
       if (!trough || reached < trough[2]) {
         trough = [
           'durability-trough',

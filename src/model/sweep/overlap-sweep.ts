@@ -53,7 +53,7 @@ function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): 
   return cases.flatMap((loadCase, caseIndex) =>
     gapStates(sized).flatMap((gapState) => {
       const state = jointState(sized, adhesive, loadCase, gapState, settings);
-      const bond = adhesiveModes(state, adhesive, settings.factors, only);
+      const bond = adhesiveModes(state, adhesive, settings.factors, { only });
       const modes = only === bondOnly ? bond : [...bond, ...wallModes(state, settings.factors)];
       return modes.map((mode) => ({ mode, caseIndex }));
     }),
