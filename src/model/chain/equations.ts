@@ -48,7 +48,13 @@ export type RatesAt = (
 /** The rates alone, without derivatives: what interpolation needs. */
 export function makeFirstRates(
   problem: LapProblem,
-): (x: number, y: Float64Array, offset: number, regimes: readonly Regime[], out: Float64Array) => void {
+): (
+  x: number,
+  y: Float64Array,
+  offset: number,
+  regimes: readonly Regime[],
+  out: Float64Array,
+) => void {
   const { channels, bonds, unknowns: m } = layoutOf(problem);
   const traction = makeTraction();
   return (x, y, offset, regimes, out) => {

@@ -39,7 +39,11 @@ export function findFronts(problem: LapProblem, chain: Chain): number[][] {
       // Zero to rounding at a node that already stands on the front.
       const inner = excess(x0) * excess(x1) < 0;
       fronts.push(
-        inner ? findRoot(excess, x0, x1, 1e-9 * problem.length) : Math.abs(a) < Math.abs(b) ? x0 : x1,
+        inner
+          ? findRoot(excess, x0, x1, 1e-9 * problem.length)
+          : Math.abs(a) < Math.abs(b)
+            ? x0
+            : x1,
       );
     }
     return fronts;

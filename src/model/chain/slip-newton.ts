@@ -517,8 +517,7 @@ function outerForces(
   let stiffness = 0;
   let drawn = 0;
   const strain = channel.outers.map((outer, j) => {
-    const r =
-      (rates[node * n + q * bonds + j]! - thermalMismatch(channel, j)) / channel.levers[j]!;
+    const r = (rates[node * n + q * bonds + j]! - thermalMismatch(channel, j)) / channel.levers[j]!;
     stiffness += outer.stiffness;
     drawn += outer.stiffness * r;
     return r;

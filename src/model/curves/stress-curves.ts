@@ -1,8 +1,5 @@
 /** What is drawn of one state: shear along each bond, forces in the walls, zones and trough. */
-import { bondStrength, lowestRatio, TROUGH_RATIO } from '../margins/bond-strength.ts';
-import { shearFactor } from '../margins/shear-factor.ts';
-import type { JointState } from '../margins/state.ts';
-import { wallStresses } from '../margins/wall-stress.ts';
+
 import { adherendFlexibility, adhesiveStrain } from '../joint/bond-law.ts';
 import {
   elasticState,
@@ -12,6 +9,10 @@ import {
   resultant,
   type Stretch,
 } from '../joint/lap-state.ts';
+import { bondStrength, lowestRatio, TROUGH_RATIO } from '../margins/bond-strength.ts';
+import { shearFactor } from '../margins/shear-factor.ts';
+import type { JointState } from '../margins/state.ts';
+import { wallStresses } from '../margins/wall-stress.ts';
 
 export interface BondCurve {
   readonly part: string;

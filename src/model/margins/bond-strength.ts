@@ -119,13 +119,7 @@ export function troughReached(
 ): number {
   if (hasExactPlastic(problem)) {
     const channel = problem.channels[0]!;
-    return troughFactor(
-      channel,
-      problem.bonds[0]!,
-      problem.length,
-      TROUGH_RATIO,
-      strength.factor,
-    );
+    return troughFactor(channel, problem.bonds[0]!, problem.length, TROUGH_RATIO, strength.factor);
   }
   const excessIn = (state: LapState): number => troughRatio(problem, state) - TROUGH_RATIO;
   const elastic = (factor: number): number => excessIn(elasticState(problem, factor));
