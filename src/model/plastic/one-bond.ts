@@ -200,20 +200,25 @@ function describe(
   // A parabola through yield at the front with the known slope at the end.
   const slipAtRoot = c0 > 0 ? troughStart + g0 * c0 - (curveRoot * c0 * c0) / 2 : troughStart;
   const slipAtMouth = cL > 0 ? troughEnd + gL * cL - (curveMouth * cL * cL) / 2 : troughEnd;
-  const slip = (x: number): number => {
+  // A station may lie beyond an end by a rounding error.
+  const inside = (x: number): number => Math.min(Math.max(x, 0), length);
+  const slip = (station: number): number => {
+    const x = inside(station);
     if (x < c0) return slipAtRoot - g0 * x + (curveRoot * x * x) / 2;
     const back = length - x;
     if (back < cL) return slipAtMouth - gL * back + (curveMouth * back * back) / 2;
     const xi = Math.min(Math.max(x - c0, 0), trough);
     return even * basis.even(xi) + odd * basis.odd(xi);
   };
-  const shear = (x: number): number => {
+  const shear = (station: number): number => {
+    const x = inside(station);
     if (x < c0) return Math.sign(troughStart) * bond.shearYield;
     if (length - x < cL) return Math.sign(troughEnd) * bond.shearYield;
     return bond.stiffness * slip(x);
   };
   const transfer = channel.levers[0]! * bond.width;
-  const outerForce = (x: number): number => {
+  const outerForce = (station: number): number => {
+    const x = inside(station);
     const inMouth = Math.min(length - x, cL);
     let sum = Math.sign(troughEnd) * bond.shearYield * inMouth;
     const xi = Math.min(Math.max(x - c0, 0), trough);
