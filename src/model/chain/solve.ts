@@ -149,7 +149,7 @@ function lowerYield(
 }
 
 /** Fronts stand still when they move by less than this over 1/ω: the stress then errs by its square. */
-const FRONT_TOLERANCE = 1e-4;
+const FRONT_TOLERANCE = 3e-4;
 
 /** Nodes onto the fronts, until these stand still. */
 function sharpen(
@@ -162,29 +162,24 @@ function sharpen(
   const { length } = problem;
   const grading = { first: 0.14 / omega, growth: 0.12, largest: length };
   let chain = coarse;
-  let best = coarse;
-  let previous: number[] = [];
+  let fronts = findFronts(problem, chain);
   for (let round = 0; round < 10; round++) {
-    const fronts = findFronts(problem, chain);
     const starts = problem.bonds.map((_bond, j) => plasticAtRoot(problem, chain, j));
     const nodes = gradedMesh(breakpointsOf(fronts, length, 1e-7 * length), grading);
     const regimes = regimesOf(nodes, fronts, starts);
-    const solved = iterate(control, {
-      nodes,
-      values: resample(problem, chain, nodes),
-      regimes,
-    });
+    const solved = iterate(control, { nodes, values: resample(problem, chain, nodes), regimes });
     if (!solved) break;
     chain = solved;
-    const flat = fronts.flat();
+    const moved = findFronts(problem, chain);
+    const before = fronts.flat();
+    const after = moved.flat();
+    fronts = moved;
     const still =
-      flat.length === previous.length &&
-      flat.every((x, i) => Math.abs(x - previous[i]!) <= FRONT_TOLERANCE / omega);
-    best = solved;
+      after.length === before.length &&
+      after.every((x, i) => Math.abs(x - before[i]!) <= FRONT_TOLERANCE / omega);
     if (still) break;
-    previous = flat;
   }
-  return best;
+  return chain;
 }
 
 /**

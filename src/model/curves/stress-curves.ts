@@ -126,7 +126,7 @@ export function stressCurves(
   const stresses = wallStresses(assembly, bonds, loadCase.loads, deltaT);
   const walls = stresses.parts.map((part, i): WallCurve => {
     const stressAt = (s: number): number => {
-      const { axial: mechanical, thermal } = stresses.at(i, s, theta);
+      const { axial: mechanical, thermal } = stresses.at(i, s)(theta);
       return factor * mechanical + thermal;
     };
     return {

@@ -37,8 +37,11 @@ export const placeOf = (x: number, length: number): Place =>
 /** Factors beyond this mean that the load does not move the mode at all. */
 const UNLOADED = 1e9;
 
-/** Clockings whose first yield is within this of the worst are followed into the plastic range. */
-const FOLLOW = 2.5;
+/**
+ * Clockings whose mechanical shear alone is within this of the largest are followed into the plastic
+ * range. Thermal stress decides which end yields first, but moves the strength by less than this.
+ */
+const FOLLOW = 2;
 
 /** Share of yield allowed to the peak shear after n cycles: min(1, C·n^−b). */
 export const cyclicShare = (coefficient: number, exponent: number, cycles: number): number =>
@@ -115,8 +118,11 @@ export function adhesiveModes(
   if (strainAsked === null && troughAsked === null) return results;
   let strain: Parameters<typeof add> | null = null;
   let trough: Parameters<typeof add> | null = null;
-  for (const { theta, factor } of worst) {
-    if (factor > Math.max(first.factor, 1e-6) * FOLLOW) continue;
+  const limits = bonds.map((bond) => bond.shearYield);
+  const cold = worst.map(({ theta }) => shearFactor(state.at(theta, 0), limits).factor);
+  const coldest = Math.min(...cold);
+  for (const [i, { theta }] of worst.entries()) {
+    if (cold[i]! > coldest * FOLLOW) continue;
     const problem = state.at(theta);
     const atYield = reachedAt(theta, 1);
     const strength = bondStrength(problem, atYield);
@@ -174,8 +180,9 @@ export function wallModes(state: JointState, factors: Factors): ModeResult[] {
     let theta = 0;
     for (let k = 0; k <= WALL_STATIONS; k++) {
       const station = (assembly.overlap * k) / WALL_STATIONS;
+      const stressAt = stresses.at(i, station);
       for (const angle of thetas) {
-        const factor = factorOf(stresses.at(i, station, angle));
+        const factor = factorOf(stressAt(angle));
         // A station only counts as worse when it is so beyond rounding: ends are named first.
         if (factor < reached * (1 - 1e-9)) {
           reached = factor;
@@ -187,7 +194,8 @@ export function wallModes(state: JointState, factors: Factors): ModeResult[] {
     if (!(reached < UNLOADED)) return;
     if (thetas.length > 2) {
       const step = thetas[1]!;
-      const at = (angle: number): number => factorOf(stresses.at(i, x, angle));
+      const stressAt = stresses.at(i, x);
+      const at = (angle: number): number => factorOf(stressAt(angle));
       const refined = findMinimum(at, theta - step, theta + step, 1e-4);
       if (at(refined) < reached) {
         reached = at(refined);

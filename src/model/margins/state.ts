@@ -19,8 +19,8 @@ export interface JointState {
   readonly deltaT: number;
   readonly gapState: GapState;
   readonly loadCase: CaseInput;
-  /** The one-dimensional lap at a clocking, radians. */
-  at(theta: number): LocalProblem;
+  /** The one-dimensional lap at a clocking, radians; at another temperature change if asked. */
+  at(theta: number, deltaT?: number): LocalProblem;
 }
 
 /** @throws ModelError naming the input that does not fit */
@@ -42,6 +42,6 @@ export function jointState(
     deltaT,
     gapState,
     loadCase,
-    at: (theta) => localProblem(assembly, bonds, loadCase.loads, theta, deltaT),
+    at: (theta, change = deltaT) => localProblem(assembly, bonds, loadCase.loads, theta, change),
   };
 }

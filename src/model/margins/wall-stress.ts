@@ -23,8 +23,8 @@ export interface WallStress {
 export interface WallStresses {
   /** The tube, then the outer adherends. */
   readonly parts: readonly Part[];
-  /** Stress in part i at x and clocking θ. */
-  at(i: number, x: number, theta: number): WallStress;
+  /** Stress in part i at x, for any clocking θ. */
+  at(i: number, x: number): (theta: number) => WallStress;
 }
 
 /** Section of a tapered wall at x: linear between the nearest of root, middle and mouth. */
@@ -78,17 +78,19 @@ export function wallStresses(
 
   return {
     parts,
-    at: (i, x, theta) => {
+    at: (i, x) => {
       const { area, bending, torsion } = sectionAt(parts[i]!, x / overlap);
       const sideways = share(byTorque, i, x);
-      return {
-        axial:
-          (share(byForce, i, x) * loads.force) / area +
-          share(byMoment, i, x) * loads.moment * Math.cos(theta) * bending,
-        thermal: thermalForce(i, x) / area,
-        shear:
-          sideways * loads.torque * torsion + (sideways * 2 * loads.shear * Math.sin(theta)) / area,
-      };
+      const byAxial = (share(byForce, i, x) * loads.force) / area;
+      const byBending = share(byMoment, i, x) * loads.moment * bending;
+      const thermal = thermalForce(i, x) / area;
+      const byTwist = sideways * loads.torque * torsion;
+      const byShear = (sideways * 2 * loads.shear) / area;
+      return (theta) => ({
+        axial: byAxial + byBending * Math.cos(theta),
+        thermal,
+        shear: byTwist + byShear * Math.sin(theta),
+      });
     },
   };
 }
