@@ -25,7 +25,8 @@ export function readProjectFile(path: string): Reply<Opened> {
     const file = openSync(path, 'r');
     try {
       const info = fstatSync(file);
-      if (info.isDirectory()) return refuse('bad-input', '', `${name}: it is a folder, not a file.`);
+      if (info.isDirectory())
+        return refuse('bad-input', '', `${name}: it is a folder, not a file.`);
       if (!info.isFile()) return refuse('bad-input', '', `${name}: it is not an ordinary file.`);
       if (info.size > MAX_BODY) {
         return refuse(
@@ -40,12 +41,17 @@ export function readProjectFile(path: string): Reply<Opened> {
       closeSync(file);
     }
   } catch (error) {
-    if (error instanceof TypeError) return refuse('bad-input', '', `${name}: it is not UTF-8 text.`);
+    if (error instanceof TypeError)
+      return refuse('bad-input', '', `${name}: it is not UTF-8 text.`);
     const code = (error as NodeJS.ErrnoException).code ?? '';
     return refuse('bad-input', '', `${name}: ${reasons[code] ?? 'it cannot be read'}.`);
   }
   const read = readProjectText(text);
   if (read.ok) return ok({ document: read.value, origin: name });
   const { code, field, message } = read.error;
-  return refuse(code, field, field === '' ? `${name}: ${message}` : `${name}: ${field}: ${message}`);
+  return refuse(
+    code,
+    field,
+    field === '' ? `${name}: ${message}` : `${name}: ${field}: ${message}`,
+  );
 }

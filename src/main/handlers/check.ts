@@ -1,13 +1,13 @@
 /** The whole project: every joint with its lowest margin. */
 import { MODEL_VERSION } from '../../model/version.ts';
 import type { Project } from '../../shared/project.ts';
+import { ok } from '../../shared/reply.ts';
 import type { CheckReport, JointSummary, MarginState } from '../../shared/reports.ts';
 import { jointFlags } from './flags.ts';
 import { guarded } from './guarded.ts';
 import { describeJoint } from './labels.ts';
 import { governingModes, toMargin } from './margins.ts';
 import { resolveJoint } from './resolve.ts';
-import { ok } from '../../shared/reply.ts';
 
 function summarise(project: Project, index: number): JointSummary {
   const joint = project.joints[index]!;

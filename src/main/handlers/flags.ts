@@ -1,6 +1,9 @@
 /** What a reader must know about a joint's figures beside the figures. */
-import { assemble } from '../../model/joint/assembly.ts';
+
 import { adhesiveStateAt } from '../../model/joint/adhesive-state.ts';
+import { type Assembly, assemble } from '../../model/joint/assembly.ts';
+import { axialProperties } from '../../model/joint/types.ts';
+import { outerAdherendPeel } from '../../model/peel/outer-adherend.ts';
 import type { Flag } from '../../shared/reports.ts';
 import type { ResolvedJoint } from './resolve.ts';
 
@@ -18,15 +21,15 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
         'Shear only: peel, bending of the walls, hoop stress and failure between plies are not checked here. A bonded laminate often fails by these first.',
     },
   ];
-  for (const { loadCase, input: loadCase_ } of cases) {
-    const state = adhesiveStateAt(adhesive, loadCase_.temperature, loadCase_.moisture);
+  for (const { loadCase, input: loaded } of cases) {
+    const state = adhesiveStateAt(adhesive, loaded.temperature, loaded.moisture);
     if (state.outsideTable) {
       flags.push({
         code: 'outside-table',
         message: `${loadCase.name}: ${loadCase.temperature} °C lies beyond the adhesive's ${loadCase.moisture} properties; the nearest row is used, not an extrapolation.`,
       });
     }
-    const { force, moment, torque, shear } = loadCase_.loads;
+    const { force, moment, torque, shear } = loaded.loads;
     if (force === 0 && moment === 0 && torque === 0 && shear === 0) {
       flags.push({
         code: 'no-load',
@@ -35,6 +38,8 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
     }
   }
   const assembly = assemble(input, 'nominal');
+  const peel = peelEstimate(resolved, assembly);
+  if (peel) flags.push(peel);
   for (const part of [assembly.tube, ...assembly.outers]) {
     const ratio = part.root.meanRadius / part.root.thickness;
     if (!assembly.flat && ratio < THIN_WALL) {
@@ -53,4 +58,30 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
     }
   }
   return flags;
+}
+
+/** Double laps: how large peel may be at the free ends of the outers once the bond has yielded there. */
+function peelEstimate({ adhesive, cases }: ResolvedJoint, assembly: Assembly): Flag | null {
+  if (assembly.bonds.length !== 2 || cases.length === 0) return null;
+  let worst = { stress: 0, part: '' };
+  for (const { input } of cases) {
+    const state = adhesiveStateAt(adhesive, input.temperature, input.moisture);
+    assembly.outers.forEach((part, j) => {
+      const { poisson } = part.material;
+      const { modulus } = axialProperties(part.material);
+      const stress = outerAdherendPeel(
+        state.shearYield,
+        state.modulus,
+        part.mouth.thickness,
+        modulus,
+        poisson,
+        assembly.bonds[j]!.gap,
+      );
+      if (stress > worst.stress) worst = { stress, part: part.name };
+    });
+  }
+  return {
+    code: 'peel-estimate',
+    message: `With the bond at yield, peel at the free end of the ${worst.part} may reach about ${worst.stress.toFixed(0)} MPa (plate on an elastic foundation, a first estimate only). Compare it with the through-thickness strength of the laminate.`,
+  };
 }

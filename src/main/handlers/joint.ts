@@ -2,13 +2,13 @@
 import { stressCurves } from '../../model/curves/stress-curves.ts';
 import { gapStates } from '../../model/joint/assembly.ts';
 import { jointState } from '../../model/margins/state.ts';
-import { MODEL_VERSION } from '../../model/version.ts';
 import {
   findPlateau,
   LONGEST_OVERLAP,
   SHORTEST_OVERLAP,
   strengthAt,
 } from '../../model/sweep/overlap-sweep.ts';
+import { MODEL_VERSION } from '../../model/version.ts';
 import type { Focus } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';

@@ -6,7 +6,9 @@ import type { MarginState } from '../../shared/reports.ts';
 export function describeJoint(joint: Joint): string {
   switch (joint.type) {
     case 'sleeve-single':
-      return joint.side === 'socket' ? 'single lap, tube in socket' : 'single lap, tube over spigot';
+      return joint.side === 'socket'
+        ? 'single lap, tube in socket'
+        : 'single lap, tube over spigot';
     case 'sleeve-double':
       return 'double lap, tube between spigot and socket';
     case 'flat-single':

@@ -25,7 +25,13 @@ export function governingModes(resolved: ResolvedJoint, settings: ModelSettings)
   const rows = new Map<string, Governing>();
   for (const { loadCase, input: loadCaseInput } of resolved.cases) {
     for (const gapState of gapStates(resolved.input)) {
-      const state = jointState(resolved.input, resolved.adhesive, loadCaseInput, gapState, settings);
+      const state = jointState(
+        resolved.input,
+        resolved.adhesive,
+        loadCaseInput,
+        gapState,
+        settings,
+      );
       const results = [
         ...adhesiveModes(state, resolved.adhesive, settings.factors, {
           troughOfInterest:
@@ -76,9 +82,7 @@ export function toMargin(
     x: result.x,
     theta: degrees(result.theta),
     part: result.part,
-    typical: adhesive
-      ? resolved.typical.has('adhesive')
-      : resolved.typical.has(result.part),
+    typical: adhesive ? resolved.typical.has('adhesive') : resolved.typical.has(result.part),
     remark: remark || flows || (remarks[result.mode] ?? ''),
   };
 }

@@ -1,5 +1,11 @@
 /** From the ids of the project file to the plain numbers that the model takes. */
-import type { AdhesiveInput, CaseInput, JointInput, Material, WallInput } from '../../model/joint/types.ts';
+import type {
+  AdhesiveInput,
+  CaseInput,
+  JointInput,
+  Material,
+  WallInput,
+} from '../../model/joint/types.ts';
 import type { Adherend, Adhesive, Joint, LoadCase, Project, Wall } from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
 
