@@ -1,0 +1,120 @@
+/** The start itself, on a Node that is recent enough. */
+import { spawn } from 'node:child_process';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { parseArgs } from 'node:util';
+import { build } from './build.mjs';
+import { electronHere, getElectron } from './electron-binary.mjs';
+import { installPackages } from './packages.mjs';
+import { root, say, userFolder } from './root.mjs';
+
+const usage = `npm start -- [FILE] [options]
+  FILE             open this project file; the demonstration project otherwise
+  --browser        open in a browser even where Electron is installed
+  --no-open        only print the address to open
+  --get-electron   fetch Electron's program first
+  --help           show this`;
+
+/** @param {string[]} argv */
+function readArguments(argv) {
+  const { values, positionals } = parseArgs({
+    args: argv,
+    allowPositionals: true,
+    options: {
+      browser: { type: 'boolean', default: false },
+      'no-open': { type: 'boolean', default: false },
+      'get-electron': { type: 'boolean', default: false },
+      help: { type: 'boolean', default: false },
+    },
+  });
+  if (positionals.length > 1) throw new Error('Only one project file can be opened at a time.');
+  const [file] = positionals;
+  return {
+    browser: values.browser || values['no-open'],
+    noOpen: values['no-open'],
+    getElectron: values['get-electron'],
+    help: values.help,
+    file: file === undefined ? null : resolve(userFolder(), file),
+  };
+}
+
+/** A program that gives up sooner than this, with an error, could not be started at all. */
+const STARTING = 10_000;
+
+/**
+ * @param {string} binary
+ * @param {string | null} file
+ * @returns {Promise<number | null>} its exit code, or null when it could not start
+ */
+function runElectron(binary, file) {
+  const env = { ...process.env };
+  // Set by some editors; it turns Electron into a plain Node.
+  delete env.ELECTRON_RUN_AS_NODE;
+  const child = spawn(binary, [root, ...(file === null ? [] : [`--file=${file}`])], {
+    stdio: ['ignore', 'inherit', 'inherit'],
+    env,
+  });
+  const since = Date.now();
+  let stopped = false;
+  const stop = () => {
+    stopped = true;
+    child.kill();
+  };
+  const signals = /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP']);
+  for (const signal of signals) process.on(signal, stop);
+  return new Promise((done) => {
+    /** @param {number | null} code */
+    const end = (code) => {
+      for (const signal of signals) process.off(signal, stop);
+      done(code);
+    };
+    child.once('error', () => end(null));
+    child.once('exit', (code) => {
+      if (stopped || code === 0) end(0);
+      else end(Date.now() - since < STARTING ? null : (code ?? 1));
+    });
+  });
+}
+
+/**
+ * @param {string} file
+ * @param {boolean} noOpen
+ * @param {string | null} project
+ */
+async function runHost(file, noOpen, project) {
+  const host = await import(pathToFileURL(file).href);
+  await host.main([
+    ...(noOpen ? ['--no-open'] : []),
+    ...(project === null ? [] : [`--file=${project}`]),
+  ]);
+}
+
+/**
+ * @param {string[]} argv
+ * @returns {Promise<number>} exit code; the host goes on after it
+ */
+export async function start(argv) {
+  let wish;
+  try {
+    wish = readArguments(argv);
+  } catch (error) {
+    say(`${error instanceof Error ? error.message : error}\n${usage}`);
+    return 2;
+  }
+  if (wish.help) {
+    console.log(usage);
+    return 0;
+  }
+  if (!installPackages(root) || !build(root)) return 1;
+  if (wish.getElectron) getElectron(root);
+  if (!wish.browser) {
+    const electron = electronHere(root);
+    if ('binary' in electron) {
+      const code = await runElectron(electron.binary, wish.file);
+      if (code !== null) return code;
+      say('Electron could not be started: opening in a browser instead.');
+    } else say(`Opening in a browser, not in Electron: ${electron.reason}.`);
+  }
+  await runHost(join(root, 'out', 'main', 'host.js'), wish.noOpen, wish.file);
+  return 0;
+}

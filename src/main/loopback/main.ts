@@ -1,0 +1,65 @@
+/** Entry of the loopback host: serves the page on this machine only and shows it in a browser. */
+import { randomBytes } from 'node:crypto';
+import { realpathSync } from 'node:fs';
+import type { AddressInfo } from 'node:net';
+import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { readProjectFile } from '../files/read-project-file.ts';
+import { createAskWithJobs } from '../jobs/ask-with-jobs.ts';
+import { readPageFiles } from '../page-files.ts';
+import { type Shown, showPage } from './open-browser.ts';
+import { createHost } from './server.ts';
+
+/** The folder of what was built: this program is one of the files in its `main`. */
+const built = resolve(import.meta.dirname, '..');
+
+/** @param argv `--file=PATH` opens that project, `--no-open` prints the address and opens nothing. */
+export async function main(argv: readonly string[]): Promise<void> {
+  const { values } = parseArgs({
+    args: [...argv],
+    options: { file: { type: 'string' }, 'no-open': { type: 'boolean', default: false } },
+  });
+  const { file } = values;
+  const core = createAskWithJobs({
+    carrier: 'loopback',
+    worker: join(built, 'main', 'worker.js'),
+    ...(file === undefined ? {} : { initial: () => readProjectFile(resolve(file)) }),
+  });
+  const token = randomBytes(32).toString('base64url');
+  const files = readPageFiles(join(built, 'renderer'));
+  const server = createHost({ ask: core.ask, files, token });
+  await new Promise<void>((ready, failed) => {
+    server.once('error', failed);
+    server.listen(0, '127.0.0.1', ready);
+  });
+  const { port } = server.address() as AddressInfo;
+  // The fragment is never sent over the wire; the page takes it out of the address bar.
+  const address = `http://127.0.0.1:${port}/#token=${token}`;
+
+  let shown: Shown | null = null;
+  let stopping = false;
+  const stop = async (): Promise<void> => {
+    if (stopping) return;
+    stopping = true;
+    server.close();
+    server.closeAllConnections();
+    await Promise.all([core.close(), shown?.close()]);
+    process.exit(0);
+  };
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+    // Once: a second one ends the program at once, whatever still hangs.
+    process.once(signal, () => void stop());
+  }
+
+  console.log(`Lapwright is open at ${address}`);
+  console.log('Ctrl+C stops it.');
+  if (values['no-open']) return;
+  shown = await showPage(address, { onClosed: () => void stop() });
+  if (shown.how === 'not') console.log('No browser was found to open it in: copy the address.');
+}
+
+// Started as a program, not imported by the launcher.
+if (process.argv[1] && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)) {
+  await main(process.argv.slice(2));
+}

@@ -1,0 +1,113 @@
+/** The loopback host: gives out the page and carries its requests to the core. */
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { MAX_BODY } from '../../shared/contract.ts';
+import { type Reply, refuse } from '../../shared/reply.ts';
+import type { AskFor } from '../jobs/ask-with-jobs.ts';
+import type { PageFiles } from '../page-files.ts';
+import { POLICY_HEADERS } from '../policy.ts';
+import { readJson } from './body.ts';
+import { checkAsk, checkHost, type Refusal } from './guards.ts';
+
+export interface HostOptions {
+  readonly ask: AskFor;
+  readonly files: PageFiles;
+  readonly token: string;
+  readonly maxBody?: number;
+}
+
+/** Milliseconds a client has: a page on the same machine needs a fraction of it. */
+const HEADERS_TIME = 10_000;
+const REQUEST_TIME = 60_000;
+const ASK = '/ask/';
+/** A page may name itself, so that its newer sweep replaces its older one and nobody else's. */
+const PAGE_HEADER = 'x-lapwright-page';
+
+function send(
+  response: ServerResponse,
+  status: number,
+  type: string,
+  body: string | Buffer,
+  more: Readonly<Record<string, string>> = {},
+): void {
+  if (response.destroyed || response.headersSent) return;
+  response.writeHead(status, {
+    ...POLICY_HEADERS,
+    ...more,
+    'content-type': type,
+    'content-length': Buffer.byteLength(body),
+  });
+  response.end(response.req.method === 'HEAD' ? undefined : body);
+}
+
+const sendReply = (response: ServerResponse, status: number, reply: Reply<unknown>): void =>
+  send(response, status, 'application/json; charset=utf-8', JSON.stringify(reply));
+
+function sendRefusal(response: ServerResponse, { status, code, message }: Refusal): void {
+  const allow = status === 405 ? { allow: 'POST' } : {};
+  const body = JSON.stringify(refuse(code, '', message));
+  send(response, status, 'application/json; charset=utf-8', body, allow);
+}
+
+function sendFile(request: IncomingMessage, response: ServerResponse, files: PageFiles): void {
+  const plain = 'text/plain; charset=utf-8';
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    send(response, 405, plain, 'Only GET.\n', { allow: 'GET, HEAD' });
+    return;
+  }
+  const file = files.get(pathOf(request));
+  if (file) send(response, 200, file.type, file.body);
+  else send(response, 404, plain, 'There is no such file.\n');
+}
+
+const pathOf = ({ url = '' }: IncomingMessage): string => url.split('?', 1)[0] ?? '';
+
+export function createHost(options: HostOptions): Server {
+  const { ask, files, token, maxBody = MAX_BODY } = options;
+
+  const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
+    const authority = `127.0.0.1:${request.socket.localPort}`;
+    const stranger = checkHost(request.headers, authority);
+    if (stranger) return sendRefusal(response, stranger);
+    const path = pathOf(request);
+    if (!path.startsWith(ASK)) return sendFile(request, response, files);
+
+    const refusal = checkAsk(request.method, request.headers, { authority, token, maxBody });
+    if (refusal) return sendRefusal(response, refusal);
+    const body = await readJson(request, maxBody);
+    if (body === null) return;
+    if ('refusal' in body) return sendRefusal(response, body.refusal);
+
+    const gone = new AbortController();
+    response.on('close', () => {
+      if (!response.writableFinished) gone.abort();
+    });
+    const page = request.headers[PAGE_HEADER];
+    const reply = await ask(path.slice(ASK.length), body.value, {
+      client: typeof page === 'string' ? page.slice(0, 64) : undefined,
+      signal: gone.signal,
+    });
+    sendReply(response, 200, reply);
+  };
+
+  const server = createServer(
+    {
+      maxHeaderSize: 8 * 1024,
+      headersTimeout: HEADERS_TIME,
+      requestTimeout: REQUEST_TIME,
+      connectionsCheckingInterval: 5_000,
+      keepAliveTimeout: 30_000,
+    },
+    (request, response) => {
+      answer(request, response).catch(() =>
+        sendReply(
+          response,
+          500,
+          refuse('internal', '', 'Something in Lapwright itself went wrong.'),
+        ),
+      );
+    },
+  );
+  server.maxHeadersCount = 64;
+  server.maxConnections = 128;
+  return server;
+}

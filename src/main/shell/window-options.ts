@@ -1,0 +1,38 @@
+/** How a window is made: a pure function, so that a test compares the whole of it. */
+import type { BrowserWindowConstructorOptions } from 'electron';
+
+export interface WindowSetting {
+  /** The built preload's file. */
+  readonly preload: string;
+  readonly dark: boolean;
+  readonly packaged: boolean;
+}
+
+/** The page's own paper, so that a window never flashes in another colour before it is drawn. */
+const paper = { light: '#fbfaf6', dark: '#12171d' } as const;
+
+export const windowOptions = (setting: WindowSetting): BrowserWindowConstructorOptions => ({
+  title: 'Lapwright',
+  width: 1360,
+  height: 900,
+  minWidth: 720,
+  minHeight: 520,
+  show: false,
+  backgroundColor: setting.dark ? paper.dark : paper.light,
+  webPreferences: {
+    preload: setting.preload,
+    sandbox: true,
+    contextIsolation: true,
+    nodeIntegration: false,
+    nodeIntegrationInWorker: false,
+    nodeIntegrationInSubFrames: false,
+    webSecurity: true,
+    allowRunningInsecureContent: false,
+    experimentalFeatures: false,
+    webviewTag: false,
+    navigateOnDragDrop: false,
+    // A dictionary would be fetched from the network.
+    spellcheck: false,
+    devTools: !setting.packaged,
+  },
+});
