@@ -2,18 +2,27 @@
  * Changing the lap of a joint. What both laps have is kept as it is (tube, overlap, adhesive, loads);
  * a wall that appears is a copy of the one that is there, with the same gap.
  */
-import type { FlatDouble, FlatSingle, Joint, SleeveDouble, SleeveSingle } from './project.ts';
+import type {
+  FlatDouble,
+  FlatSingle,
+  Joint,
+  JointType,
+  SleeveDouble,
+  SleeveSingle,
+} from './project.ts';
 
 export type Lap = 'socket' | 'spigot' | 'sleeve-double' | 'flat-single' | 'flat-double';
 
 export const lapOf = (joint: Joint): Lap =>
   joint.type === 'sleeve-single' ? joint.side : joint.type;
 
+/** A joint of strips: no axis, no clocking, and a pull for its only load. */
+export const isFlat = (joint: { readonly type: JointType }): boolean =>
+  joint.type === 'flat-single' || joint.type === 'flat-double';
+
 /** Laps that the joint can take without becoming another kind of part. */
 export const lapsFor = (joint: Joint): readonly Lap[] =>
-  joint.type === 'flat-single' || joint.type === 'flat-double'
-    ? ['flat-single', 'flat-double']
-    : ['socket', 'spigot', 'sleeve-double'];
+  isFlat(joint) ? ['flat-single', 'flat-double'] : ['socket', 'spigot', 'sleeve-double'];
 
 function sleeveDouble(joint: SleeveSingle, before: SleeveDouble | undefined): SleeveDouble {
   const { type: _type, side, sleeve, bond, ...kept } = joint;

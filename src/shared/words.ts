@@ -35,6 +35,10 @@ const counted = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'e
 /** Small counts read better as words. */
 export const count = (n: number): string => counted[n] ?? String(n);
 
+/** A message as a sentence: the backend names a field as it stands inside one. */
+export const sentence = (text: string): string =>
+  capital(text.trim()) + (/[.!?…]$/.test(text.trim()) ? '' : '.');
+
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** `+0.42`, `−0.08`; the sign is the true one even where two decimals round to nothing. */
@@ -76,12 +80,14 @@ function power(value: number): string {
     : String(value);
 }
 
-/** Where and when a margin is reached: `mouth, 0°, hard landing, gap max`. */
-export const whereWhen = (margin: Margin): string =>
+/** Where along the overlap: at an end, or so far from the root. */
+export const placeText = (margin: Margin): string =>
+  margin.place === 'within' ? `at ${millimetres(margin.x)}` : placeWords[margin.place];
+
+/** Where a margin is reached; a flat joint has no clocking. */
+export const whereText = (margin: Margin, flat: boolean): string =>
   [
-    margin.place === 'within' ? `at ${millimetres(margin.x)}` : placeWords[margin.place],
-    clocking(margin.theta),
-    margin.caseName,
+    flat ? placeText(margin) : `${placeText(margin)}, ${clocking(margin.theta)}`,
     gapWords[margin.gapState],
   ].join(' · ');
 
@@ -103,7 +109,11 @@ export function governs(report: JointReport): string {
 }
 
 /** How a project stands, in one sentence. */
-export function tally(counts: Readonly<Record<MarginState, number>>, joints: number): string {
+export function tally(
+  counts: Readonly<Record<MarginState, number>>,
+  joints: number,
+  refused = 0,
+): string {
   if (joints === 0) return 'This project has no joints.';
   const parts = (['fails', 'low', 'holds'] as const)
     .filter((state) => counts[state] > 0)
@@ -113,7 +123,7 @@ export function tally(counts: Readonly<Record<MarginState, number>>, joints: num
       return `${count(n)} ${n === 1 ? state : state.slice(0, -1)}`;
     });
   const judged = counts.fails + counts.low + counts.holds;
-  const unloaded = joints - judged;
+  const unloaded = joints - judged - refused;
   if (unloaded > 0)
     parts.push(`${count(unloaded)} ${unloaded === 1 ? 'has' : 'have'} no load case`);
   const last = parts.pop() ?? '';

@@ -8,7 +8,7 @@ import {
   kindOf,
   signed,
   tally,
-  whereWhen,
+  whereText,
 } from '../../src/shared/words.ts';
 
 const margin: Margin = {
@@ -71,9 +71,9 @@ describe('words', () => {
     expect(kindOf({ ...common, kind: 'cyclic', cycles: 12345 })).toBe('cyclic, 12345 cycles');
   });
 
-  it('says where and when', () => {
-    expect(whereWhen(margin)).toBe('mouth · 0° · Hard landing · gap max');
-    expect(whereWhen({ ...margin, place: 'within', x: 14.94 })).toContain('at 14.9 mm');
+  it('says where', () => {
+    expect(whereText(margin, false)).toBe('mouth, 0° · gap max');
+    expect(whereText({ ...margin, place: 'within', x: 14.94 }, true)).toBe('at 14.9 mm · gap max');
   });
 
   it('says what governs and how the rest stands', () => {

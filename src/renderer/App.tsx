@@ -1,0 +1,259 @@
+/** The window: one project, its workspaces by name, the cautions always in view. */
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  For,
+  type JSX,
+  Match,
+  onCleanup,
+  onMount,
+  Show,
+  Switch,
+} from 'solid-js';
+import { cautionShort } from '../shared/cautions.ts';
+import type { Bridge } from '../shared/contract.ts';
+import type { Opened } from '../shared/reports.ts';
+import { sentence } from '../shared/words.ts';
+import { download, fileName, fileText } from './files.ts';
+import { JointsPage } from './joints/JointsPage.tsx';
+import { AskUnsaved } from './parts/AskUnsaved.tsx';
+import { OpenButton } from './parts/OpenButton.tsx';
+import { ThemeControl } from './parts/ThemeControl.tsx';
+import { SizePage } from './size/SizePage.tsx';
+import { createCheck } from './state/check.ts';
+import { createProject, jointIndex } from './state/project.ts';
+import { createSizing } from './state/sizing.ts';
+import { createTheme } from './theme.ts';
+
+type Workspace = 'joints' | 'size';
+
+const workspaces: readonly { id: Workspace; title: string }[] = [
+  { id: 'joints', title: 'Joints' },
+  { id: 'size', title: 'Size' },
+];
+
+export function App(props: { readonly bridge: Bridge }): JSX.Element {
+  const theme = createTheme();
+  const project = createProject();
+  const [workspace, setWorkspace] = createSignal<Workspace>('joints');
+  const [jointId, setJointId] = createSignal<string | null>(null);
+  const [trouble, setTrouble] = createSignal<string | null>(null);
+  /** Opened, but waiting for a word about the changes that it would put away. */
+  const [waiting, setWaiting] = createSignal<Opened | null>(null);
+  const [starting, setStarting] = createSignal(true);
+
+  const show = (opened: Opened): void => {
+    project.open(opened);
+    setJointId(opened.document.joints[0]?.id ?? null);
+    setWorkspace('joints');
+    setTrouble(null);
+    setWaiting(null);
+  };
+  const arrived = (opened: Opened): void => {
+    if (project.unsaved()) setWaiting(opened);
+    else show(opened);
+  };
+
+  const start = async (): Promise<void> => {
+    const reply = await props.bridge.ask('project.initial', {});
+    setStarting(false);
+    if (reply.ok) show(reply.value);
+    else setTrouble(reply.error.message);
+  };
+  const openDemo = async (): Promise<void> => {
+    const reply = await props.bridge.ask('project.demo', {});
+    if (reply.ok) arrived(reply.value);
+    else setTrouble(reply.error.message);
+  };
+  const openFile = async (file: File): Promise<void> => {
+    const reply = await props.bridge.ask('project.read', {
+      text: await file.text(),
+      origin: file.name.slice(0, 300),
+    });
+    if (reply.ok) arrived(reply.value);
+    else {
+      const place = reply.error.field === '' ? '' : ` (at ${reply.error.field})`;
+      setTrouble(`${file.name} could not be opened${place}: ${reply.error.message}`);
+    }
+  };
+  const save = (): void => {
+    const document = project.plain();
+    if (!document) return;
+    download(fileName(document), fileText(document));
+    project.markSaved();
+  };
+
+  const openJoint = (id: string): void => {
+    setJointId(id);
+    setWorkspace('size');
+  };
+  const current = (): number => {
+    const document = project.document();
+    const id = jointId();
+    return document && id !== null ? jointIndex(document, id) : -1;
+  };
+  const currentJoint = () => project.document()?.joints[current()];
+  const check = createCheck(props.bridge, project, () => workspace() === 'joints');
+  const sizing = createSizing({
+    bridge: props.bridge,
+    project,
+    index: createMemo(current),
+    active: () => workspace() === 'size',
+  });
+
+  const keys = (event: KeyboardEvent): void => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
+    const target = workspaces[Number(event.key) - 1];
+    if (!target || project.document() === null) return;
+    event.preventDefault();
+    setWorkspace(target.id);
+  };
+  const leaving = (event: BeforeUnloadEvent): void => {
+    // The shell asks by itself when its window closes; a tab has only this.
+    if (project.unsaved() && props.bridge.carrier === 'loopback') event.preventDefault();
+  };
+  onMount(() => {
+    void start();
+    window.addEventListener('keydown', keys);
+    window.addEventListener('beforeunload', leaving);
+  });
+  onCleanup(() => {
+    window.removeEventListener('keydown', keys);
+    window.removeEventListener('beforeunload', leaving);
+  });
+  createEffect(() => {
+    const name = project.document()?.name;
+    document.title = name ? `${name}${project.unsaved() ? ' *' : ''} · Lapwright` : 'Lapwright';
+  });
+
+  return (
+    <>
+      <header class="bar">
+        <p class="bar-name">{project.document()?.name ?? 'Lapwright'}</p>
+        <Show when={project.document()}>
+          <nav aria-label="Workspaces">
+            <For each={workspaces}>
+              {({ id, title }, i) => (
+                <button
+                  type="button"
+                  class="tab"
+                  aria-current={workspace() === id ? 'page' : undefined}
+                  aria-keyshortcuts={`Control+${i() + 1}`}
+                  title={`Ctrl+${i() + 1}`}
+                  onClick={() => setWorkspace(id)}
+                >
+                  {title}
+                </button>
+              )}
+            </For>
+          </nav>
+        </Show>
+        <div class="bar-right">
+          <Show when={project.document()}>
+            <span class="origin">
+              <Show when={project.unsaved()} fallback={project.origin()}>
+                changes not saved
+              </Show>
+            </span>
+          </Show>
+          <OpenButton onFile={(file) => void openFile(file)} />
+          <Show when={project.document()}>
+            <button type="button" class="link" onClick={save}>
+              Save a copy
+            </button>
+          </Show>
+          <ThemeControl theme={theme} />
+        </div>
+      </header>
+
+      <main>
+        <Show when={project.document() !== null && trouble()}>
+          {(message) => (
+            <div class="notice" role="alert">
+              <p>{sentence(message())}</p>
+              <button type="button" class="link" onClick={() => setTrouble(null)}>
+                Close
+              </button>
+            </div>
+          )}
+        </Show>
+        <Show
+          when={project.document()}
+          fallback={
+            <div class="start">
+              <Show
+                when={trouble()}
+                fallback={
+                  <Show when={starting()}>
+                    <p class="figure-empty">Opening …</p>
+                  </Show>
+                }
+              >
+                {(message) => (
+                  <>
+                    <h1>The project could not be opened</h1>
+                    <p role="alert">{sentence(message())}</p>
+                    <div class="start-buttons">
+                      <button type="button" class="plain is-first" onClick={() => void openDemo()}>
+                        Open the demonstration project
+                      </button>
+                      <OpenButton
+                        plain
+                        text="Open another file …"
+                        onFile={(file) => void openFile(file)}
+                      />
+                    </div>
+                  </>
+                )}
+              </Show>
+            </div>
+          }
+        >
+          <Switch>
+            <Match when={workspace() === 'joints'}>
+              <JointsPage check={check} project={project} onOpen={openJoint} />
+            </Match>
+            <Match when={workspace() === 'size'}>
+              <Show
+                when={currentJoint()}
+                fallback={
+                  <div class="empty">
+                    <p>There is no joint to size in this project.</p>
+                  </div>
+                }
+              >
+                {(joint) => (
+                  <SizePage
+                    project={project}
+                    sizing={sizing}
+                    theme={theme}
+                    index={current()}
+                    joint={joint()}
+                    onJoint={setJointId}
+                  />
+                )}
+              </Show>
+            </Match>
+          </Switch>
+        </Show>
+      </main>
+
+      <footer class="caution">{cautionShort}</footer>
+
+      <Show when={waiting()}>
+        {(opened) => (
+          <AskUnsaved
+            name={project.document()?.name ?? ''}
+            onSave={() => {
+              save();
+              show(opened());
+            }}
+            onDiscard={() => show(opened())}
+            onStay={() => setWaiting(null)}
+          />
+        )}
+      </Show>
+    </>
+  );
+}

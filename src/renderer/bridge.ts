@@ -1,0 +1,78 @@
+/**
+ * The page's one way to ask. Inside Electron the preload has put a bridge on the window; in a
+ * browser the page makes its own for the loopback host that served it.
+ */
+import type { Answers, Bridge, RequestInput, RequestName } from '../shared/contract.ts';
+import { type Reply, refuse } from '../shared/reply.ts';
+
+declare global {
+  interface Window {
+    readonly lapwright?: Bridge;
+  }
+}
+
+const TOKEN_KEY = 'lapwright-token';
+
+/** The token comes in the fragment, which no server sees, and does not stay in the address bar. */
+export function takeToken(page: Window): string | null {
+  const inHash = new URLSearchParams(page.location.hash.slice(1)).get('token');
+  if (inHash) {
+    page.sessionStorage.setItem(TOKEN_KEY, inHash);
+    page.history.replaceState(null, '', page.location.pathname + page.location.search);
+  }
+  return page.sessionStorage.getItem(TOKEN_KEY);
+}
+
+const isReply = (value: unknown): value is Reply<never> =>
+  typeof value === 'object' && value !== null && 'ok' in value && typeof value.ok === 'boolean';
+
+const stopped = (): Reply<never> =>
+  refuse(
+    'internal',
+    '',
+    'Lapwright does not answer: its window in the terminal was closed. Start it again with npm start, then open the address that it prints.',
+  );
+
+export function makeLoopbackBridge(token: string | null): Bridge {
+  return {
+    carrier: 'loopback',
+    async ask<N extends RequestName>(name: N, input: RequestInput<N>): Promise<Reply<Answers[N]>> {
+      let reply: unknown;
+      try {
+        const response = await fetch(`/ask/${name}`, {
+          method: 'POST',
+          headers: {
+            'content-type': 'application/json',
+            authorization: `Bearer ${token ?? ''}`,
+          },
+          body: JSON.stringify(input),
+        });
+        if (response.status === 401 || response.status === 403) {
+          return refuse(
+            'internal',
+            '',
+            'This page is not from the Lapwright that runs now. Open the address that it printed in the terminal.',
+          );
+        }
+        reply = await response.json();
+      } catch {
+        return stopped();
+      }
+      return isReply(reply) ? reply : refuse('internal', '', 'The answer could not be read.');
+    },
+  };
+}
+
+/** Electron's bridge rejects when its handler breaks; a page only ever sees replies. */
+function unbreakable(bridge: Bridge): Bridge {
+  return {
+    carrier: bridge.carrier,
+    ask: (name, input) =>
+      bridge
+        .ask(name, input)
+        .catch(() => refuse('internal', '', 'The calculation stopped unexpectedly. Try again.')),
+  };
+}
+
+export const findBridge = (page: Window): Bridge =>
+  page.lapwright ? unbreakable(page.lapwright) : makeLoopbackBridge(takeToken(page));

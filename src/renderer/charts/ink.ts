@@ -1,0 +1,35 @@
+/** The colours of the style sheet as a canvas needs them: resolved, for the theme of the moment. */
+const names = [
+  'paper',
+  'sheet',
+  'ink',
+  'soft',
+  'rule',
+  'line',
+  'shear',
+  'shear-second',
+  'peel',
+  'fails',
+  'zone',
+  'wash',
+] as const;
+
+export type Ink = Readonly<Record<(typeof names)[number], string>>;
+
+export const FONT = "'Source Sans 3 Variable', 'Source Sans 3', system-ui, sans-serif";
+
+/** A custom property is read back as it was written; asking an element for its colour resolves it. */
+export function readInk(element: HTMLElement): Ink {
+  const probe = document.createElement('span');
+  probe.hidden = true;
+  element.append(probe);
+  const style = getComputedStyle(probe);
+  const ink = Object.fromEntries(
+    names.map((name) => {
+      probe.style.color = `var(--${name})`;
+      return [name, style.color];
+    }),
+  ) as Ink;
+  probe.remove();
+  return ink;
+}

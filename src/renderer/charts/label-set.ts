@@ -1,0 +1,67 @@
+/** The labels of one painting: gathered in order of importance, placed together, then written. */
+import { measure, write } from './pen.ts';
+import { type Box, type LabelWish, type Point, placeLabels } from './place-labels.ts';
+
+export const LINE = 18;
+
+export interface LabelSet {
+  /** A line break in the text makes two lines of it. */
+  add(text: string, style: LabelStyle, spots: LabelWish['spots']): void;
+  /** Writes all of them inside the bounds, off the curves; tells where they stand. */
+  paint(bounds: Box, curves: readonly Point[], halo: string): Box[];
+}
+
+export interface LabelStyle {
+  readonly colour: string;
+  readonly weight: number;
+  /** What the label stands on, when that is not bare paper. */
+  readonly halo?: string;
+}
+
+export function makeLabelSet(context: CanvasRenderingContext2D): LabelSet {
+  const labels: { lines: string[]; style: LabelStyle; wish: LabelWish }[] = [];
+  return {
+    add(text, style, spots) {
+      const lines = text.split('\n');
+      const width = Math.max(...lines.map((line) => measure(context, line, style.weight)));
+      labels.push({ lines, style, wish: { width, height: lines.length * LINE, spots } });
+    },
+    paint(bounds, curves, halo) {
+      const boxes = placeLabels(
+        labels.map(({ wish }) => wish),
+        bounds,
+        curves,
+      );
+      labels.forEach(({ lines, style }, i) => {
+        const box = boxes[i];
+        lines.forEach((line, row) => {
+          if (!box) return;
+          const at = { x: box.left, y: box.top + (row + 0.5) * LINE };
+          write(context, line, at, { halo, ...style });
+        });
+      });
+      return boxes;
+    },
+  };
+}
+
+/** A readout: a few lines under each other, the first plain, the figures bold. */
+export function writeLines(
+  context: CanvasRenderingContext2D,
+  lines: readonly { text: string; colour: string }[],
+  corner: Point,
+  halo: string,
+): void {
+  lines.forEach(({ text, colour }, i) => {
+    const at = { x: corner.x, y: corner.y + (i + 0.5) * LINE };
+    write(context, text, at, { colour, weight: i === 0 ? 400 : 600, halo });
+  });
+}
+
+export const linesBox = (
+  context: CanvasRenderingContext2D,
+  lines: readonly { text: string }[],
+): { width: number; height: number } => ({
+  width: Math.max(...lines.map(({ text }) => measure(context, text, 600))),
+  height: lines.length * LINE,
+});

@@ -1,0 +1,198 @@
+/** Strength against overlap. The present overlap is a mark on it that moves without a new sweep. */
+import type { SweepReport } from '../../shared/reports.ts';
+import { figure, millimetres } from '../../shared/words.ts';
+import { drawFoot, drawRungs } from './axes.ts';
+import type { Ink } from './ink.ts';
+import { type LabelSet, LINE, linesBox, makeLabelSet, writeLines } from './label-set.ts';
+import { ring, rule } from './pen.ts';
+import type { Point } from './place-labels.ts';
+import { makePlot, type Painter } from './plot.ts';
+import { plateauText, strengthAt, sweepHigh } from './sweep-data.ts';
+
+export interface SweepPicture {
+  readonly sweep: SweepReport;
+  readonly target: number;
+  /** Overlap of the joint as it is now. */
+  readonly present: number;
+  readonly ink: Ink;
+  readonly left: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface SweepChart {
+  show(picture: SweepPicture): void;
+  hover(pixel: number | null): void;
+  destroy(): void;
+}
+
+/** Right of the plot the lines are named, each at its end. */
+const PADDING = { top: 8, bottom: 26, right: 82 };
+
+export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
+  let picture: SweepPicture | null = null;
+  let hovered: number | null = null;
+  let high = 1;
+  const padding = { left: 64, ...PADDING };
+
+  const ends = (sweep: SweepReport): { low: number; high: number } => ({
+    low: sweep.points[0]?.overlap ?? 0,
+    high: sweep.points.at(-1)?.overlap ?? 1,
+  });
+
+  function under(painter: Painter): void {
+    if (!picture) return;
+    const { sweep, ink, target } = picture;
+    const { context, area, x, y } = painter;
+    const span = ends(sweep);
+    if (sweep.plateau !== null && sweep.plateau < span.high) {
+      const from = Math.max(area.left, x(sweep.plateau));
+      context.fillStyle = ink.wash;
+      context.fillRect(from, area.top, area.right - from, area.bottom - area.top);
+    }
+    const about = (area.bottom - area.top) / 36;
+    drawRungs(painter, ink, { low: 0, high, xFrom: span.low, xTo: span.high, about, strong: 1 });
+    drawFoot(painter, ink, { ...span, about: (area.right - area.left) / 70, unit: 'mm' });
+    const level = y(1 + target);
+    const style = { colour: ink.ink, dash: [2, 4], width: 1.5 };
+    rule(context, { x: area.left, y: level }, { x: area.right, y: level }, style);
+  }
+
+  /** The present overlap: a line down the chart and a ring on each curve. */
+  function markPresent({ context, area, x, y }: Painter, labels: LabelSet): Point[] {
+    if (!picture) return [];
+    const { sweep, ink, present } = picture;
+    const span = ends(sweep);
+    const isOutside = present < span.low || present > span.high;
+    const at = Math.min(area.right, Math.max(area.left, x(present)));
+    const style = { colour: ink.ink, dash: isOutside ? [3, 3] : [], width: 1.75 };
+    rule(context, { x: at, y: area.top }, { x: at, y: area.bottom }, style);
+    const here = strengthAt(sweep, present);
+    if (here && here.bond <= high) ring(context, { x: at, y: y(here.bond) }, ink.shear, ink.paper);
+    if (here && here.all <= high) ring(context, { x: at, y: y(here.all) }, ink.ink, ink.paper);
+    const text = here
+      ? `${millimetres(present)}, strength ${figure(here.all)}`
+      : millimetres(present);
+    labels.add(text, { colour: ink.ink, weight: 650 }, [
+      { at: { x: at, y: area.bottom - 12 }, side: 'w', gap: 8 },
+      { at: { x: at, y: area.bottom - 12 }, side: 'e', gap: 8 },
+      { at: { x: at, y: area.top + 12 }, side: 'w', gap: 8 },
+      { at: { x: at, y: area.top + 12 }, side: 'e', gap: 8 },
+    ]);
+    const height = area.bottom - area.top;
+    return Array.from({ length: 25 }, (_, i) => ({ x: at, y: area.top + (i / 24) * height }));
+  }
+
+  /** The name of a curve at its end, or where it leaves the top of the chart. */
+  function nameCurve({ area, x, y }: Painter, labels: LabelSet, pick: 'bond' | 'all'): void {
+    if (!picture) return;
+    const { ink, sweep } = picture;
+    const drawn = sweep.points.filter((point) => point[pick] <= high);
+    const last = drawn.at(-1);
+    if (!last) return;
+    const at = { x: x(last.overlap), y: y(last[pick]) };
+    const isWhole = last === sweep.points.at(-1);
+    const shifted = [0, -0.6, 0.6, -1, 1, 1.6].map((lines) => ({
+      at: { x: isWhole ? area.right : at.x, y: at.y + lines * LINE },
+      side: 'e' as const,
+      gap: isWhole ? 8 : 10,
+    }));
+    const style = { colour: pick === 'bond' ? ink.shear : ink.ink, weight: 600 };
+    labels.add(pick === 'bond' ? 'bond alone' : 'all modes', style, shifted);
+  }
+
+  function over(painter: Painter): void {
+    if (!picture) return;
+    const { sweep, ink, target, width, present } = picture;
+    const { context, area, x, y } = painter;
+    const labels = makeLabelSet(context);
+    const mark = markPresent(painter, labels);
+    const level = y(1 + target);
+    const dotted = { colour: ink.ink, weight: 400 };
+    labels.add(`target ${figure(1 + target)}`, dotted, [
+      { at: { x: area.right, y: level }, side: 'e', gap: 8 },
+    ]);
+    nameCurve(painter, labels, 'bond');
+    nameCurve(painter, labels, 'all');
+    if (sweep.plateau !== null && sweep.plateau < ends(sweep).high) {
+      const [bottom, top] = [area.bottom - LINE - 3, area.top + LINE + 3];
+      labels.add(
+        plateauText(sweep.plateau).replace(', ', ',\n'),
+        { colour: ink.soft, weight: 400, halo: ink.wash },
+        [
+          { at: { x: area.right, y: bottom }, side: 'w', gap: 6 },
+          { at: { x: area.right, y: top }, side: 'w', gap: 6 },
+          { at: { x: x(present), y: bottom }, side: 'w', gap: 10 },
+          { at: { x: x(present), y: top }, side: 'w', gap: 10 },
+        ],
+      );
+    }
+    const drawn = (value: number): number => Math.max(area.top, y(Math.min(value, high)));
+    const curves = sweep.points.flatMap((point) => [
+      { x: x(point.overlap), y: drawn(point.bond) },
+      { x: x(point.overlap), y: drawn(point.all) },
+    ]);
+    const bounds = { left: area.left + 4, top: 0, right: width - 2, bottom: area.bottom - 1 };
+    labels.paint(bounds, [...curves, ...mark], ink.paper);
+    readout(painter);
+  }
+
+  function readout({ context, area, x, y }: Painter): void {
+    if (!picture || hovered === null) return;
+    const at = plot.xAt(hovered);
+    const here = at === null ? null : strengthAt(picture.sweep, at);
+    if (at === null || !here) return;
+    const { ink } = picture;
+    const style = { colour: ink.soft, dash: [3, 3] };
+    rule(context, { x: x(at), y: area.top }, { x: x(at), y: area.bottom }, style);
+    const lines = [
+      { text: millimetres(at), colour: ink.ink },
+      { text: `bond ${figure(here.bond)}`, colour: ink.shear },
+      { text: `${here.mode} ${figure(here.all)}`, colour: ink.ink },
+    ];
+    const { width, height } = linesBox(context, lines);
+    const fitsRight = x(at) + 10 + width < area.right;
+    const corner = {
+      x: fitsRight ? x(at) + 10 : x(at) - 10 - width,
+      y: Math.min(area.bottom - height - 4, Math.max(area.top, y(here.all) + LINE / 2)),
+    };
+    writeLines(context, lines, corner, ink.paper);
+  }
+
+  const plot = makePlot(canvas, { padding, under, over });
+  return {
+    show(next) {
+      const last = picture;
+      picture = next;
+      const isOnlyMoved =
+        last?.sweep === next.sweep &&
+        last.ink === next.ink &&
+        last.target === next.target &&
+        last.width === next.width &&
+        last.height === next.height;
+      if (isOnlyMoved) {
+        if (last.present !== next.present) plot.repaint();
+        return;
+      }
+      if (last?.width !== next.width || last.height !== next.height) {
+        plot.resize(next.width, next.height);
+      }
+      padding.left = next.left;
+      high = sweepHigh(next.sweep, next.target);
+      const span = ends(next.sweep);
+      const curve = (pick: 'bond' | 'all'): Point[] =>
+        next.sweep.points.map((point) => ({ x: point.overlap, y: point[pick] }));
+      plot.show({ xLow: span.low, xHigh: span.high, yLow: 0, yHigh: high }, [
+        // The first stands on top: dashed ink over blue shows both where they run together.
+        { points: curve('all'), colour: next.ink.ink, width: 1.75, dash: [6, 4] },
+        { points: curve('bond'), colour: next.ink.shear, width: 2.25, dash: [] },
+      ]);
+    },
+    hover(pixel) {
+      if (hovered === pixel) return;
+      hovered = pixel;
+      plot.repaint();
+    },
+    destroy: () => plot.destroy(),
+  };
+}

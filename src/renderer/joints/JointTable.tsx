@@ -1,0 +1,101 @@
+/** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
+import { createMemo, createSignal, For, type JSX } from 'solid-js';
+import type { CheckReport, JointSummary } from '../../shared/reports.ts';
+import { JointRow } from './JointRow.tsx';
+import { ownFlags, sharedFlags } from './shared-flags.ts';
+import { type Order, pressed, type SortKey, sorted } from './sort.ts';
+
+export interface JointTableProps {
+  readonly report: CheckReport;
+  readonly flat: (id: string) => boolean;
+  readonly onOpen: (id: string) => void;
+}
+
+function SortHead(props: {
+  readonly by: SortKey;
+  readonly order: Order;
+  readonly onSort: (order: Order) => void;
+  readonly children: JSX.Element;
+}): JSX.Element {
+  const isActive = (): boolean => props.order.by === props.by;
+  return (
+    <th
+      scope="col"
+      aria-sort={isActive() ? (props.order.down ? 'descending' : 'ascending') : undefined}
+    >
+      <button
+        type="button"
+        class="sort"
+        classList={{ 'is-active': isActive(), 'is-down': isActive() && props.order.down }}
+        onClick={() => props.onSort(pressed(props.order, props.by))}
+      >
+        {props.children}
+        <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
+          <path d="M1.5 5.5 L4.5 2.5 L7.5 5.5" />
+        </svg>
+      </button>
+    </th>
+  );
+}
+
+export function JointTable(props: JointTableProps): JSX.Element {
+  const [order, setOrder] = createSignal<Order>({ by: 'margin', down: false });
+  const rows = createMemo(() => sorted(props.report.joints, order()));
+  const shared = createMemo(() => sharedFlags(props.report.joints));
+  const [current, setCurrent] = createSignal<string | null>(null);
+  const inTabOrder = (joint: JointSummary): boolean =>
+    rows().some(({ jointId }) => jointId === current())
+      ? joint.jointId === current()
+      : joint === rows()[0];
+
+  let table!: HTMLTableElement;
+  const move = (event: KeyboardEvent): void => {
+    const names = [...table.querySelectorAll<HTMLButtonElement>('.joint-name')];
+    const at = names.indexOf(document.activeElement as HTMLButtonElement);
+    if (at < 0) return;
+    const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: names.length - 1 }[event.key];
+    if (to === undefined) return;
+    event.preventDefault();
+    names[Math.max(0, Math.min(names.length - 1, to))]?.focus();
+  };
+
+  return (
+    <>
+      <table class="joints" ref={table} onKeyDown={move}>
+        <caption class="hidden">
+          Joints of {props.report.project}, with their lowest margins
+        </caption>
+        <thead>
+          <tr>
+            <SortHead by="name" order={order()} onSort={setOrder}>
+              Joint
+            </SortHead>
+            <th scope="col" class="number">
+              Overlap, mm
+            </th>
+            <SortHead by="margin" order={order()} onSort={setOrder}>
+              Lowest margin
+            </SortHead>
+            <th scope="col">Mode</th>
+            <th scope="col">Case</th>
+            <th scope="col">Place, clocking</th>
+            <th scope="col">Gap</th>
+          </tr>
+        </thead>
+        <For each={rows()}>
+          {(joint) => (
+            <JointRow
+              joint={joint}
+              flags={ownFlags(joint, shared())}
+              flat={props.flat(joint.jointId)}
+              inTabOrder={inTabOrder(joint)}
+              onFocus={() => setCurrent(joint.jointId)}
+              onOpen={() => props.onOpen(joint.jointId)}
+            />
+          )}
+        </For>
+      </table>
+      <For each={shared()}>{(flag) => <p class="shared-flag">{flag.message}</p>}</For>
+    </>
+  );
+}

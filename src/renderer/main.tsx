@@ -1,0 +1,17 @@
+/** Entry of the page. */
+import { render } from 'solid-js/web';
+import { App } from './App.tsx';
+import { findBridge } from './bridge.ts';
+import './styles/fonts.css';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/bar.css';
+import './styles/joints.css';
+import './styles/size.css';
+import './styles/inputs.css';
+import './styles/figures.css';
+import './styles/section.css';
+import './styles/margins.css';
+
+const root = document.getElementById('app');
+if (root) render(() => <App bridge={findBridge(window)} />, root);

@@ -1,0 +1,40 @@
+/** A choice among few: the system's own list, drawn as quietly as the figures. */
+import { For, type JSX } from 'solid-js';
+
+export interface Option {
+  readonly value: string;
+  readonly text: string;
+}
+
+export interface ChoiceProps {
+  readonly name: string;
+  readonly options: readonly Option[];
+  readonly value: string;
+  readonly onChoose: (value: string) => void;
+  readonly id?: string;
+  readonly class?: string;
+  readonly invalid?: boolean;
+  readonly describedBy?: string | undefined;
+}
+
+export function Choice(props: ChoiceProps): JSX.Element {
+  return (
+    <span class={`choice ${props.class ?? ''}`}>
+      <select
+        id={props.id}
+        aria-label={props.name}
+        aria-invalid={props.invalid ? 'true' : undefined}
+        aria-describedby={props.describedBy}
+        onChange={(event) => props.onChoose(event.currentTarget.value)}
+      >
+        <For each={props.options}>
+          {(option) => (
+            <option value={option.value} selected={option.value === props.value}>
+              {option.text}
+            </option>
+          )}
+        </For>
+      </select>
+    </span>
+  );
+}

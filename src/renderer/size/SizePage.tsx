@@ -1,0 +1,155 @@
+/** One joint: its inputs, its section and curves, its margins. */
+import { createMemo, type JSX, Show } from 'solid-js';
+import type { Joint } from '../../shared/project.ts';
+import { readInk } from '../charts/ink.ts';
+import { createFontsReady } from '../fonts.ts';
+import { createSize } from '../size-of.ts';
+import { isOfMargin } from '../state/drawn-state.ts';
+import type { ProjectState } from '../state/project.ts';
+import type { Sizing } from '../state/sizing.ts';
+import type { Theme } from '../theme.ts';
+import { Inputs } from './Inputs.tsx';
+import { Margins } from './Margins.tsx';
+import { ShearFigure } from './ShearFigure.tsx';
+import { Spoken } from './Spoken.tsx';
+import { SweepFigure } from './SweepFigure.tsx';
+import { roomForLayers } from './section/layout.ts';
+import { Section } from './section/Section.tsx';
+import { fitView, scaleNote, type View } from './section/scale.ts';
+import { stackOf } from './section/stack.ts';
+
+export interface SizePageProps {
+  readonly project: ProjectState;
+  readonly sizing: Sizing;
+  readonly theme: Theme;
+  readonly index: number;
+  readonly joint: Joint;
+  readonly onJoint: (id: string) => void;
+}
+
+export function SizePage(props: SizePageProps): JSX.Element {
+  const document = () => props.project.document();
+  const report = () => props.sizing.report();
+  const issues = () => props.sizing.issues;
+
+  let sectionBody!: HTMLDivElement;
+  const size = createSize(() => sectionBody);
+  const stack = createMemo(() => stackOf(props.joint, document()?.adherends ?? []));
+  // A scale that changed under the hand would move the thing that is being held.
+  const view = createMemo<View | null>((held) => {
+    const box = size();
+    if (!box) return null;
+    if (props.sizing.dragging() && held) return held;
+    return fitView(stack(), props.joint.overlap, box.width, roomForLayers(stack(), box.height));
+  }, null);
+
+  const fonts = createFontsReady();
+  const ink = createMemo(() => {
+    props.theme.version();
+    fonts();
+    return size() ? readInk(sectionBody) : null;
+  });
+
+  const setOverlap = (overlap: number): void =>
+    props.project.edit(['joints', props.index, 'overlap'], overlap);
+
+  return (
+    <div class="size-page" classList={{ 'is-stale': issues().stale() }}>
+      <div class="column inputs-column">
+        <h1 class="hidden">Size {props.joint.name}</h1>
+        <Inputs
+          project={props.project}
+          issues={issues()}
+          joint={props.joint}
+          index={props.index}
+          onJoint={props.onJoint}
+        />
+      </div>
+
+      <div class="column figures-column">
+        <section class="figure-block is-section" aria-labelledby="section-title">
+          <header>
+            <h2 id="section-title">Section</h2>
+            <span class="units">
+              {report()?.description ?? ''}
+              <Show when={view()}>{(drawn) => <> · {scaleNote(drawn())}</>}</Show>
+            </span>
+          </header>
+          <div class="figure-body" ref={sectionBody}>
+            <Show when={size()}>
+              {(box) => (
+                <Show when={view()}>
+                  {(drawn) => (
+                    <Section
+                      joint={props.joint}
+                      stack={stack()}
+                      description={report()?.description ?? props.joint.name}
+                      view={drawn()}
+                      width={box().width}
+                      height={box().height}
+                      onOverlap={setOverlap}
+                      onDragging={(dragging) => props.sizing.setDragging(dragging)}
+                    />
+                  )}
+                </Show>
+              )}
+            </Show>
+          </div>
+        </section>
+        <Show when={document()}>
+          {(project) => (
+            <ShearFigure
+              report={report()}
+              project={project()}
+              joint={props.joint}
+              view={view()}
+              ink={ink}
+              choice={props.sizing.choice()}
+              onChoice={(choice) => props.sizing.choose(choice)}
+            />
+          )}
+        </Show>
+        <SweepFigure
+          sweep={props.sizing.sweep.report()}
+          behind={props.sizing.sweep.behind()}
+          overlap={props.joint.overlap}
+          target={document()?.settings.targetMargin ?? 0}
+          ink={ink}
+          hasLoads={props.joint.loads.length > 0}
+        />
+      </div>
+
+      <section class="column margins-column" aria-labelledby="margins-title">
+        <header>
+          <h2 id="margins-title">Margins</h2>
+          <Show
+            when={issues().stale()}
+            fallback={
+              <>
+                <span class="units">
+                  target {(document()?.settings.targetMargin ?? 0).toFixed(2)}
+                </span>
+                <Show when={report() !== null && props.sizing.behind()}>
+                  <span class="behind-word">recalculating …</span>
+                </Show>
+              </>
+            }
+          >
+            <span class="stale-word">not recalculated</span>
+          </Show>
+        </header>
+        <Show when={report()} fallback={<p class="figure-empty">Calculating …</p>}>
+          {(now) => (
+            <Margins
+              report={now()}
+              flat={stack().diameter === null}
+              chosen={(margin) => isOfMargin(props.sizing.choice(), margin)}
+              onChoose={(margin) => props.sizing.chooseMargin(margin)}
+            />
+          )}
+        </Show>
+        <Spoken report={report()} stale={issues().stale()} />
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,81 @@
+/** Strength against overlap, with the present overlap marked. */
+import { type Accessor, createMemo, type JSX, Show } from 'solid-js';
+import type { SweepReport } from '../../shared/reports.ts';
+import { figure } from '../../shared/words.ts';
+import { Canvas } from '../charts/Canvas.tsx';
+import type { Ink } from '../charts/ink.ts';
+import { makeSweepChart } from '../charts/sweep-chart.ts';
+import { sweepSentence, sweepTable } from '../charts/sweep-data.ts';
+import { createSize } from '../size-of.ts';
+import { Figures } from './Figures.tsx';
+import { LEFT } from './section/scale.ts';
+
+export interface SweepFigureProps {
+  readonly sweep: SweepReport | null;
+  /** The sweep is still that of the joint before the last change. */
+  readonly behind: boolean;
+  readonly overlap: number;
+  readonly target: number;
+  readonly ink: Accessor<Ink | null>;
+  readonly hasLoads: boolean;
+}
+
+export function SweepFigure(props: SweepFigureProps): JSX.Element {
+  let body!: HTMLDivElement;
+  const size = createSize(() => body);
+  const picture = () => {
+    const [sweep, ink, box] = [props.sweep, props.ink(), size()];
+    if (!sweep || !ink || !box) return null;
+    return { sweep, target: props.target, present: props.overlap, ink, left: LEFT, ...box };
+  };
+  const rows = createMemo(() =>
+    props.sweep
+      ? sweepTable(props.sweep).map(({ overlap, bond, all, mode }) => [
+          overlap.toFixed(1),
+          figure(bond),
+          figure(all),
+          mode,
+        ])
+      : null,
+  );
+
+  return (
+    <section
+      class="figure-block is-sweep"
+      classList={{ 'is-behind': props.behind && props.sweep !== null }}
+      aria-labelledby="sweep-title"
+    >
+      <header>
+        <h2 id="sweep-title">Strength against overlap</h2>
+        <span class="units">strength over the load asked, all cases; 1 is margin 0</span>
+        <Show when={rows()}>
+          {(figures) => (
+            <Figures
+              caption="Strength over the load asked for, against overlap"
+              head={['overlap, mm', 'bond', 'all modes', 'set by']}
+              rows={figures()}
+            />
+          )}
+        </Show>
+      </header>
+      <div class="figure-body" ref={body}>
+        <Show
+          when={props.sweep}
+          fallback={
+            <p class="figure-empty">
+              {props.hasLoads ? 'Calculating …' : 'Give the joint a load case to see this.'}
+            </p>
+          }
+        >
+          {(sweep) => (
+            <Canvas
+              label={sweepSentence(sweep(), props.overlap, props.target)}
+              make={makeSweepChart}
+              picture={picture()}
+            />
+          )}
+        </Show>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,136 @@
+/** The mouth of the sleeve, to be taken by hand: pointer, arrow keys, or read as a slider. */
+import type { JSX } from 'solid-js';
+import { onCleanup } from 'solid-js';
+import { quantities } from '../../../shared/quantities.ts';
+import { millimetres } from '../../../shared/words.ts';
+import { makeFrame } from '../../frame.ts';
+
+const { min, max } = quantities.overlap;
+
+/** A tenth of a millimetre is as fine as a hand can mean it. */
+export const tenth = (value: number): number =>
+  Math.min(max, Math.max(min, Math.round(value * 10) / 10));
+
+/** What a key does to the overlap; null for keys that mean nothing here. */
+export function keyed(overlap: number, key: string, shift: boolean): number | null {
+  const step = shift ? 5 : 0.5;
+  const to = (value: number): number =>
+    Math.min(max, Math.max(min, Math.round(value * 1000) / 1000));
+  switch (key) {
+    case 'ArrowRight':
+    case 'ArrowUp':
+      return to(overlap + step);
+    case 'ArrowLeft':
+    case 'ArrowDown':
+      return to(overlap - step);
+    case 'PageUp':
+      return to(overlap + 5);
+    case 'PageDown':
+      return to(overlap - 5);
+    case 'Home':
+      return min;
+    case 'End':
+      return max;
+    default:
+      return null;
+  }
+}
+
+export interface OverlapHandleProps {
+  readonly overlap: number;
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** Pixels for a millimetre. */
+  readonly scale: number;
+  readonly onChange: (overlap: number) => void;
+  readonly onDragging: (dragging: boolean) => void;
+}
+
+export function OverlapHandle(props: OverlapHandleProps): JSX.Element {
+  let drag: { pointer: number; from: number; overlap: number; scale: number } | null = null;
+  let wanted = 0;
+  const frame = makeFrame(() => props.onChange(wanted));
+  onCleanup(() => frame.drop());
+
+  const start = (event: PointerEvent & { currentTarget: SVGGElement }): void => {
+    if (event.button !== 0) return;
+    event.preventDefault();
+    event.currentTarget.focus();
+    event.currentTarget.setPointerCapture(event.pointerId);
+    drag = {
+      pointer: event.pointerId,
+      from: event.clientX,
+      overlap: props.overlap,
+      scale: props.scale,
+    };
+    props.onDragging(true);
+  };
+  const move = (event: PointerEvent): void => {
+    if (drag?.pointer !== event.pointerId) return;
+    wanted = tenth(drag.overlap + (event.clientX - drag.from) / drag.scale);
+    frame.ask();
+  };
+  const end = (event: PointerEvent): void => {
+    if (drag?.pointer !== event.pointerId) return;
+    drag = null;
+    frame.flush();
+    props.onDragging(false);
+  };
+  const key = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.key === 'Escape' && drag) {
+      const { overlap } = drag;
+      drag = null;
+      frame.drop();
+      props.onChange(overlap);
+      props.onDragging(false);
+      return;
+    }
+    const next = keyed(props.overlap, event.key, event.shiftKey);
+    if (next === null) return;
+    event.preventDefault();
+    if (next !== props.overlap) props.onChange(next);
+  };
+
+  return (
+    <g
+      class="handle"
+      role="slider"
+      tabindex="0"
+      aria-label="Drag overlap"
+      aria-orientation="horizontal"
+      aria-valuemin={min}
+      aria-valuemax={max}
+      aria-valuenow={props.overlap}
+      aria-valuetext={millimetres(props.overlap)}
+      transform={`translate(${props.x} 0)`}
+      onPointerDown={start}
+      onPointerMove={move}
+      onPointerUp={end}
+      onPointerCancel={end}
+      onLostPointerCapture={end}
+      onKeyDown={key}
+    >
+      <rect
+        class="handle-reach"
+        x="-16"
+        y={props.top - 14}
+        width="32"
+        height={props.bottom - props.top + 28}
+      />
+      <rect
+        class="handle-grip"
+        x="-6"
+        y={props.top - 8}
+        width="12"
+        height={props.bottom - props.top + 16}
+        rx="6"
+      />
+      <path
+        class="handle-ridges"
+        d={`M-1.5 ${(props.top + props.bottom) / 2 - 7} v14 M1.5 ${(props.top + props.bottom) / 2 - 7} v14`}
+      />
+    </g>
+  );
+}

@@ -1,0 +1,63 @@
+/** The scales of the section: round ones, so that a small change does not make the drawing breathe. */
+import type { Stack } from './stack.ts';
+
+export interface View {
+  /** Left edge of the overlap, pixels. */
+  readonly left: number;
+  /** Pixels for a millimetre along the axis. */
+  readonly scale: number;
+  /** Walls are drawn this many times thicker than to that scale; 1 is true. */
+  readonly wallFactor: number;
+  /** Bondlines likewise. */
+  readonly gapFactor: number;
+}
+
+/** Preferred numbers, twenty to the decade. */
+const decade = [
+  1, 1.12, 1.25, 1.4, 1.6, 1.8, 2, 2.24, 2.5, 2.8, 3.15, 3.55, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9,
+];
+
+/** The largest preferred number that is not above the value. */
+export function preferredBelow(value: number): number {
+  const power = 10 ** Math.floor(Math.log10(value) + 1e-9);
+  const ratio = value / power;
+  const best = decade.findLast((step) => step <= ratio * (1 + 1e-9)) ?? 1;
+  return best * power;
+}
+
+const thicker = [
+  1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200, 300, 500,
+];
+const thinner = [0.5, 0.25, 0.2, 0.1, 0.05];
+
+export const LEFT = 64;
+/** Share of the width right of the root that the overlap may take: the rest is room to drag and to write. */
+const SHARE = 0.76;
+const THINNEST_WALL = 9;
+const THINNEST_BOND = 7;
+
+/** @param height pixels that the walls and bonds together may take */
+export function fitView(stack: Stack, overlap: number, width: number, height: number): View {
+  const scale = preferredBelow(Math.max(0.05, ((width - LEFT) * SHARE) / Math.max(overlap, 0.1)));
+  const gaps = stack.layers.flatMap((layer) => (layer.kind === 'bond' ? [layer.gap] : []));
+  const walls = stack.layers.flatMap((layer) =>
+    layer.kind === 'wall' ? [Math.max(layer.atRoot, layer.atMouth)] : [],
+  );
+  const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+  const thinBond = Math.max(1e-3, Math.min(...gaps)) * scale;
+  const gapFactor = thicker.find((factor) => thinBond * factor >= THINNEST_BOND) ?? 500;
+  const left = height - sum(gaps) * scale * gapFactor;
+  const thinWall = Math.max(1e-3, Math.min(...walls)) * scale;
+  const all = Math.max(1e-3, sum(walls)) * scale;
+  const fitting = [...thicker.toReversed(), ...thinner].filter((factor) => all * factor <= left);
+  const enough = fitting.filter((factor) => factor >= 1 && thinWall * factor >= THINNEST_WALL);
+  const wallFactor = enough.at(-1) ?? fitting[0] ?? 0.05;
+  return { left: LEFT, scale, wallFactor, gapFactor };
+}
+
+/** What the drawing must confess. */
+export function scaleNote({ wallFactor, gapFactor }: View): string {
+  if (wallFactor !== 1) return `thickness not to scale: walls ${wallFactor} ×, gap ${gapFactor} ×`;
+  return gapFactor === 1 ? 'to scale' : `to scale, gap drawn ${gapFactor} × thicker`;
+}

@@ -1,0 +1,77 @@
+/** The report of one joint, kept up with the document as fast as answers come. */
+import { type Accessor, batch, createEffect, createMemo, createSignal, onCleanup } from 'solid-js';
+import type { Bridge, Focus } from '../../shared/contract.ts';
+import type { JointReport } from '../../shared/reports.ts';
+import { makeLatest } from '../latest.ts';
+import type { Issues } from './issues.ts';
+import { inWholeProject, type ProjectState, withOneJoint } from './project.ts';
+
+export interface JointSource {
+  readonly bridge: Bridge;
+  readonly project: ProjectState;
+  readonly issues: Issues;
+  /** Place of the joint in the project; −1 when there is none. */
+  readonly index: Accessor<number>;
+  /** False while nobody looks: nothing is asked then. */
+  readonly active: Accessor<boolean>;
+}
+
+/** Tells one joint from the next, also across projects with the same ids. */
+export const subjectOf = ({ project, index }: JointSource): Accessor<string> =>
+  createMemo(() => `${project.opening()} ${project.document()?.joints[index()]?.id}`);
+
+export interface Analysis {
+  /** Null until the first answer about a joint has come. */
+  readonly report: Accessor<JointReport | null>;
+  /** True while the report is of an older document than the one shown. */
+  readonly behind: Accessor<boolean>;
+}
+
+export function createAnalysis(source: JointSource, focus: Accessor<Focus>): Analysis {
+  const { bridge, project, issues, index, active } = source;
+  const [report, setReport] = createSignal<JointReport | null>(null);
+  const [answered, setAnswered] = createSignal(-1);
+  const subject = subjectOf(source);
+
+  const latest = makeLatest(
+    async (revision: number) => {
+      const place = index();
+      const whole = project.plain();
+      const document = whole && withOneJoint(whole, place);
+      const jointId = document?.joints[0]?.id;
+      if (!document || jointId === undefined) return null;
+      const reply = await bridge.ask('joint.analyse', { document, jointId, focus: focus() });
+      return { reply, place, revision };
+    },
+    (answer) => {
+      if (!answer) return;
+      const { reply, place, revision } = answer;
+      batch(() => {
+        setAnswered(revision);
+        if (reply.ok) setReport(reply.value);
+        issues.setRefusal(
+          reply.ok ? null : { ...reply.error, field: inWholeProject(reply.error.field, place) },
+        );
+      });
+    },
+  );
+  onCleanup(() => latest.drop());
+
+  let asked = '';
+  // One effect, not two: what is dropped for a new joint must not be the question about it.
+  createEffect(() => {
+    const revision = project.revision();
+    focus();
+    if (subject() !== asked) {
+      asked = subject();
+      latest.drop();
+      batch(() => {
+        setReport(null);
+        issues.setRefusal(null);
+      });
+    }
+    // While a field holds no number, the figures stay those of its last good value, and say so.
+    if (active() && index() >= 0 && issues.typedCount() === 0) latest.ask(revision);
+  });
+  return { report, behind: () => answered() !== project.revision() };
+}

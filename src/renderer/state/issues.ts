@@ -1,0 +1,65 @@
+/**
+ * What is wrong with what was typed. Two kinds: text that is no number never reaches the document
+ * and is kept here by its field; a value that the model refuses is in the document and comes back
+ * as a refusal naming its place.
+ */
+import { type Accessor, createMemo, createSignal } from 'solid-js';
+import { createStore, produce } from 'solid-js/store';
+import type { RequestError } from '../../shared/reply.ts';
+
+export interface Issues {
+  /** A field announces itself, so that a refusal about a place nearby is shown at it. */
+  mount(path: string): void;
+  unmount(path: string): void;
+  setTyped(path: string, message: string | null): void;
+  setRefusal(error: RequestError | null): void;
+  /** What to show at this field, if anything. */
+  at(path: string): string | undefined;
+  /** The refusal when no mounted field can show it. */
+  readonly elsewhere: Accessor<RequestError | null>;
+  readonly typedCount: Accessor<number>;
+  /** True while the figures on the screen are not those of what was typed. */
+  readonly stale: Accessor<boolean>;
+}
+
+/** The field to blame: the very one, else the first inside the named part, else the one that holds it. */
+export function fieldFor(place: string, mounted: readonly string[]): string | undefined {
+  if (place === '') return undefined;
+  return (
+    mounted.find((path) => path === place) ??
+    mounted.find((path) => path.startsWith(`${place}.`)) ??
+    mounted.find((path) => place.startsWith(`${path}.`))
+  );
+}
+
+export function createIssues(): Issues {
+  const [typed, setTyped] = createStore<Record<string, string>>({});
+  const [mounted, setMounted] = createSignal<readonly string[]>([]);
+  const [refusal, setRefusal] = createSignal<RequestError | null>(null);
+  const blamed = createMemo(() => {
+    const error = refusal();
+    return error ? fieldFor(error.field, mounted()) : undefined;
+  });
+  const typedCount = createMemo(() => Object.keys(typed).length);
+  /** Deleting what is not there would still tell everybody who counts. */
+  const clear = (path: string): void => {
+    if (path in typed) setTyped(produce((all) => delete all[path]));
+  };
+
+  return {
+    mount: (path) => setMounted((paths) => [...paths, path]),
+    unmount(path) {
+      setMounted((paths) => paths.filter((other) => other !== path));
+      clear(path);
+    },
+    setTyped(path, message) {
+      if (message === null) clear(path);
+      else setTyped(path, message);
+    },
+    setRefusal: (error) => setRefusal(error),
+    at: (path) => typed[path] ?? (blamed() === path ? refusal()?.message : undefined),
+    elsewhere: () => (blamed() === undefined ? refusal() : null),
+    typedCount,
+    stale: () => refusal() !== null || typedCount() > 0,
+  };
+}

@@ -1,0 +1,104 @@
+/**
+ * The project that is open: one document in one store, changed through one function, so that
+ * everything else (what is unsaved, what must be asked again, later undo) can hang on that function.
+ */
+import { type Accessor, batch, createSignal } from 'solid-js';
+import { createStore, produce, unwrap } from 'solid-js/store';
+import type { Joint, Project } from '../../shared/project.ts';
+import type { Opened } from '../../shared/reports.ts';
+
+export type Path = readonly (string | number)[];
+
+export interface ProjectState {
+  readonly document: Accessor<Project | null>;
+  readonly origin: Accessor<string>;
+  /** Counts the openings: tells one project from the next, even where their ids are the same. */
+  readonly opening: Accessor<number>;
+  open(opened: Opened): void;
+  /** Puts one value into the document; the only way to change it. */
+  edit(path: Path, value: unknown): void;
+  /** Counts the edits and openings: read it to be told of any change. */
+  readonly revision: Accessor<number>;
+  /** The same, but blind to overlaps: what a sweep over the overlap depends on. */
+  readonly revisionBesidesOverlap: Accessor<number>;
+  readonly unsaved: Accessor<boolean>;
+  markSaved(): void;
+  /** The document as plain data, to be sent or saved; not to be kept. */
+  plain(): Project | null;
+}
+
+interface Store {
+  document: Project | null;
+  origin: string;
+}
+
+export const pathText = (path: Path): string => path.join('.');
+
+/** The value at a path, undefined when there is none. */
+export function valueAt(root: unknown, path: Path): unknown {
+  let here: unknown = root;
+  for (const key of path) {
+    if (typeof here !== 'object' || here === null) return undefined;
+    here = (here as Record<string | number, unknown>)[key];
+  }
+  return here;
+}
+
+export function createProject(): ProjectState {
+  const [store, setStore] = createStore<Store>({ document: null, origin: '' });
+  const [revision, setRevision] = createSignal(0);
+  const [besidesOverlap, setBesidesOverlap] = createSignal(0);
+  const [opening, setOpening] = createSignal(0);
+  const [savedAt, setSavedAt] = createSignal(0);
+  const next = (n: number): number => n + 1;
+
+  return {
+    document: () => store.document,
+    origin: () => store.origin,
+    opening,
+    revision,
+    revisionBesidesOverlap: besidesOverlap,
+    unsaved: () => revision() !== savedAt(),
+    markSaved: () => setSavedAt(revision()),
+    plain: () => unwrap(store).document,
+    open(opened) {
+      batch(() => {
+        setStore({ document: opened.document, origin: opened.origin });
+        setOpening(next);
+        setBesidesOverlap(next);
+        setSavedAt(setRevision(next));
+      });
+    },
+    edit(path, value) {
+      const last = path.at(-1);
+      if (last === undefined || store.document === null) return;
+      batch(() => {
+        setStore(
+          'document',
+          produce((document) => {
+            const parent = valueAt(document, path.slice(0, -1)) as Record<string | number, unknown>;
+            parent[last] = value;
+          }),
+        );
+        if (last !== 'overlap') setBesidesOverlap(next);
+        setRevision(next);
+      });
+    },
+  };
+}
+
+export const jointIndex = (project: Project, id: string): number =>
+  project.joints.findIndex((joint) => joint.id === id);
+
+/**
+ * The project with this one joint alone: what analysing it needs. A mistake in another joint then
+ * does not stop the work on this one, and a frame of a drag does not depend on the project's size.
+ */
+export function withOneJoint(project: Project, index: number): Project | null {
+  const joint: Joint | undefined = project.joints[index];
+  return joint ? { ...project, joints: [joint] } : null;
+}
+
+/** Errors about a one-joint project, told as places in the whole one. */
+export const inWholeProject = (field: string, index: number): string =>
+  field.replace(/^joints\.0(?=\.|$)/, `joints.${index}`);

@@ -1,0 +1,89 @@
+/** Everything the Size page shows of its joint besides the document itself; outlives the page. */
+import { type Accessor, batch, createEffect, createMemo, createSignal, on } from 'solid-js';
+import type { Bridge } from '../../shared/contract.ts';
+import type { Joint } from '../../shared/project.ts';
+import type { Margin } from '../../shared/reports.ts';
+import { type Analysis, createAnalysis } from './analysis.ts';
+import {
+  askedFactor,
+  type Choice,
+  focusOf,
+  governing,
+  isOfMargin,
+  ofMargin,
+} from './drawn-state.ts';
+import { createIssues, type Issues } from './issues.ts';
+import type { ProjectState } from './project.ts';
+import { createSweep, type Sweep } from './sweep.ts';
+
+export interface Sizing extends Analysis {
+  readonly issues: Issues;
+  readonly sweep: Sweep;
+  readonly choice: Accessor<Choice>;
+  choose(choice: Choice): void;
+  /** Draws the state that sets this margin; once more, the governing one again. */
+  chooseMargin(margin: Margin): void;
+  readonly dragging: Accessor<boolean>;
+  setDragging(dragging: boolean): void;
+}
+
+export interface SizingSource {
+  readonly bridge: Bridge;
+  readonly project: ProjectState;
+  readonly index: Accessor<number>;
+  readonly active: Accessor<boolean>;
+}
+
+export function createSizing(source: SizingSource): Sizing {
+  const { project, index } = source;
+  const issues = createIssues();
+  const [choice, setChoice] = createSignal<Choice>(governing);
+  const [asked, setAsked] = createSignal<number | null>(null);
+  const [dragging, setDragging] = createSignal(false);
+  const focus = createMemo(() => focusOf(choice(), asked()));
+
+  const jointSource = { ...source, issues };
+  const { report, behind } = createAnalysis(jointSource, focus);
+  const sweep = createSweep(jointSource, dragging);
+
+  const joint = (): Joint | undefined => project.document()?.joints[index()];
+  // What is drawn belongs to one joint, and to a case that still acts on it.
+  createEffect(
+    on(
+      () => joint()?.id,
+      () => setChoice(governing),
+      { defer: true },
+    ),
+  );
+  createEffect(() => {
+    const { caseId } = choice();
+    const loads = joint()?.loads ?? [];
+    if (caseId !== null && !loads.some((load) => load.case === caseId)) setChoice(governing);
+  });
+
+  return {
+    issues,
+    report,
+    behind,
+    sweep,
+    choice,
+    choose(next) {
+      const [now, document] = [report(), project.document()];
+      batch(() => {
+        setAsked(next.factored && now && document ? askedFactor(now, document) : null);
+        setChoice(next);
+      });
+    },
+    chooseMargin(margin) {
+      const { factored } = choice();
+      batch(() => {
+        setAsked(factored ? margin.asked : null);
+        setChoice(
+          isOfMargin(choice(), margin) ? { ...governing, factored } : ofMargin(margin, factored),
+        );
+      });
+    },
+    dragging,
+    setDragging,
+  };
+}

@@ -1,0 +1,84 @@
+/** Strength against overlap: asked again only when something other than the overlap has changed. */
+import { type Accessor, batch, createEffect, createSignal, on, onCleanup, untrack } from 'solid-js';
+import { quantities } from '../../shared/quantities.ts';
+import type { SweepReport } from '../../shared/reports.ts';
+import { makeLatest } from '../latest.ts';
+import { makeSettle } from '../settle.ts';
+import { type JointSource, subjectOf } from './analysis.ts';
+import { withOneJoint } from './project.ts';
+
+const QUIET = 250;
+const LONGEST = quantities.overlap.max;
+
+export interface Sweep {
+  readonly report: Accessor<SweepReport | null>;
+  /** True while the report is of an older joint, overlap apart, than the one shown. */
+  readonly behind: Accessor<boolean>;
+}
+
+/** @param dragging true while the overlap is being dragged */
+export function createSweep(source: JointSource, dragging: Accessor<boolean>): Sweep {
+  const { bridge, project, issues, index, active } = source;
+  const [report, setReport] = createSignal<SweepReport | null>(null);
+  /** How far the sweep must go to hold the present overlap; as far as it likes when undefined. */
+  let reach: number | undefined;
+  /** Something changed while nobody looked. */
+  let owed = true;
+
+  const [answered, setAnswered] = createSignal(-1);
+
+  const latest = makeLatest(
+    async (_revision: number) => {
+      const whole = project.plain();
+      const document = whole && withOneJoint(whole, index());
+      const jointId = document?.joints[0]?.id;
+      if (!document || jointId === undefined) return null;
+      const to = reach === undefined ? {} : { to: reach };
+      return bridge.ask('joint.sweep', { document, jointId, ...to });
+    },
+    (reply, revision) => {
+      // A refusal is told by the analysis, at the field; the last good sweep stays, dimmed with it.
+      if (!reply?.ok) return;
+      batch(() => {
+        setAnswered(revision);
+        setReport(reply.value);
+      });
+    },
+  );
+  const ask = (): void => {
+    owed = !untrack(active);
+    if (owed || untrack(index) < 0 || untrack(issues.typedCount) > 0) return;
+    latest.ask(untrack(project.revisionBesidesOverlap));
+  };
+  const settle = makeSettle(ask, QUIET);
+  /** At once, but after the analysis of the same moment: that one is looked at first. */
+  const soon = makeSettle(ask, 0);
+  onCleanup(() => {
+    soon.drop();
+    settle.drop();
+    latest.drop();
+  });
+
+  createEffect(
+    on(subjectOf(source), () => {
+      latest.drop();
+      settle.drop();
+      reach = undefined;
+      setReport(null);
+      soon.ask();
+    }),
+  );
+  createEffect(on(active, (isActive) => isActive && owed && soon.ask(), { defer: true }));
+  createEffect(on(project.revisionBesidesOverlap, () => settle.ask(), { defer: true }));
+  createEffect(on(issues.typedCount, (count) => count === 0 && settle.ask(), { defer: true }));
+  // An overlap left outside the drawn range would have no mark: draw a range that holds it.
+  createEffect(() => {
+    const last = report()?.points.at(-1)?.overlap;
+    const overlap = project.document()?.joints[index()]?.overlap;
+    if (last === undefined || overlap === undefined || dragging()) return;
+    if (overlap <= last || overlap > LONGEST || last >= LONGEST) return;
+    reach = Math.min(LONGEST, Math.ceil((overlap * 1.3) / 10) * 10);
+    settle.ask();
+  });
+  return { report, behind: () => answered() !== project.revisionBesidesOverlap() };
+}
