@@ -1,0 +1,68 @@
+/** Every command of the command line, as data: the parser and the help both read it. */
+import * as option from './options.ts';
+
+export interface Command {
+  readonly name: string;
+  /** Whether it takes a project file. */
+  readonly file: boolean;
+  readonly options: readonly option.Option[];
+  /** One line for the list of commands. */
+  readonly brief: string;
+  /** What its own help adds. */
+  readonly more: string;
+}
+
+const exits = {
+  check:
+    'Exit code: 0 when every margin reaches the target, 1 when one does not, 2 when the input is refused or a joint cannot be computed.',
+  other: 'Exit code: 0 when computed, 2 when the input is refused.',
+};
+
+export const commands: readonly Command[] = [
+  {
+    name: 'check',
+    file: true,
+    options: [option.json],
+    brief: 'the lowest margin of every joint',
+    more: `Prints one row for each joint, the lowest margin first: the mode, the load case and the place that set it. A margin below 0 fails, below the project's target is low, else it holds. A joint without a load case has no margin and is named, but changes no exit code. ${exits.check}`,
+  },
+  {
+    name: 'stress',
+    file: true,
+    options: [
+      option.joint,
+      option.loadCase,
+      option.gap,
+      option.theta,
+      option.factor,
+      option.stations,
+      option.json,
+    ],
+    brief: 'shear in the bonds of one joint under one load case',
+    more: `Prints for each bond its peak shear, the yield shear, the stretches that have yielded and the force it carries, and for each wall its axial stress at both ends. Distances are from the sleeve root. ${exits.other}`,
+  },
+  {
+    name: 'sweep',
+    file: true,
+    options: [option.joint, option.from, option.to, option.points, option.json],
+    brief: 'strength of one joint against its overlap',
+    more: `Prints for each overlap the strength over the load asked for, the worst over all load cases and gaps, and the overlap past which more of it buys under 2 %. The table has 15 rows when nothing else is asked for; with --json the answer has 49 points. ${exits.other}`,
+  },
+  {
+    name: 'schema',
+    file: false,
+    options: [],
+    brief: 'the JSON Schema of the project file',
+    more: 'Give it to an editor to have a project file checked and completed while it is typed.',
+  },
+  {
+    name: 'demo',
+    file: false,
+    options: [],
+    brief: 'the demonstration project, to save and change',
+    more: 'Every property and load in it is invented or typical. Save it in a file: lapwright demo > curlew.lapwright.json',
+  },
+];
+
+export const findCommand = (name: string): Command | undefined =>
+  commands.find((command) => command.name === name);

@@ -1,0 +1,114 @@
+/** Options of the command line: how each is written, read and explained. */
+import type { z } from 'zod';
+import { requests } from '../shared/contract.ts';
+import { readNumber } from '../shared/number-entry.ts';
+
+export type Read = { readonly value: unknown } | { readonly wrong: string };
+
+export interface Option {
+  readonly name: string;
+  /** Word for its value in the help; none for a switch. */
+  readonly takes?: string;
+  readonly help: string;
+  readonly needed?: boolean;
+  read(text: string): Read;
+}
+
+/** Ranges are those of the contract: nothing here says them a second time. */
+function numberIn(schema: z.ZodNumber): Option['read'] {
+  const { minValue, maxValue } = schema;
+  const whole = schema.format === 'safeint';
+  const range = `${whole ? 'a whole number' : 'a number'} from ${minValue} to ${maxValue}`;
+  return (text) => {
+    const entry = readNumber(text);
+    if (!entry.ok) return { wrong: `${entry.message} It takes ${range}.` };
+    const { value } = entry;
+    const fits =
+      value >= (minValue ?? -Infinity) &&
+      value <= (maxValue ?? Infinity) &&
+      (!whole || Number.isInteger(value));
+    return fits ? { value } : { wrong: `${text} is out of range: it takes ${range}.` };
+  };
+}
+
+const oneOf =
+  (words: readonly string[]): Option['read'] =>
+  (text) =>
+    words.includes(text)
+      ? { value: text }
+      : { wrong: `"${text}" is not one of ${words.join(', ')}.` };
+
+const anId: Option['read'] = (text) =>
+  text.length > 0 && text.length <= 64
+    ? { value: text }
+    : { wrong: 'an id has 1 to 64 characters.' };
+
+const on: Option['read'] = () => ({ value: true });
+
+const { focus } = requests['joint.stress'].shape;
+const sweep = requests['joint.sweep'].shape;
+const gaps = focus.shape.gapState.unwrap().options;
+
+export const joint: Option = {
+  name: 'joint',
+  takes: 'ID',
+  help: "the joint's id",
+  needed: true,
+  read: anId,
+};
+export const loadCase: Option = {
+  name: 'case',
+  takes: 'ID',
+  help: 'the id of one of its load cases',
+  needed: true,
+  read: anId,
+};
+export const gap: Option = {
+  name: 'gap',
+  takes: gaps.join('|'),
+  help: 'state of the gap; the one with the lowest adhesive margin when left out',
+  read: oneOf(gaps),
+};
+export const theta: Option = {
+  name: 'theta',
+  takes: 'DEG',
+  help: 'clocking from the plane of bending; the worst one when left out',
+  read: numberIn(focus.shape.theta.unwrap()),
+};
+export const factor: Option = {
+  name: 'factor',
+  takes: 'X',
+  help: 'multiplies the loads of the case; 1 when left out',
+  read: numberIn(focus.shape.loadFactor.unwrap()),
+};
+export const stations: Option = {
+  name: 'stations',
+  takes: 'N',
+  help: 'also lists the shear at N places along the overlap',
+  read: numberIn(focus.shape.stations.unwrap()),
+};
+export const from: Option = {
+  name: 'from',
+  takes: 'MM',
+  help: 'shortest overlap',
+  read: numberIn(sweep.from.unwrap()),
+};
+export const to: Option = {
+  name: 'to',
+  takes: 'MM',
+  help: 'longest overlap; chosen past the plateau when left out',
+  read: numberIn(sweep.to.unwrap()),
+};
+export const points: Option = {
+  name: 'points',
+  takes: 'N',
+  help: 'number of overlaps',
+  read: numberIn(sweep.points.unwrap()),
+};
+export const json: Option = {
+  name: 'json',
+  help: 'print the whole answer as JSON and nothing else',
+  read: on,
+};
+export const help: Option = { name: 'help', help: 'explain this command', read: on };
+export const version: Option = { name: 'version', help: 'print the version', read: on };

@@ -1,0 +1,170 @@
+/** Runs one command through the same handlers that the app asks. */
+import { resolve } from 'node:path';
+import type { Ask } from '../main/ask.ts';
+import { readProjectFile } from '../main/files/read-project-file.ts';
+import type { Answers, RequestInput, RequestName } from '../shared/contract.ts';
+import type { Project } from '../shared/project.ts';
+import type { Reply, RequestError } from '../shared/reply.ts';
+import type { Asked } from './arguments.ts';
+import { printable } from './figures.ts';
+import { didYouMean } from './nearest.ts';
+import type { Paper } from './report.ts';
+import { checkText } from './report-check.ts';
+import { stressText } from './report-stress.ts';
+import { sweepText } from './report-sweep.ts';
+
+export const DONE = 0;
+export const BELOW_TARGET = 1;
+export const REFUSED = 2;
+
+export interface Outcome {
+  readonly code: number;
+  readonly out: string;
+  /** One line for each thing that was refused. */
+  readonly complaints: readonly string[];
+}
+
+/** What a command gives back: its value for `--json`, its text for a person. */
+interface Answer {
+  readonly value: unknown;
+  readonly text: () => string;
+  readonly code?: number;
+  readonly refused?: readonly RequestError[];
+}
+
+type Run = Extract<Asked, { kind: 'run' }>;
+interface Refusal {
+  readonly error: RequestError;
+  /** The same for a person: file, place, what is wrong. */
+  readonly line: string;
+}
+type Result = Answer | Refusal;
+
+const lineOf = ({ field, message }: RequestError, file: string): string =>
+  [file, field, message].filter((part) => part !== '').join(': ');
+
+const refusal = (error: RequestError, file: string, hint = ''): Refusal => ({
+  error,
+  line: lineOf(error, file) + hint,
+});
+
+const askFor = <N extends RequestName>(ask: Ask, name: N, input: RequestInput<N>) =>
+  ask(name, input) as Promise<Reply<Answers[N]>>;
+
+/** The options that were given, under the names the request has for them. */
+const given = (
+  options: Run['options'],
+  names: Readonly<Record<string, string>>,
+): Record<string, unknown> =>
+  Object.fromEntries(
+    Object.entries(names).flatMap(([option, field]) =>
+      options.has(option) ? [[field, options.get(option)]] : [],
+    ),
+  );
+
+async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
+  const reply = await askFor(ask, 'project.check', { document: project });
+  if (!reply.ok) return refusal(reply.error, run.file);
+  const { joints, counts } = reply.value;
+  const refused = joints.flatMap((joint) => (joint.refused ? [joint.refused] : []));
+  const below = counts.fails + counts.low > 0;
+  return {
+    value: reply.value,
+    text: () => checkText(printable(reply.value), project, paper),
+    code: refused.length > 0 ? REFUSED : below ? BELOW_TARGET : DONE,
+    refused,
+  };
+}
+
+/** Which joint or load case a refused word was meant to be. */
+function meant(error: RequestError, project: Project, jointId: string, caseId?: string): string {
+  if (error.code !== 'not-found') return '';
+  const joint = project.joints.find(({ id }) => id === jointId);
+  if (!joint) return didYouMean(jointId, project.joints);
+  const carried = new Set(joint.loads.map((load) => load.case));
+  return didYouMean(
+    caseId ?? '',
+    project.loadCases.filter(({ id }) => carried.has(id)),
+  );
+}
+
+async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
+  const jointId = String(run.options.get('joint'));
+  const caseId = String(run.options.get('case'));
+  const names = {
+    case: 'caseId',
+    gap: 'gapState',
+    theta: 'theta',
+    factor: 'loadFactor',
+    stations: 'stations',
+  };
+  const focus = given(run.options, names);
+  const reply = await askFor(ask, 'joint.stress', { document: project, jointId, focus });
+  if (!reply.ok) {
+    return refusal(reply.error, run.file, meant(reply.error, project, jointId, caseId));
+  }
+  const curve = run.options.has('stations');
+  const plain = printable(project);
+  const joint = plain.joints.find(({ id }) => id === jointId)!;
+  const loadCase = plain.loadCases.find(({ id }) => id === caseId)!;
+  return {
+    value: reply.value,
+    text: () => stressText(printable(reply.value), joint, loadCase, curve, paper),
+  };
+}
+
+/** Rows of the table that a person reads; a curve for a program has the handler's own number. */
+const ROWS = 15;
+
+async function sweep(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
+  const jointId = String(run.options.get('joint'));
+  const range = given(run.options, { from: 'from', to: 'to', points: 'points' });
+  const rows = run.options.has('json') ? {} : { points: ROWS };
+  const input = { document: project, jointId, ...rows, ...range };
+  const reply = await askFor(ask, 'joint.sweep', input);
+  if (!reply.ok) return refusal(reply.error, run.file, meant(reply.error, project, jointId));
+  const joint = printable(project.joints.find(({ id }) => id === jointId)!);
+  return {
+    value: reply.value,
+    text: () => sweepText(printable(reply.value), joint, paper),
+  };
+}
+
+const pretty = (value: unknown): Answer => ({
+  value,
+  text: () => JSON.stringify(value, null, 2),
+});
+
+async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Result> {
+  const { name } = run.command;
+  if (name === 'schema') {
+    const reply = await askFor(ask, 'project.schema', {});
+    return reply.ok ? pretty(reply.value) : refusal(reply.error, name);
+  }
+  if (name === 'demo') {
+    const reply = await askFor(ask, 'project.demo', {});
+    return reply.ok ? pretty(reply.value.document) : refusal(reply.error, name);
+  }
+  const opened = readProjectFile(resolve(cwd, run.file));
+  // This message names the file and the place already.
+  if (!opened.ok) return { error: opened.error, line: opened.error.message };
+  const project = opened.value.document;
+  if (name === 'stress') return stress(ask, project, run, paper);
+  if (name === 'sweep') return sweep(ask, project, run, paper);
+  return check(ask, project, run, paper);
+}
+
+export async function runCommand(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Outcome> {
+  const result = await answer(ask, run, cwd, paper);
+  const json = run.options.has('json');
+  if ('error' in result) {
+    const { error, line } = result;
+    return json
+      ? { code: REFUSED, out: JSON.stringify({ error }), complaints: [] }
+      : { code: REFUSED, out: '', complaints: [line] };
+  }
+  const { value, text, code = DONE, refused = [] } = result;
+  return json
+    ? { code, out: JSON.stringify(value), complaints: [] }
+    : { code, out: text(), complaints: refused.map((error) => lineOf(error, run.file)) };
+}

@@ -1,0 +1,58 @@
+/** The built program in a process of its own: what main() alone cannot show. */
+import { spawn, spawnSync } from 'node:child_process';
+import { dirname, join, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { buildIsCurrent } from '../../src/launch/build.mjs';
+import { file, lapwright, mastProject } from './lapwright.ts';
+
+const root = resolve(import.meta.dirname, '..', '..');
+const program = join(root, 'out', 'main', 'cli.js');
+
+const run = (argv: readonly string[], cwd: string) =>
+  spawnSync(process.execPath, [program, ...argv], { cwd, encoding: 'utf8' });
+
+// `npm test` builds first; a test run by hand does not judge what was built from other sources.
+describe.skipIf(!buildIsCurrent(root))('the built command line', () => {
+  it('checks a relative path from another folder, like main()', async () => {
+    const path = file('mast.json', mastProject());
+    const { status, stdout, stderr } = run(['check', 'mast.json'], dirname(path));
+    expect({ code: status, out: stdout, err: stderr }).toEqual(await lapwright(['check', path]));
+    expect(status).toBe(0);
+    expect(stdout).not.toContain('\u001B');
+  });
+
+  it('ends with the code and the line of a refusal, without a stack trace', () => {
+    const { status, stdout, stderr } = run(['check', 'gone.json'], import.meta.dirname);
+    expect({ status, stdout, stderr }).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: 'lapwright: gone.json: there is no such file.\n',
+    });
+  });
+
+  it('writes all of a long answer into a pipe', async () => {
+    const path = file('mast.json', mastProject());
+    const argv = ['stress', path, '--joint', 'mast-foot', '--case', 'wind-hot', '--json'];
+    const long = [...argv, '--stations', '2000'];
+    const { status, stdout } = run(long, import.meta.dirname);
+    expect(status).toBe(0);
+    // More than a pipe holds at once.
+    expect(stdout.length).toBeGreaterThan(200_000);
+    expect(stdout).toBe((await lapwright(long)).out);
+  });
+
+  it('is quiet when its reader leaves', async () => {
+    const path = file('mast.json', mastProject());
+    const argv = ['stress', path, '--joint', 'mast-foot', '--case', 'wind-hot', '--json'];
+    const child = spawn(process.execPath, [program, ...argv, '--stations', '2000'], {
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    child.stdout.destroy();
+    let said = '';
+    child.stderr.on('data', (chunk) => {
+      said += chunk;
+    });
+    const code = await new Promise((done) => child.once('close', done));
+    expect({ code, said }).toEqual({ code: 0, said: '' });
+  });
+});
