@@ -38,20 +38,34 @@ export function chainCapacity(
   problem: LapProblem,
   first: { readonly bond: number; readonly end: 'root' | 'mouth' },
 ): ChainCapacity {
-  let target = first;
+  const targets = [
+    first,
+    ...problem.bonds.flatMap((_bond, j) => ends.map((end) => ({ bond: j, end }))),
+  ];
   const tried = new Set<string>();
   let best: ChainCapacity | null = null;
-  for (let round = 0; round < 4; round++) {
+  let refusal: unknown = null;
+  for (let target = targets.shift(); target; target = targets.shift()) {
+    const name = `${target.bond} ${target.end}`;
+    if (tried.has(name)) continue;
+    tried.add(name);
     const size = problem.bonds[target.bond]!.slipAtFailure;
-    const chain = solveChain(problem, { kind: 'slip', bond: target.bond, end: target.end, size });
+    let chain: Chain;
+    try {
+      chain = solveChain(problem, { kind: 'slip', bond: target.bond, end: target.end, size });
+    } catch (error) {
+      // An end that others forestall may never get there: they decide.
+      refusal = error;
+      continue;
+    }
     const factor = chain.values[chain.values.length - 1]!;
     if (!best || factor < best.factor) {
       best = { factor, bond: target.bond, end: target.end, chain };
     }
-    tried.add(`${target.bond} ${target.end}`);
     const worst = rankEnds(problem, chain)[0]!;
-    if (worst.used <= 1 + 1e-9 || tried.has(`${worst.bond} ${worst.end}`)) break;
-    target = worst;
+    if (worst.used <= 1 + 1e-9) break;
+    targets.unshift(worst);
   }
-  return best!;
+  if (!best) throw refusal;
+  return best;
 }

@@ -158,6 +158,13 @@ export function newton(
     return Math.sqrt(norm);
   };
 
+  /** Largest unknown in its own scale: what rounding is measured against. */
+  const magnitude = (): number => {
+    let most = 1;
+    for (let i = 0; i < size; i++) most = Math.max(most, Math.abs(values[i]!) / scale[i % m]!);
+    return most;
+  };
+
   let norm = assemble(true);
   for (let iteration = 0; iteration < maxIterations; iteration++) {
     if (!Number.isFinite(norm)) return null;
@@ -168,20 +175,22 @@ export function newton(
     let largest = 0;
     for (let i = 0; i < size; i++) largest = Math.max(largest, Math.abs(step[i]!));
     let damping = 1;
+    let most = 1;
     for (let trial = 0; trial < 10; trial++) {
       for (let i = 0; i < size; i++) {
         values[i] = before[i]! - damping * step[i]! * scale[i % m]!;
       }
       norm = assemble(true);
-      if (norm <= normBefore * (1 - 0.1 * damping) || norm < TOLERANCE) break;
+      most = magnitude();
+      if (norm <= normBefore * (1 - 0.1 * damping) || norm < TOLERANCE * most) break;
       // At rounding level the residual cannot fall further.
-      if (largest < 1e-9 && norm < 1e-8) break;
+      if (largest < 1e-9 * most && norm < 1e-8 * most) break;
       damping /= 2;
     }
-    if (largest * damping < TOLERANCE * 100 && norm < 1e-8) {
+    if (largest * damping < TOLERANCE * 100 * most && norm < 1e-8 * most) {
       return { nodes, values, regimes };
     }
     if (norm < TOLERANCE * 1e-3) return { nodes, values, regimes };
   }
-  return norm < 1e-8 ? { nodes, values, regimes } : null;
+  return norm < 1e-8 * magnitude() ? { nodes, values, regimes } : null;
 }

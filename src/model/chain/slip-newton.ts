@@ -471,6 +471,15 @@ export function slipNewton(
     return { nodes, values, regimes };
   };
 
+  /** Largest slip over the slip at yield: what rounding is measured against. */
+  const size = (): number => {
+    let most = 1;
+    for (let i = 0; i < count * n; i++) {
+      most = Math.max(most, Math.abs(slips[i]!) / unit[i % bonds]!);
+    }
+    return most;
+  };
+
   let norm = assemble();
   const before = workArray('before', count * n);
   for (let iteration = 0; iteration < maxIterations; iteration++) {
@@ -484,19 +493,21 @@ export function slipNewton(
       largest = Math.max(largest, Math.abs(step[i]!) / unit[i % bonds]!);
     }
     let damping = 1;
+    let most = 1;
     for (let trial = 0; trial < 8; trial++) {
       for (let i = 0; i < count * n; i++) slips[i] = before[i]! - damping * step[i]!;
       lambda = lambdaBefore - damping * lambdaStep;
       norm = assemble();
-      if (norm <= normBefore * (1 - 0.1 * damping) || norm < TOLERANCE) break;
+      most = size();
+      if (norm <= normBefore * (1 - 0.1 * damping) || norm < TOLERANCE * most) break;
       // At rounding level the residual cannot fall further.
-      if (largest < 1e-8 && norm < 1e-7) break;
+      if (largest < 1e-8 * most && norm < 1e-7 * most) break;
       damping /= 2;
     }
-    if (largest * damping < 1e-9 && norm < 1e-7) return finish();
-    if (norm < TOLERANCE) return finish();
+    if (largest * damping < 1e-9 * most && norm < 1e-7 * most) return finish();
+    if (norm < TOLERANCE * most) return finish();
   }
-  return norm < 1e-8 ? finish() : null;
+  return norm < 1e-8 * size() ? finish() : null;
 }
 
 /** Forces of the outers from the slip rates: a(N_t/K_t − N/K) + Δε = e, N_t = λP − ΣN. */

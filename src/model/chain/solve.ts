@@ -188,22 +188,23 @@ function sharpen(
 export function solveChain(problem: LapProblem, control: Control): Chain {
   const omega = fastestDecay(problem);
   const { length } = problem;
-  const base = gradedMesh([0, length], {
-    first: 0.3 / omega,
-    growth: 0.25,
-    largest: Math.max(0.7 / omega, length / 120),
-  });
   const iterate = iterateFor(problem, omega);
-  const elastic = elasticChain(problem, control, base, iterate);
-  if (largestRatio(problem, elastic) <= 1) return refineElastic(problem, control, omega);
-  const coarse = lowerYield(problem, control, elastic, iterate);
-  if (!coarse) {
-    throw new ModelError(
-      'load',
-      'The plastic state of the bond was not found at this load: lower the load or lengthen the overlap.',
-    );
+  // Newton's method can circle between two patterns of yielded nodes; other nodes break the circle.
+  for (const fineness of [1, 1.7, 3]) {
+    const base = gradedMesh([0, length], {
+      first: 0.3 / omega / fineness,
+      growth: 0.25 / fineness,
+      largest: Math.max(0.7 / omega, length / 120) / fineness,
+    });
+    const elastic = elasticChain(problem, control, base, iterate);
+    if (largestRatio(problem, elastic) <= 1) return refineElastic(problem, control, omega);
+    const coarse = lowerYield(problem, control, elastic, iterate);
+    if (coarse) return sharpen(problem, control, coarse, omega, iterate);
   }
-  return sharpen(problem, control, coarse, omega, iterate);
+  throw new ModelError(
+    'load',
+    'The plastic state of the bond was not found at this load: lower the load or lengthen the overlap.',
+  );
 }
 
 /** The elastic answer on the fine mesh: used where a taper leaves no closed form. */

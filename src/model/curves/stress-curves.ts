@@ -9,7 +9,13 @@ import {
   resultant,
   type Stretch,
 } from '../joint/lap-state.ts';
-import { bondStrength, lowestRatio, TROUGH_RATIO } from '../margins/bond-strength.ts';
+import type { LocalProblem } from '../joint/local-problem.ts';
+import {
+  type BondStrength,
+  bondStrength,
+  lowestRatio,
+  TROUGH_RATIO,
+} from '../margins/bond-strength.ts';
 import { shearFactor } from '../margins/shear-factor.ts';
 import type { JointState } from '../margins/state.ts';
 import { wallStresses } from '../margins/wall-stress.ts';
@@ -79,10 +85,7 @@ export function stressCurves(
   // At the very limit the flowing state is not unique: draw just below it.
   const below = strength?.wholeBondFlows ? 1 - 1e-6 : 1;
   const factor = Math.min(loadFactor, capacity * below);
-  const lap: LapState =
-    factor <= atYield.factor && !hasExactPlastic(problem)
-      ? elasticState(problem, factor)
-      : plasticState(problem, factor);
+  const lap = stateToDraw(problem, factor, atYield.factor, carried ? null : strength);
 
   const x = stationsOf(length, count);
   const zeros = (): number[] => x.map(() => 0);
@@ -147,9 +150,21 @@ export function stressCurves(
   };
 }
 
+/** The state under a factor; the failed one where the bond does not carry more. */
+function stateToDraw(
+  problem: LocalProblem,
+  factor: number,
+  yieldFactor: number,
+  failed: BondStrength | null,
+): LapState {
+  if (failed?.failed) return failed.failed;
+  if (factor <= yieldFactor && !hasExactPlastic(problem)) return elasticState(problem, factor);
+  return plasticState(problem, factor);
+}
+
 /** The worse bond's trough: lowest shear, elastic length, and length at rest below a tenth of yield. */
 function troughOf(
-  problem: Parameters<typeof resultant>[0] & Parameters<typeof lowestRatio>[0],
+  problem: LocalProblem,
   lap: LapState,
   curves: readonly BondCurve[],
   length: number,

@@ -89,6 +89,9 @@ export function hoopChannel(assembly: Assembly, load: number): Channel {
  */
 const AT_REST = 1e-4;
 
+/** Loads this far below what the bond carries at most are none: no factor on them means anything. */
+const NO_LOAD = 1e-10;
+
 /** @param theta clocking from the plane of bending, radians */
 export function localProblem(
   assembly: Assembly,
@@ -99,11 +102,17 @@ export function localProblem(
 ): LocalProblem {
   const radius = assembly.referenceRadius;
   const channels: Channel[] = [];
-  const axialLoad = assembly.flat
+  const along = assembly.flat
     ? loads.force
     : loads.force + (2 * loads.moment * Math.cos(theta)) / radius;
-  const hoop = assembly.flat ? 0 : loads.torque / radius + 2 * loads.shear * Math.sin(theta);
-  const hoopLoad = Math.abs(hoop) <= AT_REST * Math.abs(axialLoad) ? 0 : hoop;
+  const around = assembly.flat ? 0 : loads.torque / radius + 2 * loads.shear * Math.sin(theta);
+  const flow = bonds.reduce(
+    (sum, bond) => sum + bond.width * bond.shearYield * assembly.overlap,
+    0,
+  );
+  const axialLoad = Math.abs(along) <= NO_LOAD * flow ? 0 : along;
+  const hoopLoad =
+    Math.abs(around) <= Math.max(AT_REST * Math.abs(axialLoad), NO_LOAD * flow) ? 0 : around;
   const weights = loadWeights(assembly, loads, theta);
   const axial = axialChannel(assembly, axialLoad, weights, deltaT);
   const moved =

@@ -3,6 +3,7 @@
  * elastic trough. Exact for one bond in one channel, by the chain otherwise.
  */
 import { chainCapacity } from '../chain/capacity.ts';
+import { ModelError } from '../errors.ts';
 import {
   chainState,
   elasticState,
@@ -123,7 +124,16 @@ export function troughReached(
   }
   const excessIn = (state: LapState): number => troughRatio(problem, state) - TROUGH_RATIO;
   const elastic = (factor: number): number => excessIn(elasticState(problem, factor));
-  const plastic = (factor: number): number => excessIn(plasticState(problem, factor));
+  const plastic = (factor: number): number => {
+    try {
+      return excessIn(plasticState(problem, factor));
+    } catch (error) {
+      // Just below its limit load a bond that flows from end to end has no state that Newton's method
+      // can hold; its trough is gone.
+      if (error instanceof ModelError && factor > strength.factor * 0.99) return 1 - TROUGH_RATIO;
+      throw error;
+    }
+  };
   if (elastic(0) > 0) return 0;
   const onset = Math.min(atYield.factor, strength.factor);
   if (elastic(onset) > 0) return findRoot(elastic, 0, onset, onset * 1e-9);

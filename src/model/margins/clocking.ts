@@ -27,12 +27,14 @@ export function worstClockings(
   const values = thetas.map((theta) => ({ theta, factor: at(theta) }));
   if (thetas.length <= 2) return values.sort((a, b) => a.factor - b.factor);
   const count = values.length;
-  return values
-    .filter(({ factor }, i) => {
-      const before = values[(i + count - 1) % count]!.factor;
-      const after = values[(i + 1) % count]!.factor;
-      return factor <= before && factor < after && Number.isFinite(factor);
-    })
+  const dips = values.filter(({ factor }, i) => {
+    const before = values[(i + count - 1) % count]!.factor;
+    const after = values[(i + 1) % count]!.factor;
+    return factor <= before && factor < after && Number.isFinite(factor);
+  });
+  // The same all round, as when temperature alone is enough: any clocking is the worst.
+  if (dips.length === 0) return values.slice(0, 1);
+  return dips
     .map(({ theta }) => {
       const refined = findMinimum(at, theta - STEP, theta + STEP, 1e-4);
       const turn = (refined + 2 * Math.PI) % (2 * Math.PI);

@@ -134,8 +134,10 @@ export function solvePlastic(channel: Channel, bond: BondLaw, length: number): O
   const elasticMouth = even + odd;
   const signRoot = Math.sign(elasticRoot);
   const signMouth = Math.sign(elasticMouth);
-  const rootYields = Math.abs(elasticRoot) > yieldSlip;
-  const mouthYields = Math.abs(elasticMouth) > yieldSlip;
+  // Past yield by a rounding error is at yield: the zone would be shorter than its own digits.
+  const atYield = yieldSlip * (1 + 1e-9);
+  const rootYields = Math.abs(elasticRoot) > atYield;
+  const mouthYields = Math.abs(elasticMouth) > atYield;
 
   if (!rootYields && !mouthYields) {
     return describe(ends, channel, bond, [0, 0], elasticRoot, elasticMouth);

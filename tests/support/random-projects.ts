@@ -1,0 +1,231 @@
+/** Random projects anywhere in the declared ranges of the project file, extremes included. */
+import fc from 'fast-check';
+import type { Joint, Project } from '../../src/shared/project.ts';
+import { type QuantityName, quantities } from '../../src/shared/quantities.ts';
+
+/** A value of the quantity: its ends, or in between, by the logarithm where the range is wide. */
+export function valueOf(name: QuantityName): fc.Arbitrary<number> {
+  const { min, max } = quantities[name];
+  const even = fc.double({ min, max, noNaN: true });
+  const wide =
+    min > 0 && max / min > 100
+      ? fc
+          .double({ min: Math.log(min), max: Math.log(max), noNaN: true })
+          .map((x) => Math.min(Math.max(Math.exp(x), min), max))
+      : even;
+  const powers = fc
+    .tuple(fc.double({ min: -6, max: 0, noNaN: true }), fc.constantFrom(-1, 1))
+    .map(([power, sign]) => Math.min(Math.max(sign * max * 10 ** power, min), max));
+  return min < 0
+    ? fc.oneof(even, powers, fc.constantFrom(min, max, 0))
+    : fc.oneof({ weight: 6, arbitrary: wide }, { weight: 1, arbitrary: fc.constantFrom(min, max) });
+}
+
+/** Sizes of an ordinary frame, so that most random joints can be put together. */
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+const source = fc.constant({ kind: 'typical' as const, text: 'random' });
+
+const adherend = fc.oneof(
+  fc.record({
+    id: fc.constant('a'),
+    name: fc.constant('a'),
+    kind: fc.constant('isotropic' as const),
+    modulus: valueOf('modulus'),
+    poisson: valueOf('poisson'),
+    expansion: valueOf('expansion'),
+    yieldStrength: valueOf('strength'),
+    ultimateStrength: fc.constant(quantities.strength.max),
+    source,
+  }),
+  fc.record({
+    id: fc.constant('a'),
+    name: fc.constant('a'),
+    kind: fc.constant('orthotropic' as const),
+    axialModulus: valueOf('modulus'),
+    hoopModulus: valueOf('modulus'),
+    shearModulus: valueOf('shearModulus'),
+    poisson: valueOf('laminatePoisson'),
+    axialExpansion: valueOf('expansion'),
+    hoopExpansion: valueOf('expansion'),
+    throughShearModulus: valueOf('shearModulus'),
+    tensileStrength: valueOf('strength'),
+    compressiveStrength: valueOf('strength'),
+    shearStrength: valueOf('strength'),
+    source,
+  }),
+);
+
+const adhesive = fc
+  .record({
+    stressFreeTemperature: valueOf('temperature'),
+    states: fc.uniqueArray(
+      fc.record({
+        temperature: fc.integer({ min: -60, max: 120 }),
+        moisture: fc.constant('dry' as const),
+        modulus: valueOf('adhesiveModulus'),
+        shearModulus: valueOf('adhesiveShearModulus'),
+        shearYield: valueOf('shearYield'),
+        plasticStrain: valueOf('plasticStrain'),
+      }),
+      { minLength: 1, maxLength: 3, selector: ({ temperature }) => temperature },
+    ),
+    fatigue: fc.record({
+      coefficient: valueOf('fatigueCoefficient'),
+      exponent: valueOf('fatigueExponent'),
+      source,
+    }),
+  })
+  .map((rest) => ({
+    id: 'glue',
+    name: 'glue',
+    source: { kind: 'memory' as const, text: '' },
+    ...rest,
+  }));
+
+const loads = fc.record({
+  force: valueOf('force'),
+  moment: valueOf('moment'),
+  torque: valueOf('torque'),
+  shear: valueOf('shear'),
+});
+const zeroed = loads.chain((all) =>
+  fc
+    .record({
+      force: fc.boolean(),
+      moment: fc.boolean(),
+      torque: fc.boolean(),
+      shear: fc.boolean(),
+    })
+    .map((keep) => ({
+      force: keep.force ? all.force : 0,
+      moment: keep.moment ? all.moment : 0,
+      torque: keep.torque ? all.torque : 0,
+      shear: keep.shear ? all.shear : 0,
+    })),
+);
+
+const wall = fc.record({
+  adherend: fc.constantFrom('a', 'b'),
+  atRoot: between(0.1, 8),
+  atMouth: between(0.1, 8),
+});
+const straight = wall.map((one) => ({ ...one, atMouth: one.atRoot }));
+const anyWall = fc.oneof({ weight: 4, arbitrary: straight }, { weight: 1, arbitrary: wall });
+const bond = valueOf('gap').chain((gap) =>
+  fc.record({ gap: fc.constant(gap), tolerance: between(0, gap * 0.6) }),
+);
+const offset = fc.constantFrom(0, 0, 0.005, 0.05);
+const common = {
+  id: fc.constant('j'),
+  name: fc.constant('j'),
+  overlap: valueOf('overlap'),
+  adhesive: fc.constant('glue'),
+};
+const tube = fc.record({
+  adherend: fc.constantFrom('a', 'b'),
+  outsideDiameter: between(8, 200),
+  wall: between(0.1, 5),
+});
+const strip = fc.record({ adherend: fc.constantFrom('a', 'b'), thickness: between(0.1, 10) });
+const caseLoads = zeroed.map((one) => [{ case: 'c', ...one }]);
+const flatLoads = valueOf('force').map((force) => [{ case: 'c', force }]);
+
+const joint: fc.Arbitrary<Joint> = fc.oneof(
+  fc.record({
+    ...common,
+    type: fc.constant('sleeve-single' as const),
+    side: fc.constantFrom('socket' as const, 'spigot' as const),
+    tube,
+    sleeve: anyWall,
+    bond,
+    offset,
+    loads: caseLoads,
+  }),
+  fc.record({
+    ...common,
+    type: fc.constant('sleeve-double' as const),
+    tube,
+    spigot: anyWall,
+    socket: anyWall,
+    innerBond: bond,
+    outerBond: bond,
+    offset,
+    loads: caseLoads,
+  }),
+  fc.record({
+    ...common,
+    type: fc.constant('flat-single' as const),
+    width: valueOf('width'),
+    strip,
+    plate: anyWall,
+    bond,
+    loads: flatLoads,
+  }),
+  fc.record({
+    ...common,
+    type: fc.constant('flat-double' as const),
+    width: valueOf('width'),
+    strip,
+    lowerStrap: anyWall,
+    upperStrap: anyWall,
+    lowerBond: bond,
+    upperBond: bond,
+    loads: flatLoads,
+  }),
+);
+
+const loadCase = fc.oneof(
+  fc.record({
+    id: fc.constant('c'),
+    name: fc.constant('c'),
+    kind: fc.constantFrom('limit' as const, 'ultimate' as const),
+    temperature: valueOf('temperature'),
+    moisture: fc.constant('dry' as const),
+  }),
+  fc.record({
+    id: fc.constant('c'),
+    name: fc.constant('c'),
+    kind: fc.constant('cyclic' as const),
+    temperature: valueOf('temperature'),
+    moisture: fc.constant('dry' as const),
+    cycles: valueOf('cycles'),
+  }),
+);
+
+export const projects: fc.Arbitrary<Project> = fc
+  .record({
+    targetMargin: valueOf('targetMargin'),
+    factors: fc.record({
+      limit: valueOf('factor'),
+      ultimate: valueOf('factor'),
+      fitting: valueOf('factor'),
+    }),
+    adherendShear: fc.boolean(),
+    first: adherend,
+    second: adherend,
+    glue: adhesive,
+    loadCase,
+    joint,
+  })
+  .map(
+    ({
+      targetMargin,
+      factors,
+      adherendShear,
+      first,
+      second,
+      glue,
+      loadCase: one,
+      joint: only,
+    }) => ({
+      format: 'lapwright-project' as const,
+      version: 1 as const,
+      name: 'random',
+      settings: { targetMargin, factors, adherendShear },
+      adherends: [first, { ...second, id: 'b' }],
+      adhesives: [glue],
+      loadCases: [one],
+      joints: [only],
+    }),
+  );
