@@ -237,10 +237,10 @@ def newton(lap, cuts, counts, states, Y, factor, p, control=None, eta=0.0, front
         damp = 1.0
         if nf:
             widths, change = np.diff(cuts), np.diff(dcut)
-            bad = change < 0
+            bad = (change < 0) & (widths > 1e-3 * L)  # narrow ones may turn inside out: the caller sorts them
             if np.any(bad):
                 damp = min(1.0, float(np.min(-0.8 * widths[bad] / change[bad])))
-            if damp < 1e-6:
+            if damp < 1e-4:
                 raise Failed("a segment closes")
         dl = dcut[seg] + (dcut[seg + 1] - dcut[seg]) * lo
         dr = dcut[seg] + (dcut[seg + 1] - dcut[seg]) * hi

@@ -122,7 +122,7 @@ def row(values, digits=10, scaled=True):
     return [significant(v, digits, scale) for v in values]
 
 
-def write(name, about, script, seed, accuracy, cases, **more):
+def write(name, about, script, seed, accuracy, cases, stations=True, **more):
     document = {
         "about": about,
         "script": f"reference/{script}",
@@ -133,8 +133,9 @@ def write(name, about, script, seed, accuracy, cases, **more):
         },
         "seed": seed,
         "accuracy": accuracy,
-        **more,
+        **({"stations": STATIONS} if stations else {}),
         "cases": cases,
+        **more,
     }
     with open(os.path.join(HERE, name), "w", encoding="utf-8", newline="\n") as file:
         text = json.dumps(document, indent=1, ensure_ascii=False, allow_nan=False)

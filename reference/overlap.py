@@ -57,7 +57,7 @@ def _fronts(sol):
     return cuts, bonds, states
 
 
-def _polish(sol, p, fine, control, segments=None, reach=2.0):
+def _polish(sol, p, fine, control, segments=None, reach=2.0, depth=0):
     """Newton with the fronts as unknowns; checks that each segment is what it was taken for."""
     lap = sol.lap
     cuts, bonds, states = segments or _fronts(sol)
@@ -71,6 +71,20 @@ def _polish(sol, p, fine, control, segments=None, reach=2.0):
     x = edges[:-1, None] + np.diff(edges)[:, None] * xi
     Y = sol(x.ravel()).reshape(x.shape + (-1,))
     out = newton(lap, cuts, counts, states, Y, sol.factor, p, control, 0.0, bonds)
+    widths = np.diff([0.0, *out.fronts, lap.length])
+    if np.any(widths < -1e-12 * lap.length):
+        # two fronts have passed one another: put them in order and go on from there
+        order = np.argsort(out.fronts, kind="stable")
+        if depth > 3 or min(out.fronts) < 0 or max(out.fronts) > lap.length:
+            raise Failed("fronts out of order")
+        cuts, bonds = [0.0, *out.fronts[order], lap.length], [bonds[i] for i in order]
+        states = [states[0]]
+        for j in bonds:
+            state = states[-1].copy()
+            state[j] = not state[j]
+            states.append(state)
+        start = Solution(lap, sol.edges, sol.Y, out.factor, [], None)
+        return _polish(start, p, fine, control, (cuts, bonds, states), reach, depth + 1)
     mid = out.points(12)
     g = out.size(mid) / lap.s_e - 1.0
     seg = np.searchsorted(np.asarray(out.fronts), mid, side="left") if len(out.fronts) else np.zeros(len(mid), int)
@@ -193,8 +207,8 @@ def lowest_shear(sol, bond):
     return min(1.0, best / lap.s_e[bond]), at
 
 
-def trough(lap, bond, most, p=12, fine=1, target=0.1):
-    """Factor below `most` at which the lowest |tau_j| is target * tau_p, or None."""
+def trough(lap, bond, most, p=12, fine=1, target=0.1, scan=24):
+    """First factor below `most` at which the lowest |tau_j| is target * tau_p, or None."""
     last = {"sol": None}
 
     def over(f):
@@ -204,7 +218,17 @@ def trough(lap, bond, most, p=12, fine=1, target=0.1):
 
     if over(0.0) >= 0:
         return 0.0
-    top = most * (1 - 1e-9)
-    if over(top) < 0:
-        return None
-    return brentq(over, 0.0, top, xtol=1e-13, rtol=1e-12)
+    below = 0.0
+    for f in most * np.append(np.arange(1, scan) / scan, 1 - 1e-9):
+        if over(f) >= 0:
+            return brentq(over, below, f, xtol=1e-13, rtol=1e-12)
+        below = f
+    return None
+
+
+def assert_first(lap, factor, p=10, scan=16):
+    """No slip at an end is at its limit at any smaller factor."""
+    sol = None
+    for f in factor * np.arange(0, scan) / scan:
+        sol = solve(lap, f, p, 1, sol)
+        assert np.max(sol.ends()) < 1, f"an end fails before, at {f}"

@@ -190,7 +190,6 @@ def main():
         f"{worst['bvp']:.0e} of the largest slip or force, against the collocation of bvp.py {worst['collocation']:.0e}; "
         "values underflowing a double are printed as 0.",
         cases,
-        stations=STATIONS,
     )
 
 
