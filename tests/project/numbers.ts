@@ -1,0 +1,156 @@
+/** Every number of a project with the quantity it is, written down apart from the schema. */
+import type { Adherend, Joint, Project } from '../../src/shared/project.ts';
+import type { QuantityName } from '../../src/shared/quantities.ts';
+
+export type Path = readonly (string | number)[];
+export interface NumberAt {
+  readonly path: Path;
+  readonly quantity: QuantityName;
+}
+
+type Table = Readonly<Record<string, QuantityName>>;
+
+export const adherendNumbers: Readonly<Record<Adherend['kind'], Table>> = {
+  isotropic: {
+    modulus: 'modulus',
+    poisson: 'poisson',
+    expansion: 'expansion',
+    yieldStrength: 'strength',
+    ultimateStrength: 'strength',
+  },
+  orthotropic: {
+    axialModulus: 'modulus',
+    hoopModulus: 'modulus',
+    shearModulus: 'shearModulus',
+    poisson: 'laminatePoisson',
+    axialExpansion: 'expansion',
+    hoopExpansion: 'expansion',
+    throughShearModulus: 'shearModulus',
+    tensileStrength: 'strength',
+    compressiveStrength: 'strength',
+    shearStrength: 'strength',
+  },
+};
+
+export const adhesiveStateNumbers: Table = {
+  temperature: 'temperature',
+  modulus: 'adhesiveModulus',
+  shearModulus: 'adhesiveShearModulus',
+  shearYield: 'shearYield',
+  plasticStrain: 'plasticStrain',
+};
+export const fatigueNumbers: Table = {
+  coefficient: 'fatigueCoefficient',
+  exponent: 'fatigueExponent',
+};
+export const settingsNumbers: Table = {
+  targetMargin: 'targetMargin',
+  'factors.limit': 'factor',
+  'factors.ultimate': 'factor',
+  'factors.fitting': 'factor',
+};
+export const sleeveLoadNumbers: Table = {
+  force: 'force',
+  moment: 'moment',
+  torque: 'torque',
+  shear: 'shear',
+};
+
+const tube: Table = { 'tube.outsideDiameter': 'outsideDiameter', 'tube.wall': 'wall' };
+const strip: Table = { 'strip.thickness': 'wall' };
+const wall = (name: string): Table => ({ [`${name}.atRoot`]: 'wall', [`${name}.atMouth`]: 'wall' });
+const bond = (name: string): Table => ({
+  [`${name}.gap`]: 'gap',
+  [`${name}.tolerance`]: 'gapTolerance',
+});
+
+export const jointNumbers: Readonly<Record<Joint['type'], Table>> = {
+  'sleeve-single': {
+    overlap: 'overlap',
+    offset: 'offset',
+    ...tube,
+    ...wall('sleeve'),
+    ...bond('bond'),
+  },
+  'sleeve-double': {
+    overlap: 'overlap',
+    offset: 'offset',
+    ...tube,
+    ...wall('spigot'),
+    ...wall('socket'),
+    ...bond('innerBond'),
+    ...bond('outerBond'),
+  },
+  'flat-single': {
+    overlap: 'overlap',
+    width: 'width',
+    ...strip,
+    ...wall('plate'),
+    ...bond('bond'),
+  },
+  'flat-double': {
+    overlap: 'overlap',
+    width: 'width',
+    ...strip,
+    ...wall('lowerStrap'),
+    ...wall('upperStrap'),
+    ...bond('lowerBond'),
+    ...bond('upperBond'),
+  },
+};
+
+const at = (where: Path, table: Table): NumberAt[] =>
+  Object.entries(table).map(([field, quantity]) => ({
+    path: [...where, ...field.split('.')],
+    quantity,
+  }));
+
+export function numbersOf(project: Project): NumberAt[] {
+  return [
+    ...at(['settings'], settingsNumbers),
+    ...project.adherends.flatMap(({ kind }, i) => at(['adherends', i], adherendNumbers[kind])),
+    ...project.adhesives.flatMap(({ states, fatigue }, i) => [
+      ...at(['adhesives', i], { stressFreeTemperature: 'temperature' }),
+      ...states.flatMap((_, k) => at(['adhesives', i, 'states', k], adhesiveStateNumbers)),
+      ...(fatigue ? at(['adhesives', i, 'fatigue'], fatigueNumbers) : []),
+    ]),
+    ...project.loadCases.flatMap(({ kind }, i) =>
+      at(['loadCases', i], {
+        temperature: 'temperature',
+        ...(kind === 'cyclic' ? { cycles: 'cycles' as const } : {}),
+      }),
+    ),
+    ...project.joints.flatMap(({ type, loads }, i) => [
+      ...at(['joints', i], jointNumbers[type]),
+      ...loads.flatMap((_, k) =>
+        at(
+          ['joints', i, 'loads', k],
+          type.startsWith('flat') ? { force: 'force' } : sleeveLoadNumbers,
+        ),
+      ),
+    ]),
+  ];
+}
+
+/** Paths of all numbers that stand in a document, whatever they mean. */
+export function pathsOfNumbers(value: unknown, where: Path = []): Path[] {
+  if (typeof value === 'number') return [where];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    pathsOfNumbers(inner, [...where, Array.isArray(value) ? Number(key) : key]),
+  );
+}
+
+export const valueAt = (document: unknown, path: Path): unknown =>
+  path.reduce((value, key) => (value as Record<string | number, unknown>)[key], document);
+
+/** A deep copy with one thing put in, or taken out when it is undefined. */
+export function withAt(document: unknown, path: Path, value: unknown): unknown {
+  const copy = structuredClone(document);
+  let inner = copy as Record<string | number, unknown>;
+  for (const key of path.slice(0, -1)) inner = inner[key] as Record<string | number, unknown>;
+  const last = path.at(-1)!;
+  if (value === undefined) delete inner[last];
+  else inner[last] = value;
+  return copy;
+}

@@ -1,0 +1,107 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import curlew from '../../src/main/demo/curlew.lapwright.json' with { type: 'json' };
+import type { Project } from '../../src/shared/project.ts';
+import { quantities } from '../../src/shared/quantities.ts';
+import { readProject, readProjectText } from '../../src/shared/read-project.ts';
+import { projects } from '../support/random-projects.ts';
+import { type NumberAt, numbersOf, pathsOfNumbers, valueAt, withAt } from './numbers.ts';
+
+const demo = curlew as Project;
+const demoNumbers = numbersOf(demo);
+
+/** What is no number, or a number outside the range. */
+const outside = ({ quantity }: NumberAt): fc.Arbitrary<unknown> => {
+  const { min, max } = quantities[quantity];
+  const by = fc.double({ min: 1e-9, max: 1e6, noNaN: true });
+  return fc.oneof(
+    by.map((x) => min - Math.max(Math.abs(min), 1e-6) * x).filter((x) => x < min),
+    by.map((x) => max + Math.max(Math.abs(max), 1e-6) * x).filter((x) => x > max),
+    fc.constantFrom(
+      Number.NaN,
+      Number.POSITIVE_INFINITY,
+      Number.NEGATIVE_INFINITY,
+      null,
+      '1',
+      true,
+      [1],
+      {},
+    ),
+  );
+};
+
+describe('numbers of a project', () => {
+  it('are all known to this test', () => {
+    const known = demoNumbers.map(({ path }) => path.join('.')).sort();
+    const all = pathsOfNumbers(demo).map((path) => path.join('.'));
+    expect(known).toEqual(all.filter((path) => path !== 'version').sort());
+  });
+
+  it('survive the way through a file unchanged', () => {
+    fc.assert(
+      fc.property(projects, fc.constantFrom(undefined, 2), (project, indent) => {
+        const text = JSON.stringify(project, null, indent);
+        const read = readProjectText(text);
+        // Compared as parsed: JSON writes −0 as 0, and what no number may become it turns into null.
+        expect(read).toEqual({ ok: true, value: JSON.parse(text) });
+        const written = read.ok && JSON.stringify(read.value);
+        expect(JSON.parse(String(written))).toEqual(JSON.parse(text));
+        expect(
+          numbersOf(project).every(
+            ({ path }) => valueAt(project, path) === valueAt(JSON.parse(text), path),
+          ),
+        ).toBe(true);
+      }),
+      { numRuns: 200, seed: 20261 },
+    );
+  });
+
+  it('are refused outside their range, at exactly their place', () => {
+    fc.assert(
+      fc.property(
+        projects.chain((project) =>
+          fc
+            .constantFrom(...numbersOf(project))
+            .chain((number) =>
+              fc.tuple(fc.constant(project), fc.constant(number), outside(number)),
+            ),
+        ),
+        ([project, { path, quantity }, value]) => {
+          const read = readProject(withAt(project, path, value));
+          expect(read.ok).toBe(false);
+          if (read.ok) return;
+          const { label, min, max } = quantities[quantity];
+          expect(read.error.field).toBe(path.join('.'));
+          expect(read.error.message.toLowerCase()).toContain(label.toLowerCase());
+          expect(read.error.message).toContain(`from ${min} to ${max}`);
+        },
+      ),
+      { numRuns: 600, seed: 20262 },
+    );
+  });
+
+  it.each(
+    demoNumbers
+      // The same field of another item reads the same schema.
+      .filter(({ path }) => !path.slice(0, -1).includes(1))
+      .map((number) => [number.path.join('.'), number] as const),
+  )('%s may stand at either end of its range and not beyond', (field, { path, quantity }) => {
+    const { min, max } = quantities[quantity];
+    for (const value of [min, max]) {
+      const read = readProject(withAt(demo, path, value));
+      // Rules between fields may refuse it, elsewhere or with another reason; the range does not.
+      if (!read.ok) expect(read.error.message).not.toContain('must be a number from');
+    }
+    for (const value of [min - Math.abs(min) * 1e-9 - 1e-12, max * (1 + 1e-9)]) {
+      expect(readProject(withAt(demo, path, value))).toMatchObject({ ok: false, error: { field } });
+    }
+  });
+
+  it('may not be missing', () => {
+    for (const { path } of demoNumbers) {
+      const read = readProject(withAt(demo, path, undefined));
+      expect(read).toMatchObject({ ok: false, error: { field: path.join('.') } });
+      expect(!read.ok && read.error.message).toMatch(/^Missing: .* must be a number from/);
+    }
+  });
+});
