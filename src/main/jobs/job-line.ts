@@ -26,6 +26,8 @@ export interface JobLineOptions {
 
 export interface JobLine {
   run(name: RequestName, input: unknown, caller: Caller): Promise<Reply<unknown>>;
+  /** Starts the thread before it is needed. */
+  warm(): void;
   close(): Promise<void>;
 }
 
@@ -121,7 +123,7 @@ export function makeJobLine(options: JobLineOptions): JobLine {
     running = job;
     const limit = options.timeLimit ?? TIME_LIMIT;
     timer = setTimeout(() => {
-      const text = `This took longer than ${limit / 1000} s and was stopped: ask for fewer points.`;
+      const text = `This took longer than ${limit / 1000} s and was stopped.`;
       drop(job, refuse('not-computable', '', text));
     }, limit);
     try {
@@ -163,6 +165,9 @@ export function makeJobLine(options: JobLineOptions): JobLine {
         for (const other of older) drop(other, replaced());
         next();
       });
+    },
+    warm() {
+      if (!closed) worker ??= start();
     },
     async close() {
       closed = true;

@@ -13,6 +13,8 @@ import { createHost } from './server.ts';
 
 /** The folder of what was built: this program is one of the files in its `main`. */
 const built = resolve(import.meta.dirname, '..');
+/** Milliseconds between one Ctrl+C and another that is not the same. */
+const IMPATIENT = 1_000;
 
 /** @param argv `--file=PATH` opens that project, `--no-open` prints the address and opens nothing. */
 export async function main(argv: readonly string[]): Promise<void> {
@@ -38,22 +40,26 @@ export async function main(argv: readonly string[]): Promise<void> {
   const address = `http://127.0.0.1:${port}/#token=${token}`;
 
   let shown: Shown | null = null;
-  let stopping = false;
+  let stopping = 0;
   const stop = async (): Promise<void> => {
-    if (stopping) return;
-    stopping = true;
+    if (stopping !== 0) {
+      // A shell and npm may both pass on one Ctrl+C; a later one means that the user is tired of waiting.
+      if (Date.now() - stopping > IMPATIENT) process.exit(1);
+      return;
+    }
+    stopping = Date.now();
     server.close();
     server.closeAllConnections();
     await Promise.all([core.close(), shown?.close()]);
     process.exit(0);
   };
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-    // Once: a second one ends the program at once, whatever still hangs.
-    process.once(signal, () => void stop());
+    process.on(signal, () => void stop());
   }
 
   console.log(`Lapwright is open at ${address}`);
   console.log('Ctrl+C stops it.');
+  core.warm();
   if (values['no-open']) return;
   shown = await showPage(address, { onClosed: () => void stop() });
   if (shown.how === 'not') console.log('No browser was found to open it in: copy the address.');

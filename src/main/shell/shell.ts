@@ -12,8 +12,7 @@ import {
 } from 'electron';
 import { createAsk } from '../ask.ts';
 import { readProjectFile } from '../files/read-project-file.ts';
-import { type AskFor, withJobs } from '../jobs/ask-with-jobs.ts';
-import { makeJobLine } from '../jobs/job-line.ts';
+import { type AskFor, makeJobs, withJobs } from '../jobs/ask-with-jobs.ts';
 import { readPageFiles } from '../page-files.ts';
 import { answerAsks } from './answer-asks.ts';
 import { guardClose } from './close-guard.ts';
@@ -28,7 +27,7 @@ const built = resolve(import.meta.dirname, '..');
 const carrier = 'electron';
 
 const asks = new Map<number, AskFor>();
-const jobs = makeJobLine({ carrier, worker: join(built, 'main', 'worker.js') });
+const jobs = makeJobs({ carrier, worker: join(built, 'main', 'worker.js') });
 
 function openWindow(file: string | null): void {
   const window = new BrowserWindow(
@@ -75,6 +74,7 @@ async function start(file: string | null): Promise<void> {
   answerAsks(ipcMain, asks);
   Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, app.isPackaged)));
   openWindow(file);
+  jobs.warm();
 }
 
 app.enableSandbox();

@@ -1,0 +1,59 @@
+/** The app as a user has it: the built host and its page in a fresh browser context. */
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { browser } from './browser.ts';
+import { type RunningHost, startHost } from './host.ts';
+
+export interface AppOptions extends Pick<BrowserContextOptions, 'colorScheme' | 'viewport'> {
+  /** Absolute path of a project to open; the demonstration project when left out. */
+  readonly file?: string;
+  /** Anything else that a browser context takes. */
+  readonly context?: BrowserContextOptions;
+}
+
+export interface OpenedApp {
+  readonly page: Page;
+  readonly host: RunningHost;
+  /** What the page complained about: errors, refused policy, failed requests. Empty when all is well. */
+  readonly problems: readonly string[];
+  close(): Promise<void>;
+}
+
+function watch(page: Page): string[] {
+  const problems: string[] = [];
+  page.on('pageerror', (error) => problems.push(`error: ${error.message}`));
+  page.on('console', (message) => {
+    const type = message.type();
+    if (type === 'error' || type === 'warning') problems.push(`${type}: ${message.text()}`);
+  });
+  page.on('requestfailed', (request) =>
+    problems.push(`failed: ${request.url()} ${request.failure()?.errorText ?? ''}`),
+  );
+  return problems;
+}
+
+export async function openApp(options: AppOptions = {}): Promise<OpenedApp> {
+  const { file, colorScheme = 'light', viewport = { width: 1360, height: 900 } } = options;
+  const host = await startHost(file);
+  try {
+    const context = await (await browser()).newContext({
+      colorScheme,
+      viewport,
+      ...options.context,
+    });
+    const page = await context.newPage();
+    const problems = watch(page);
+    await page.goto(host.address);
+    return {
+      page,
+      host,
+      problems,
+      async close() {
+        await context.close();
+        await host.stop();
+      },
+    };
+  } catch (error) {
+    await host.stop();
+    throw error;
+  }
+}

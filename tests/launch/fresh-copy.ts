@@ -1,0 +1,85 @@
+/** A copy of the project as a clone would have it, with an npm that notes what it was told. */
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
+import { root } from '../../src/launch/root.mjs';
+
+/** Instead of fetching anything it links the packages that are here already. */
+const npm = (from: string, notes: string): string => `
+const { appendFileSync, symlinkSync } = require('node:fs');
+appendFileSync(${JSON.stringify(notes)}, process.argv.slice(2).join(' ') + '\\n');
+symlinkSync(${JSON.stringify(from)}, 'node_modules', 'junction');
+`;
+
+export interface Copy {
+  readonly root: string;
+  /** What npm was told so far, a line for each time. */
+  npmCalls(): string[];
+  run(
+    script: string,
+    args?: readonly string[],
+    options?: { readonly cwd?: string; readonly env?: NodeJS.ProcessEnv },
+  ): ChildProcess;
+  remove(): void;
+}
+
+export function freshCopy(): Copy {
+  const place = mkdtempSync(join(tmpdir(), 'lapwright-test-'));
+  const copy = join(place, 'a clone');
+  const listed = execFileSync('git', ['ls-files', '-z', '-co', '--exclude-standard'], {
+    cwd: root,
+    encoding: 'utf8',
+  });
+  for (const file of listed.split('\0').filter((name) => name !== '')) {
+    const from = join(root, file);
+    // Listed still, but deleted in the working tree.
+    if (existsSync(from)) cpSync(from, join(copy, file));
+  }
+  const notes = join(place, 'npm-calls');
+  writeFileSync(join(place, 'npm.cjs'), npm(join(root, 'node_modules'), notes));
+  const noElectron = join(place, 'no-electron');
+  mkdirSync(noElectron);
+
+  return {
+    root: copy,
+    npmCalls: () => (existsSync(notes) ? readFileSync(notes, 'utf8').trim().split('\n') : []),
+    run(script, args = [], { cwd = copy, env = {} } = {}) {
+      return spawn(process.execPath, [join(copy, 'src', 'launch', script), ...args], {
+        cwd,
+        stdio: ['ignore', 'pipe', 'pipe'],
+        env: {
+          ...process.env,
+          npm_execpath: join(place, 'npm.cjs'),
+          ELECTRON_OVERRIDE_DIST_PATH: noElectron,
+          DISPLAY: '',
+          WAYLAND_DISPLAY: '',
+          INIT_CWD: cwd,
+          ...env,
+        },
+      });
+    },
+    remove: () => rmSync(place, { recursive: true, force: true, maxRetries: 5 }),
+  };
+}
+
+/** What a program wrote until its end: output, progress and exit code. */
+export async function outcome(child: ChildProcess) {
+  const read = (stream: ChildProcess['stdout']) => (stream ? text(stream) : '');
+  const [out, progress, [code]] = await Promise.all([
+    read(child.stdout),
+    read(child.stderr),
+    once(child, 'close'),
+  ]);
+  return { out, progress, code: code as number | null };
+}

@@ -1,0 +1,256 @@
+/** The built shell and preload, run on the stand-in for Electron. */
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Page } from 'playwright-core';
+import { beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import { root } from '../../src/launch/root.mjs';
+import { CONTENT_SECURITY_POLICY } from '../../src/main/policy.ts';
+import type { Bridge } from '../../src/shared/contract.ts';
+import { describeInBrowser } from '../e2e/support/browser.ts';
+import { app, BrowserWindow, ipcMain, standIn } from '../stand-in/electron.ts';
+import { toBrowser } from '../stand-in/pages.ts';
+import { INVOKE } from '../stand-in/preload-script.ts';
+import { defaultSession } from '../stand-in/session.ts';
+
+const PAGE = 'app://lapwright/';
+const FOREIGN = 'https://elsewhere.test/';
+const channel = 'lapwright:ask';
+
+/** Asks as a page would that has got hold of the way to the main process. */
+const askBehindTheBridge = (call: [string, string]): Promise<unknown> =>
+  // biome-ignore lint/suspicious/noExplicitAny: the name is the stand-in's own
+  (window as any)[call[0]](call[1], 'app.about', {});
+
+const soon = <T>(look: () => T | Promise<T>): Promise<T> => vi.waitFor(look, 10_000);
+
+describeInBrowser('the built shell', () => {
+  let window: BrowserWindow;
+  let page: Page;
+
+  beforeAll(async () => {
+    const shell = pathToFileURL(join(root, 'out', 'main', 'shell.js')).href;
+    await import(/* @vite-ignore */ shell);
+    standIn.codeLoaded();
+    await soon(() => expect(BrowserWindow.getAllWindows()).toHaveLength(1));
+    window = BrowserWindow.getAllWindows()[0]!;
+    page = await window.webContents.ready;
+    await soon(() => expect(window.shown).toBe(true));
+  });
+
+  beforeEach(async () => {
+    standIn.answer = 1;
+    await window.loadURL(PAGE);
+    window.webContents.foreignRequests.length = 0;
+  });
+
+  it('enables the sandbox and registers its scheme before the app is ready', () => {
+    expect(standIn.sandboxed).toBe(true);
+    expect(standIn.schemes).toEqual([
+      { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true } },
+    ]);
+    expect(standIn.errors).toEqual([]);
+  });
+
+  it('shows the page once it is drawn', async () => {
+    expect(window.shown).toBe(true);
+    await soon(async () => expect(await page.title()).toContain('Lapwright'));
+  });
+
+  it('gives the page one frozen bridge and nothing else', async () => {
+    const found = await page.evaluate(() => {
+      const bridge = (window as { lapwright?: Bridge }).lapwright!;
+      return {
+        names: Object.keys(bridge).sort(),
+        frozen: Object.isFrozen(bridge),
+        require: typeof (globalThis as { require?: unknown }).require,
+        process: typeof (globalThis as { process?: unknown }).process,
+      };
+    });
+    expect(found).toEqual({
+      names: ['ask', 'carrier'],
+      frozen: true,
+      require: 'undefined',
+      process: 'undefined',
+    });
+  });
+
+  it('answers its page', async () => {
+    const reply = await page.evaluate(() =>
+      (window as { lapwright?: Bridge }).lapwright!.ask('app.about', {}),
+    );
+    expect(reply).toMatchObject({ ok: true, value: { carrier: 'electron' } });
+  });
+
+  it('computes a sweep in its worker', async () => {
+    const reply = await page.evaluate(async () => {
+      const { ask } = (window as { lapwright?: Bridge }).lapwright!;
+      const demo = await ask('project.demo', {});
+      if (!demo.ok) return demo;
+      const { document } = demo.value;
+      return ask('joint.sweep', { document, jointId: 'landing-leg', points: 5 });
+    });
+    expect(reply).toMatchObject({ ok: true, value: { points: { length: 5 } } });
+  });
+
+  it('sends the policy with the page, and it holds', async () => {
+    const response = await page.reload();
+    expect(response?.headers()['content-security-policy']).toBe(CONTENT_SECURITY_POLICY);
+    const ran = await page.evaluate(() => {
+      const script = document.createElement('script');
+      script.textContent = 'window.ranInline = true';
+      document.body.append(script);
+      return 'ranInline' in window;
+    });
+    expect(ran).toBe(false);
+  });
+
+  it('refuses a sub-frame, even one with the address of the page', async () => {
+    await page.evaluate(() => {
+      const frame = document.createElement('iframe');
+      frame.name = 'inner';
+      document.body.append(frame);
+    });
+    const inner = await soon(() => {
+      const frame = page.frame({ name: 'inner' });
+      if (!frame) throw new Error('not yet');
+      return frame;
+    });
+    expect(
+      await inner.evaluate(askBehindTheBridge, [INVOKE, channel] as [string, string]),
+    ).toMatchObject({ ok: false, error: { code: 'bad-request' } });
+    const sender = window.webContents;
+    const impostor = { url: PAGE };
+    expect(await ipcMain.deliver(sender, impostor, channel, ['app.about', {}])).toMatchObject({
+      ok: false,
+    });
+    expect(
+      await ipcMain.deliver(sender, sender.mainFrame, channel, ['app.about', {}]),
+    ).toMatchObject({ ok: true });
+  });
+
+  it('refuses a foreign page in its window, and a window that it does not know', async () => {
+    await page.goto('about:blank');
+    expect(
+      await page.evaluate(askBehindTheBridge, [INVOKE, channel] as [string, string]),
+    ).toMatchObject({ ok: false, error: { code: 'bad-request' } });
+    await window.loadURL(PAGE);
+    const frame = { url: PAGE };
+    const stranger = Object.assign(Object.create(window.webContents), {});
+    Object.defineProperties(stranger, { id: { value: 999 }, mainFrame: { value: frame } });
+    expect(await ipcMain.deliver(stranger, frame, channel, ['app.about', {}])).toMatchObject({
+      ok: false,
+    });
+  });
+
+  it('does not let the page be led elsewhere', async () => {
+    await page.evaluate((address) => {
+      location.href = address;
+    }, FOREIGN);
+    await page.waitForTimeout(200);
+    expect(window.webContents.foreignRequests).toEqual([]);
+    expect(page.url()).toBe(toBrowser(PAGE));
+  });
+
+  it('fills no frame, not even with its own page', async () => {
+    const asked: string[] = [];
+    const seen = (event: { url: string; defaultPrevented: boolean }): void => {
+      asked.push(`${event.url} ${event.defaultPrevented}`);
+    };
+    window.webContents.on('will-frame-navigate', seen);
+    await page.evaluate(
+      (addresses) => {
+        for (const address of addresses) {
+          const frame = document.createElement('iframe');
+          frame.src = address;
+          document.body.append(frame);
+        }
+      },
+      [FOREIGN, toBrowser(PAGE)],
+    );
+    await page.waitForTimeout(200);
+    window.webContents.off('will-frame-navigate', seen);
+    expect(window.webContents.foreignRequests).toEqual([]);
+    // The policy stops them first; where it did not, the shell would.
+    expect(asked.every((line) => line.endsWith('true'))).toBe(true);
+    for (const url of [FOREIGN, PAGE]) {
+      let prevented = false;
+      window.webContents.emit('will-frame-navigate', {
+        url,
+        isMainFrame: false,
+        preventDefault: () => {
+          prevented = true;
+        },
+      });
+      expect([url, prevented]).toEqual([url, true]);
+    }
+  });
+
+  it('opens no other window', async () => {
+    const { popupsDenied } = window.webContents;
+    await page.evaluate((address) => void globalThis.open(address), FOREIGN);
+    await soon(() => expect(window.webContents.popupsDenied).toBeGreaterThan(popupsDenied));
+    expect(window.webContents.popups).toEqual([]);
+    expect(window.webContents.foreignRequests).toEqual([]);
+  });
+
+  it('grants no permission', async () => {
+    const permissions = ['media', 'geolocation', 'notifications', 'clipboard-read', 'openExternal'];
+    for (const permission of permissions) {
+      expect([permission, await defaultSession.ask(permission)]).toEqual([permission, false]);
+      expect([permission, defaultSession.check(permission)]).toEqual([permission, false]);
+    }
+    expect(defaultSession.device()).toBe(false);
+  });
+
+  it('attaches no webview', () => {
+    let prevented = false;
+    window.webContents.emit('will-attach-webview', {
+      preventDefault: () => {
+        prevented = true;
+      },
+    });
+    expect(prevented).toBe(true);
+  });
+
+  it('asks before a page with unsaved changes closes, and keeps it when told to', async () => {
+    await page.evaluate(() => addEventListener('beforeunload', (event) => event.preventDefault()));
+    // A page may ask to stay only after somebody has done something in it.
+    await page.mouse.click(400, 300);
+    standIn.answer = 0;
+    await window.close();
+    await soon(() => expect(standIn.questions).toHaveLength(1));
+    expect(standIn.questions[0]?.message).toContain('not saved');
+    await page.waitForTimeout(200);
+    expect(window.isDestroyed()).toBe(false);
+  });
+
+  it('gives a second start its own window and focuses the first when no file is named', async () => {
+    const before = window.focused;
+    app.emit('second-instance', {}, [], '', { file: null });
+    expect(window.focused).toBe(before + 1);
+    expect(BrowserWindow.getAllWindows()).toHaveLength(1);
+
+    app.emit('second-instance', {}, [], '', { file: join(root, 'no-such-project.json') });
+    const [, second] = BrowserWindow.getAllWindows();
+    const other = await second!.webContents.ready;
+    await other.waitForURL(toBrowser(PAGE));
+    const initial = (): Promise<unknown> =>
+      (globalThis as unknown as { lapwright: Bridge }).lapwright.ask('project.initial', {});
+    expect(await other.evaluate(initial)).toMatchObject({
+      ok: false,
+      error: { message: 'no-such-project.json: there is no such file.' },
+    });
+    expect(await page.evaluate(initial)).toMatchObject({ ok: true });
+    await second!.close();
+    await soon(() => expect(BrowserWindow.getAllWindows()).toHaveLength(1));
+  });
+
+  // Last: it closes the window.
+  it('lets the page go when told to, and quits with its last window', async () => {
+    await page.evaluate(() => addEventListener('beforeunload', (event) => event.preventDefault()));
+    await page.mouse.click(400, 300);
+    await window.close();
+    await soon(() => expect(window.isDestroyed()).toBe(true));
+    if (process.platform !== 'darwin') expect(standIn.quit).toBe(true);
+  });
+});

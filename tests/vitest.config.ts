@@ -1,0 +1,46 @@
+import { resolve } from 'node:path';
+import solid from 'vite-plugin-solid';
+import { defineConfig } from 'vitest/config';
+
+const root = resolve(import.meta.dirname, '..');
+const at = (path: string): string => resolve(import.meta.dirname, path);
+
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        root,
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['tests/**/*.{unit,ref,pub}.test.ts'],
+        },
+      },
+      {
+        root,
+        plugins: [solid()],
+        test: {
+          name: 'component',
+          environment: 'jsdom',
+          include: ['tests/**/*.component.test.tsx'],
+        },
+      },
+      {
+        root,
+        // The built shell runs on a stand-in; the real module would try to download its program.
+        resolve: { alias: { electron: at('stand-in/electron.ts') } },
+        test: {
+          name: 'e2e',
+          environment: 'node',
+          include: ['tests/**/*.e2e.test.ts'],
+          globalSetup: [at('e2e/support/global-setup.ts')],
+          // Browsers measure and draw: side by side they slow each other down.
+          fileParallelism: false,
+          testTimeout: 30_000,
+          hookTimeout: 30_000,
+        },
+      },
+    ],
+  },
+});
