@@ -110,8 +110,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     setWorkspace(target.id);
   };
   const leaving = (event: BeforeUnloadEvent): void => {
-    // The shell asks by itself when its window closes; a tab has only this.
-    if (project.unsaved() && props.bridge.carrier === 'loopback') event.preventDefault();
+    // A browser asks by itself then; in Electron the shell does.
+    if (project.unsaved()) event.preventDefault();
   };
   onMount(() => {
     void start();

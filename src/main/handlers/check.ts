@@ -20,7 +20,7 @@ function summarise(project: Project, index: number): JointSummary {
   const { settings } = project;
   const reply = guarded(index, () => {
     const resolved = resolveJoint(project, index);
-    const [lowest] = governingModes(resolved, settings);
+    const [lowest] = governingModes(resolved, settings, true);
     return ok({
       lowest: lowest ? toMargin(lowest, resolved, settings.targetMargin, '') : null,
       flags: jointFlags(resolved),

@@ -20,9 +20,17 @@ const isAdhesive = (result: ModeResult): boolean =>
 const rowOf = (result: ModeResult): string =>
   isAdhesive(result) ? result.mode : `${result.mode} ${result.part}`;
 
-/** The worst of each mode and part, lowest margin first. */
-export function governingModes(resolved: ResolvedJoint, settings: ModelSettings): Governing[] {
+/**
+ * The worst of each mode and part, lowest margin first.
+ * @param onlyLowest when just the first row matters: searches that cannot change it are left out
+ */
+export function governingModes(
+  resolved: ResolvedJoint,
+  settings: ModelSettings,
+  onlyLowest = false,
+): Governing[] {
   const rows = new Map<string, Governing>();
+  let lowest = Number.POSITIVE_INFINITY;
   for (const { loadCase, input: loadCaseInput } of resolved.cases) {
     for (const gapState of gapStates(resolved.input)) {
       const state = jointState(
@@ -32,14 +40,18 @@ export function governingModes(resolved: ResolvedJoint, settings: ModelSettings)
         gapState,
         settings,
       );
+      const walls = wallModes(state, settings.factors);
+      for (const { margin } of walls) lowest = Math.min(lowest, margin);
       const results = [
         ...adhesiveModes(state, resolved.adhesive, settings.factors, {
-          troughOfInterest:
-            rows.get('durability-trough')?.result.margin ?? Number.POSITIVE_INFINITY,
+          troughOfInterest: onlyLowest
+            ? lowest
+            : (rows.get('durability-trough')?.result.margin ?? Number.POSITIVE_INFINITY),
         }),
-        ...wallModes(state, settings.factors),
+        ...walls,
       ];
       for (const result of results) {
+        lowest = Math.min(lowest, result.margin);
         const row = rowOf(result);
         const worst = rows.get(row);
         // Equal to rounding: the nominal gap is the plainer name for it.

@@ -147,5 +147,5 @@ export function troughReached(
   if (limit <= onset || plastic(limit) <= 0) {
     return enough < top ? Number.POSITIVE_INFINITY : strength.factor;
   }
-  return findRoot(plastic, onset, limit, limit * 1e-6);
+  return findRoot(plastic, onset, limit, limit * 1e-5);
 }

@@ -11,7 +11,7 @@ const names = [
   'peel',
   'fails',
   'zone',
-  'wash',
+  'band',
 ] as const;
 
 export type Ink = Readonly<Record<(typeof names)[number], string>>;

@@ -47,7 +47,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
     const span = ends(sweep);
     if (sweep.plateau !== null && sweep.plateau < span.high) {
       const from = Math.max(area.left, x(sweep.plateau));
-      context.fillStyle = ink.wash;
+      context.fillStyle = ink.band;
       context.fillRect(from, area.top, area.right - from, area.bottom - area.top);
     }
     const about = (area.bottom - area.top) / 36;
@@ -118,7 +118,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
       const [bottom, top] = [area.bottom - LINE - 3, area.top + LINE + 3];
       labels.add(
         plateauText(sweep.plateau).replace(', ', ',\n'),
-        { colour: ink.soft, weight: 400, halo: ink.wash },
+        { colour: ink.soft, weight: 400, halo: ink.band },
         [
           { at: { x: area.right, y: bottom }, side: 'w', gap: 6 },
           { at: { x: area.right, y: top }, side: 'w', gap: 6 },
