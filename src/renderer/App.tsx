@@ -74,7 +74,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     if (reply.ok) arrived(reply.value);
     else {
       const place = reply.error.field === '' ? '' : ` (at ${reply.error.field})`;
-      setTrouble(`${file.name} could not be opened${place}: ${reply.error.message}`);
+      setTrouble(`Could not open ${file.name}${place}: ${reply.error.message}`);
     }
   };
   const save = (): void => {

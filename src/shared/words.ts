@@ -126,6 +126,7 @@ export function tally(
   const unloaded = joints - judged - refused;
   if (unloaded > 0)
     parts.push(`${count(unloaded)} ${unloaded === 1 ? 'has' : 'have'} no load case`);
+  if (refused > 0) parts.push(`${count(refused)} cannot be computed`);
   const last = parts.pop() ?? '';
   const list = parts.length === 0 ? last : `${parts.join(', ')} and ${last}`;
   return `Of ${count(joints)} ${joints === 1 ? 'joint' : 'joints'}, ${list}.`;

@@ -96,6 +96,9 @@ describe('words', () => {
     expect(tally({ fails: 2, low: 0, holds: 0 }, 3)).toBe(
       'Of three joints, two fail and one has no load case.',
     );
+    expect(tally({ fails: 0, low: 0, holds: 1 }, 3, 1)).toBe(
+      'Of three joints, one holds, one has no load case and one cannot be computed.',
+    );
     expect(tally({ fails: 0, low: 0, holds: 1 }, 1)).toBe('Of one joint, one holds.');
     expect(tally({ fails: 0, low: 0, holds: 0 }, 0)).toBe('This project has no joints.');
   });

@@ -52,7 +52,7 @@ export function Margins(props: MarginsProps): JSX.Element {
     <>
       <Show when={props.report.margins.length > 0}>
         {/* By position: rows keep their place in the document while the figures in them move. */}
-        <ol class="margins">
+        <ol class="margins" aria-label="Margins, lowest first">
           <Index each={props.report.margins}>
             {(margin) => (
               <MarginRow

@@ -63,10 +63,13 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
   const read = (typed: string): void => {
     setText(typed);
     const entry = fromDisplay(props.input.quantity, typed);
-    props.issues.setTyped(path, entry.ok ? null : entry.message);
-    if (!entry.ok || entry.value === stored()) return;
-    typing = true;
-    props.project.edit(props.input.path, entry.value);
+    // Together: between the two the old value would be asked about once more.
+    batch(() => {
+      props.issues.setTyped(path, entry.ok ? null : entry.message);
+      if (!entry.ok || entry.value === stored()) return;
+      typing = true;
+      props.project.edit(props.input.path, entry.value);
+    });
     typing = false;
   };
   const leave = (): void => {

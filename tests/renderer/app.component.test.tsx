@@ -1,0 +1,234 @@
+import { fireEvent, render, screen, waitFor, within } from '@solidjs/testing-library';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { App } from '../../src/renderer/App.tsx';
+import { cautionShort } from '../../src/shared/cautions.ts';
+import { refuse } from '../../src/shared/reply.ts';
+import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
+import { useBrowser } from './support/page.ts';
+import { makeProject } from './support/project.ts';
+import { makeMargin, makeSummary } from './support/reports.ts';
+
+useBrowser();
+
+let bridge: FakeBridge;
+beforeEach(() => {
+  bridge = makeFakeBridge();
+});
+const open = async (): Promise<void> => {
+  render(() => <App bridge={bridge} />);
+  await screen.findByRole('heading', { name: 'Test frame' });
+};
+const rows = (): string[] =>
+  screen
+    .getAllByRole('rowheader')
+    .map((cell) => within(cell).getByRole('button').textContent ?? '');
+
+describe('the start', () => {
+  it('opens the project on its joints, the caution in view', async () => {
+    await open();
+    expect(
+      await screen.findByText(/Of three joints, one fails, one is low and one holds/),
+    ).toBeTruthy();
+    expect(screen.getByText(cautionShort)).toBeTruthy();
+    expect(document.title).toBe('Test frame · Lapwright');
+  });
+
+  it('shows only the workspaces that there are', async () => {
+    await open();
+    const bar = screen.getByRole('navigation', { name: 'Workspaces' });
+    expect(
+      within(bar)
+        .getAllByRole('button')
+        .map((tab) => tab.textContent),
+    ).toEqual(['Joints', 'Size']);
+  });
+
+  it('says plainly what is wrong with a project that cannot be opened, and leads on', async () => {
+    bridge.refuse('project.initial', { message: 'the file is cut short' });
+    render(() => <App bridge={bridge} />);
+    expect((await screen.findByRole('alert')).textContent).toBe('The file is cut short.');
+    fireEvent.click(screen.getByRole('button', { name: 'Open the demonstration project' }));
+    expect(await screen.findByRole('heading', { name: 'Curlew' })).toBeTruthy();
+    expect(screen.queryByRole('alert')).toBeNull();
+  });
+});
+
+describe('the joints', () => {
+  it('stand lowest margin first, with mark, word and signed figure', async () => {
+    await open();
+    await screen.findByRole('table');
+    expect(rows()).toEqual(['Boom root', 'Tail lug', 'Boom tip']);
+    const first = screen.getAllByRole('row')[1];
+    expect(first?.textContent).toContain('fails−0.12');
+    expect(first?.querySelector('svg')?.getAttribute('class')).toContain('is-fails');
+  });
+
+  it('are sorted by name on asking, and turned round', async () => {
+    await open();
+    const head = await screen.findByRole('button', { name: 'Joint' });
+    fireEvent.click(head);
+    expect(rows()).toEqual(['Boom root', 'Boom tip', 'Tail lug']);
+    expect(screen.getByRole('columnheader', { name: 'Joint' }).getAttribute('aria-sort')).toBe(
+      'ascending',
+    );
+    fireEvent.click(head);
+    expect(rows()).toEqual(['Tail lug', 'Boom tip', 'Boom root']);
+  });
+
+  it('are walked by arrow keys, one stop for the tab key', async () => {
+    await open();
+    const first = await screen.findByRole('button', { name: 'Boom root' });
+    expect(
+      screen.getAllByRole('rowheader').map((cell) => within(cell).getByRole('button').tabIndex),
+    ).toEqual([0, -1, -1]);
+    first.focus();
+    fireEvent.keyDown(first, { key: 'ArrowDown' });
+    expect(document.activeElement?.textContent).toBe('Tail lug');
+    fireEvent.keyDown(document.activeElement!, { key: 'End' });
+    expect(document.activeElement?.textContent).toBe('Boom tip');
+    expect((document.activeElement as HTMLElement).tabIndex).toBe(0);
+  });
+
+  it('say in place why one cannot be computed, and that nothing loads another', async () => {
+    const refusal = refuse('bad-input', 'joints.1.spigot', 'no bore is left');
+    bridge.answer('project.check', () => ({
+      ok: true,
+      value: {
+        project: 'Test frame',
+        targetMargin: 0.25,
+        joints: [
+          makeSummary({ id: 'tip', name: 'Boom tip', overlap: 30 }, null),
+          makeSummary({ id: 'root', name: 'Boom root', overlap: 45 }, null, {
+            refused: refusal.ok ? null : refusal.error,
+          }),
+          makeSummary({ id: 'lug', name: 'Tail lug', overlap: 25 }, makeMargin(1), {
+            flags: [{ code: 'thick-wall', message: 'The wall is thick.' }],
+          }),
+        ],
+        counts: { fails: 0, low: 0, holds: 1 },
+        modelVersion: '1',
+      },
+    }));
+    await open();
+    expect(await screen.findByText('No bore is left.')).toBeTruthy();
+    expect(screen.getByText('no load case acts on it')).toBeTruthy();
+    expect(screen.getByText('The wall is thick.')).toBeTruthy();
+    expect(
+      screen.getByText(/one holds, one has no load case and one cannot be computed/),
+    ).toBeTruthy();
+  });
+
+  it('lead to the joint that stops the whole project', async () => {
+    bridge.refuse('project.check', { field: 'joints.2.overlap', message: 'overlap is too long' });
+    await open();
+    expect((await screen.findByRole('alert')).textContent).toContain(
+      'Tail lug: Overlap is too long.',
+    );
+    fireEvent.click(screen.getByRole('button', { name: 'Open Tail lug' }));
+    expect(await screen.findByRole('heading', { name: 'Size Tail lug' })).toBeTruthy();
+  });
+
+  it('have a word for an empty project', async () => {
+    bridge = makeFakeBridge(makeProject({ joints: [] }));
+    await open();
+    expect(await screen.findByText(/nothing to size yet/)).toBeTruthy();
+    fireEvent.keyDown(window, { key: '2', ctrlKey: true });
+    expect(await screen.findByText(/no joint to size/)).toBeTruthy();
+  });
+});
+
+describe('the way between', () => {
+  it('opens a joint by its row, and goes by Ctrl+1 and Ctrl+2', async () => {
+    await open();
+    fireEvent.click(await screen.findByRole('button', { name: 'Boom tip' }));
+    expect(await screen.findByRole('heading', { name: 'Size Boom tip' })).toBeTruthy();
+    fireEvent.keyDown(window, { key: '1', ctrlKey: true });
+    expect(screen.getByRole('heading', { name: 'Test frame' })).toBeTruthy();
+    fireEvent.keyDown(window, { key: '2', ctrlKey: true });
+    expect(screen.getByRole('heading', { name: 'Size Boom tip' })).toBeTruthy();
+    fireEvent.keyDown(window, { key: '3', ctrlKey: true });
+    expect(screen.getByRole('heading', { name: 'Size Boom tip' })).toBeTruthy();
+  });
+});
+
+const chooseFile = (text: string, name = 'other.lapwright.json'): void => {
+  const file = Object.assign(new File([text], name), { text: async () => text });
+  const input = screen.getByLabelText('Open a project file');
+  Object.defineProperty(input, 'files', { value: [file], configurable: true });
+  fireEvent.change(input);
+};
+
+describe('files', () => {
+  it('are opened', async () => {
+    await open();
+    chooseFile(JSON.stringify(makeProject({ name: 'Other frame' })));
+    expect(await screen.findByRole('heading', { name: 'Other frame' })).toBeTruthy();
+    expect(bridge.last('project.read').origin).toBe('other.lapwright.json');
+  });
+
+  it('that cannot be read leave the open project alone', async () => {
+    await open();
+    bridge.refuse('project.read', { field: 'version', message: 'version must be 1' });
+    chooseFile('{}', 'bad.json');
+    expect((await screen.findByRole('alert')).textContent).toContain(
+      'Could not open bad.json (at version): version must be 1.',
+    );
+    expect(screen.getByRole('heading', { name: 'Test frame' })).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'Close' }));
+    expect(screen.queryByRole('alert')).toBeNull();
+  });
+
+  it('never put away unsaved changes without a word', async () => {
+    const asked = HTMLDialogElement.prototype;
+    Object.assign(asked, {
+      showModal: vi.fn(function show(this: HTMLDialogElement) {
+        this.open = true;
+      }),
+    });
+    await open();
+    fireEvent.click(await screen.findByRole('button', { name: 'Boom tip' }));
+    fireEvent.input(screen.getByRole('textbox', { name: 'Overlap' }), { target: { value: '31' } });
+    expect(screen.getByText('changes not saved')).toBeTruthy();
+    expect(document.title).toContain('*');
+    chooseFile(JSON.stringify(makeProject({ name: 'Other frame' })));
+    const dialog = await screen.findByRole('dialog');
+    fireEvent.click(within(dialog).getByRole('button', { name: 'Stay here' }));
+    expect(screen.getByRole('heading', { name: 'Size Boom tip' })).toBeTruthy();
+    chooseFile(JSON.stringify(makeProject({ name: 'Other frame' })));
+    fireEvent.click(await screen.findByRole('button', { name: 'Open without saving' }));
+    expect(await screen.findByRole('heading', { name: 'Other frame' })).toBeTruthy();
+  });
+
+  it('are saved as they stand', async () => {
+    const blobs: Blob[] = [];
+    vi.stubGlobal(
+      'URL',
+      Object.assign(URL, {
+        createObjectURL: (blob: Blob) => {
+          blobs.push(blob);
+          return 'blob:x';
+        },
+        revokeObjectURL: () => {},
+      }),
+    );
+    const clicked = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockReturnValue();
+    await open();
+    fireEvent.click(screen.getByRole('button', { name: 'Save a copy' }));
+    expect((clicked.mock.contexts[0] as HTMLAnchorElement).download).toBe(
+      'Test-frame.lapwright.json',
+    );
+    const reader = new FileReader();
+    reader.readAsText(blobs[0]!);
+    await waitFor(() => expect(JSON.parse(String(reader.result))).toEqual(makeProject()));
+  });
+});
+
+describe('the theme', () => {
+  it('is the choice of the reader, remembered', async () => {
+    await open();
+    expect(document.documentElement.dataset.theme).toBe('system');
+    fireEvent.click(screen.getByRole('radio', { name: 'Night' }));
+    expect(document.documentElement.dataset.theme).toBe('night');
+    expect(localStorage.getItem('lapwright-theme')).toBe('night');
+  });
+});

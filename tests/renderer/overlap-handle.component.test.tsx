@@ -1,0 +1,101 @@
+import { fireEvent, render, screen } from '@solidjs/testing-library';
+import { createSignal } from 'solid-js';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { keyed, OverlapHandle, tenth } from '../../src/renderer/size/section/OverlapHandle.tsx';
+import { useBrowser } from './support/page.ts';
+
+useBrowser();
+
+const changes: number[] = [];
+const dragging = vi.fn();
+function renderHandle(overlap = 30): HTMLElement {
+  const [value, setValue] = createSignal(overlap);
+  render(() => (
+    <svg>
+      <title>section</title>
+      <OverlapHandle
+        overlap={value()}
+        x={100}
+        top={10}
+        bottom={60}
+        scale={10}
+        onChange={(next) => {
+          changes.push(next);
+          setValue(next);
+        }}
+        onDragging={dragging}
+      />
+    </svg>
+  ));
+  return screen.getByRole('slider', { name: 'Drag overlap' });
+}
+const pointer = (type: string, x: number): PointerEvent =>
+  Object.assign(new MouseEvent(type, { clientX: x, button: 0, bubbles: true }), {
+    pointerId: 1,
+  }) as unknown as PointerEvent;
+const frame = (): Promise<unknown> => new Promise((done) => requestAnimationFrame(done));
+
+beforeEach(() => {
+  changes.length = 0;
+  dragging.mockClear();
+});
+
+describe('the handle at the mouth', () => {
+  it('reads as a slider in millimetres', () => {
+    const handle = renderHandle();
+    expect(handle.getAttribute('aria-valuenow')).toBe('30');
+    expect(handle.getAttribute('aria-valuetext')).toBe('30.0 mm');
+    expect(handle.getAttribute('aria-valuemin')).toBe('1');
+    expect(handle.getAttribute('aria-valuemax')).toBe('500');
+    expect(handle.getAttribute('tabindex')).toBe('0');
+  });
+
+  it('follows the pointer by the scale of the drawing, once a frame', async () => {
+    const handle = renderHandle();
+    fireEvent(handle, pointer('pointerdown', 400));
+    expect(dragging).toHaveBeenLastCalledWith(true);
+    fireEvent(handle, pointer('pointermove', 410));
+    fireEvent(handle, pointer('pointermove', 433));
+    expect(changes).toEqual([]);
+    await frame();
+    expect(changes).toEqual([33.3]);
+    fireEvent(handle, pointer('pointermove', 360));
+    fireEvent(handle, pointer('pointerup', 360));
+    expect(changes).toEqual([33.3, 26]);
+    expect(dragging).toHaveBeenLastCalledWith(false);
+    fireEvent(handle, pointer('pointermove', 500));
+    await frame();
+    expect(changes).toHaveLength(2);
+  });
+
+  it('goes back on Escape', async () => {
+    const handle = renderHandle();
+    fireEvent(handle, pointer('pointerdown', 400));
+    fireEvent(handle, pointer('pointermove', 500));
+    await frame();
+    fireEvent.keyDown(handle, { key: 'Escape' });
+    expect(changes).toEqual([40, 30]);
+    expect(dragging).toHaveBeenLastCalledWith(false);
+  });
+
+  it('moves by the keys', () => {
+    const handle = renderHandle();
+    fireEvent.keyDown(handle, { key: 'ArrowRight' });
+    fireEvent.keyDown(handle, { key: 'ArrowLeft', shiftKey: true });
+    fireEvent.keyDown(handle, { key: 'x' });
+    fireEvent.keyDown(handle, { key: 'ArrowRight', ctrlKey: true });
+    expect(changes).toEqual([30.5, 25.5]);
+  });
+
+  it('keeps between 1 and 500 mm', () => {
+    expect(tenth(-3)).toBe(1);
+    expect(tenth(501)).toBe(500);
+    expect(tenth(30.0499)).toBe(30);
+    expect(keyed(1.2, 'ArrowLeft', false)).toBe(1);
+    expect(keyed(498, 'ArrowUp', true)).toBe(500);
+    expect(keyed(30, 'Home', false)).toBe(1);
+    expect(keyed(30, 'End', false)).toBe(500);
+    expect(keyed(0.1 + 0.2 + 29.7, 'ArrowRight', false)).toBe(30.5);
+    expect(keyed(30, 'Tab', false)).toBeNull();
+  });
+});

@@ -1,0 +1,87 @@
+/** A host for the page in a test: answers like the real one, and lets the test see and steer. */
+import type { Answers, Bridge, RequestInput, RequestName } from '../../../src/shared/contract.ts';
+import type { Project } from '../../../src/shared/project.ts';
+import { ok, type Reply, type RequestError } from '../../../src/shared/reply.ts';
+import { makeProject } from './project.ts';
+import { makeMargin, makeReport, makeSummary, makeSweep } from './reports.ts';
+
+type Answerers = {
+  [N in RequestName]?: (input: RequestInput<N>) => Reply<Answers[N]>;
+};
+
+export interface Asked {
+  readonly name: RequestName;
+  /** As it was when it was asked: plain data, as any carrier would send it. */
+  readonly input: Record<string, unknown>;
+}
+
+export interface FakeBridge extends Bridge {
+  readonly asked: readonly Asked[];
+  count(name: RequestName): number;
+  last(name: RequestName): Asked['input'];
+  answer<N extends RequestName>(
+    name: N,
+    answer: (input: RequestInput<N>) => Reply<Answers[N]>,
+  ): void;
+  refuse(name: RequestName, error: Partial<RequestError>): void;
+  /** Answers wait until `release`, for tests of what is shown meanwhile. */
+  hold(): void;
+  release(): Promise<void>;
+}
+
+const documentOf = (input: unknown): Project => (input as { document: Project }).document;
+
+export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
+  const asked: Asked[] = [];
+  let held: (() => void)[] | null = null;
+  const answers: Answerers = {
+    'project.initial': () =>
+      ok({ document: structuredClone(project), origin: 'test.lapwright.json' }),
+    'project.demo': () => ok({ document: makeProject({ name: 'Curlew' }), origin: 'Curlew' }),
+    'project.read': ({ text, origin }) => ok({ document: JSON.parse(text) as Project, origin }),
+    'project.check': (input) => {
+      const { joints, name, settings } = documentOf(input);
+      const margins = [0.9, -0.12, 0.1];
+      return ok({
+        project: name,
+        targetMargin: settings.targetMargin,
+        joints: joints.map((joint, i) =>
+          makeSummary(joint, joint.loads.length > 0 ? makeMargin(margins[i] ?? 1) : null),
+        ),
+        counts: { fails: 1, low: 1, holds: 1 },
+        modelVersion: '1',
+      });
+    },
+    'joint.analyse': (input) => ok(makeReport(documentOf(input).joints[0]!)),
+    'joint.sweep': () => ok(makeSweep()),
+  };
+
+  return {
+    carrier: 'loopback',
+    asked,
+    count: (name) => asked.filter((one) => one.name === name).length,
+    last: (name) => asked.findLast((one) => one.name === name)?.input ?? {},
+    answer: (name, answer) => Object.assign(answers, { [name]: answer }),
+    refuse(name, error) {
+      const whole: RequestError = { code: 'bad-input', field: '', message: 'no', ...error };
+      Object.assign(answers, { [name]: () => ({ ok: false, error: whole }) });
+    },
+    hold: () => {
+      held ??= [];
+    },
+    async release() {
+      const waiting = held ?? [];
+      held = null;
+      for (const go of waiting) go();
+      await new Promise((done) => setTimeout(done));
+    },
+    async ask(name, input) {
+      const sent = JSON.parse(JSON.stringify(input)) as Record<string, unknown>;
+      asked.push({ name, input: sent });
+      if (held) await new Promise<void>((go) => held?.push(go));
+      const answer = answers[name] as ((input: unknown) => Reply<never>) | undefined;
+      if (!answer) throw new Error(`No answer for ${name}`);
+      return answer(sent);
+    },
+  };
+}

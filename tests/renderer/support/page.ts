@@ -1,0 +1,32 @@
+/** What a browser has and jsdom has not, as far as the page asks for it. */
+import { cleanup } from '@solidjs/testing-library';
+import { afterEach, beforeEach, vi } from 'vitest';
+
+/** Gives every element a size, so that the drawing is drawn; canvases stay without a context. */
+export function useBrowser(size = { width: 800, height: 200 }): void {
+  beforeEach(() => {
+    vi.stubGlobal(
+      'ResizeObserver',
+      class {
+        readonly #seen: () => void;
+        constructor(seen: () => void) {
+          this.#seen = seen;
+        }
+        observe(): void {
+          this.#seen();
+        }
+        disconnect(): void {}
+      },
+    );
+    vi.spyOn(HTMLElement.prototype, 'clientWidth', 'get').mockReturnValue(size.width);
+    vi.spyOn(HTMLElement.prototype, 'clientHeight', 'get').mockReturnValue(size.height);
+    vi.spyOn(HTMLCanvasElement.prototype, 'getContext').mockReturnValue(null);
+    Object.assign(Element.prototype, { setPointerCapture: () => {} });
+    localStorage.clear();
+  });
+  afterEach(() => {
+    cleanup();
+    vi.restoreAllMocks();
+    vi.unstubAllGlobals();
+  });
+}
