@@ -4,6 +4,7 @@
  * with what is wrong with it.
  */
 import {
+  batch,
   createEffect,
   createSignal,
   createUniqueId,
