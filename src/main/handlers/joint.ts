@@ -154,7 +154,7 @@ export function sweep(
   const from = range.from ?? SHORTEST_OVERLAP + 1;
   const to = range.to ?? Math.min(LONGEST_OVERLAP, Math.ceil((reach * 1.6) / 10) * 10);
   if (to <= from) return refuse('bad-request', '', 'A sweep must end beyond where it starts.');
-  const count = range.points ?? 49;
+  const count = range.points ?? 33;
   const points: SweepPoint[] = [];
   for (let i = 0; i < count; i++) {
     const overlap = from + ((to - from) * i) / (count - 1);

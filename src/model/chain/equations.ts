@@ -89,6 +89,7 @@ export function makeRatesAt(problem: LapProblem, yieldScale: number): RatesAt {
   const { channels, bonds, unknowns: m } = layoutOf(problem);
   const lambda = m - 1;
   const traction = problem.bonds.map(() => makeTraction());
+  const gradient = new Float64Array(4);
   const slips = problem.channels.map((channel) =>
     problem.bonds.map((bond, j) => ({
       lever: channel.levers[j]!,
@@ -180,7 +181,8 @@ export function makeRatesAt(problem: LapProblem, yieldScale: number): RatesAt {
           const v0 = 2 * j;
           const v1 = 2 * (bonds + j);
           const yieldStress = problem.bonds[j]!.shearYield * yieldScale;
-          const g = tangentGradient(yieldStress, traction[j]!, first[v0]!, first[v1]!);
+          const g = gradient;
+          tangentGradient(yieldStress, traction[j]!, first[v0]!, first[v1]!, g);
           secondBy[(u + 1) * m + v0]! -= transfer * g[2 * q]!;
           secondBy[(u + 1) * m + v1]! -= transfer * g[2 * q + 1]!;
         }

@@ -73,16 +73,23 @@ export function regimesOf(
   nodes: Float64Array,
   fronts: readonly number[][],
   startsPlastic: readonly boolean[],
-): Regime[][] {
-  const regimes: Regime[][] = [];
+): (readonly Regime[])[] {
+  const regimes: (readonly Regime[])[] = [];
+  const passed = fronts.map(() => 0);
+  let current: readonly Regime[] | null = null;
   for (let i = 1; i < nodes.length; i++) {
     const middle = (nodes[i - 1]! + nodes[i]!) / 2;
-    regimes.push(
-      fronts.map((bondFronts, j) => {
-        const passed = bondFronts.filter((x) => x < middle).length;
-        return (passed % 2 === 0) === startsPlastic[j]! ? 'plastic' : 'elastic';
-      }),
+    for (let j = 0; j < fronts.length; j++) {
+      while (passed[j]! < fronts[j]!.length && fronts[j]![passed[j]!]! < middle) {
+        passed[j]!++;
+        current = null;
+      }
+    }
+    // Cells between the same fronts share one list.
+    current ??= passed.map(
+      (count, j): Regime => ((count % 2 === 0) === startsPlastic[j]! ? 'plastic' : 'elastic'),
     );
+    regimes.push(current);
   }
   return regimes;
 }

@@ -55,33 +55,33 @@ export function evaluateLaw(
 }
 
 /**
- * Derivative of (tangent · v) with respect to the slip, for the plastic branch:
- * [∂/∂s0, ∂/∂s1] of component 0, then of component 1.
+ * Derivative of (tangent · v) with respect to the slip, for the plastic branch, into `out`:
+ * ∂/∂s0 and ∂/∂s1 of component 0, then of component 1.
+ *
+ *   d(T·v) = −τp/|s|²·[ (n·ds)·w + m·(n·v) + n·(m·v) ],  w = v − n(n·v),  m = ds − n(n·ds)
  */
 export function tangentGradient(
   shearYield: number,
   traction: Traction,
   v0: number,
   v1: number,
-): [number, number, number, number] {
+  out: Float64Array,
+): void {
   const { size, direction } = traction;
-  const [n0, n1] = direction;
+  const n0 = direction[0];
+  const n1 = direction[1];
   const along = n0 * v0 + n1 * v1;
   const w0 = v0 - n0 * along;
   const w1 = v1 - n1 * along;
   const scale = -shearYield / (size * size);
-  // d(T·v) = −τp/|s|²·[ (n·ds)·w + m·(n·v) + n·(m·v) ],  m = ds − n(n·ds)
-  const column = (d0: number, d1: number): [number, number] => {
-    const radial = n0 * d0 + n1 * d1;
-    const m0 = d0 - n0 * radial;
-    const m1 = d1 - n1 * radial;
-    const turn = m0 * v0 + m1 * v1;
-    return [
-      scale * (radial * w0 + m0 * along + n0 * turn),
-      scale * (radial * w1 + m1 * along + n1 * turn),
-    ];
-  };
-  const c0 = column(1, 0);
-  const c1 = column(0, 1);
-  return [c0[0], c1[0], c0[1], c1[1]];
+  // ds = (1, 0): n·ds = n0, m = (1 − n0², −n0·n1); ds = (0, 1) likewise.
+  const cross = -n0 * n1;
+  const m00 = 1 - n0 * n0;
+  const m11 = 1 - n1 * n1;
+  const turn0 = m00 * v0 + cross * v1;
+  const turn1 = cross * v0 + m11 * v1;
+  out[0] = scale * (n0 * w0 + m00 * along + n0 * turn0);
+  out[1] = scale * (n1 * w0 + cross * along + n0 * turn1);
+  out[2] = scale * (n0 * w1 + cross * along + n1 * turn0);
+  out[3] = scale * (n1 * w1 + m11 * along + n1 * turn1);
 }

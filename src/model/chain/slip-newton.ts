@@ -81,6 +81,7 @@ class Cell {
   private readonly yieldScale: number;
   /** C: curvature of slip u per stress v, MPa⁻¹mm⁻¹. */
   private readonly curvature: Float64Array;
+  private readonly gradient = new Float64Array(4);
   private readonly sides;
 
   constructor(problem: LapProblem, yieldScale: number) {
@@ -153,7 +154,8 @@ class Cell {
     for (let i = 0; i < bonds; i++) {
       if (regimes[i] !== 'plastic' || !(traction[i]!.size > 0)) continue;
       const limit = problem.bonds[i]!.shearYield * this.yieldScale;
-      const d = tangentGradient(limit, traction[i]!, rate[i]!, rate[bonds + i]!);
+      const d = this.gradient;
+      tangentGradient(limit, traction[i]!, rate[i]!, rate[bonds + i]!, d);
       for (let q = 0; q < 2; q++) {
         for (let j = 0; j < bonds; j++) {
           const u = q * bonds + j;
@@ -170,8 +172,7 @@ class Cell {
     this.evaluate(0, s, at, regimes);
     this.evaluate(1, s, at + n, regimes);
     const [a, b] = this.sides;
-    let smooth = true;
-    for (const regime of regimes) if (regime === 'either') smooth = false;
+    const smooth = regimes[0] !== 'either' && regimes[regimes.length - 1] !== 'either';
     for (let u = 0; u < n; u++) {
       const slope = (s[at + n + u]! - s[at + u]!) / h;
       a.rate[u] = slope - (h / 6) * (2 * a.f[u]! + b.f[u]!);

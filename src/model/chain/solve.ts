@@ -54,8 +54,8 @@ export function fastestDecay(problem: LapProblem): number {
   return Math.sqrt(fastest);
 }
 
-const uniform = (nodes: Float64Array, bonds: number, regime: Regime): Regime[][] =>
-  Array.from({ length: nodes.length - 1 }, () => new Array<Regime>(bonds).fill(regime));
+const uniform = (nodes: Float64Array, bonds: number, regime: Regime): (readonly Regime[])[] =>
+  new Array<readonly Regime[]>(nodes.length - 1).fill(new Array<Regime>(bonds).fill(regime));
 
 function resample(problem: LapProblem, chain: Chain, nodes: Float64Array): Float64Array {
   const { unknowns } = layoutOf(problem);
@@ -149,7 +149,11 @@ function lowerYield(
 }
 
 /** Fronts stand still when they move by less than this over 1/ω: the stress then errs by its square. */
-const FRONT_TOLERANCE = 3e-4;
+const FRONT_TOLERANCE = 1e-3;
+
+/** Cells over 1/ω beside a front, and their growth with the distance from it. */
+const ROUGH = { first: 0.3, growth: 0.25 };
+const FINE = { first: 0.14, growth: 0.12 };
 
 /** Nodes onto the fronts, until these stand still. */
 function sharpen(
@@ -160,12 +164,17 @@ function sharpen(
   iterate: Iterate,
 ): Chain {
   const { length } = problem;
-  const grading = { first: 0.14 / omega, growth: 0.12, largest: length };
   let chain = coarse;
   let fronts = findFronts(problem, chain);
   for (let round = 0; round < 10; round++) {
     const starts = problem.bonds.map((_bond, j) => plasticAtRoot(problem, chain, j));
-    const nodes = gradedMesh(breakpointsOf(fronts, length, 1e-7 * length), grading);
+    // The first round only has to find the fronts.
+    const grading = round === 0 ? ROUGH : FINE;
+    const nodes = gradedMesh(breakpointsOf(fronts, length, 1e-7 * length), {
+      first: grading.first / omega,
+      growth: grading.growth,
+      largest: length,
+    });
     const regimes = regimesOf(nodes, fronts, starts);
     const solved = iterate(control, { nodes, values: resample(problem, chain, nodes), regimes });
     if (!solved) break;
@@ -177,7 +186,7 @@ function sharpen(
     const still =
       after.length === before.length &&
       after.every((x, i) => Math.abs(x - before[i]!) <= FRONT_TOLERANCE / omega);
-    if (still) break;
+    if (still && round > 0) break;
   }
   return chain;
 }

@@ -98,7 +98,7 @@ export function findPlateau(question: Question): Plateau {
   // The strength rises with the overlap up to the plateau: bracket from below, then close in.
   let low = SHORTEST_OVERLAP;
   let high = LONGEST_OVERLAP;
-  for (let guess = 2; guess < LONGEST_OVERLAP; guess *= 1.5) {
+  for (let guess = 2; guess < LONGEST_OVERLAP; guess *= 2) {
     if (excess(guess) >= 0) {
       high = guess;
       break;
