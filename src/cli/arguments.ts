@@ -35,18 +35,6 @@ function commandOf(word: string): Command {
   );
 }
 
-/** `--theta -90`: a number after an option that takes one is its value, whatever its sign. */
-function joinNegatives(words: readonly string[], options: readonly Option[]): string[] {
-  const joined: string[] = [];
-  for (const word of words) {
-    const last = joined.at(-1) ?? '';
-    const wanted = options.some(({ name, takes }) => takes && last === `--${name}`);
-    if (wanted && /^[-−][\d.]/.test(word)) joined.splice(-1, 1, `${last}=${word}`);
-    else joined.push(word);
-  }
-  return joined;
-}
-
 /** What `parseArgs` makes of one word; its own type names an option's tokens only one by one. */
 type Token =
   | {
@@ -63,9 +51,10 @@ function tokensOf(words: readonly string[], options: readonly Option[]): readonl
   const config: ParseArgsConfig['options'] = {};
   for (const { name, takes } of options) config[name] = { type: takes ? 'string' : 'boolean' };
   config.help = { type: 'boolean', short: 'h' };
-  // What is unknown or lacks its value is reported here, in our own words.
+  // What is unknown or lacks its value is reported here, in our own words; not being strict also
+  // lets `--theta -90` be what it looks like.
   const { tokens } = parseArgs({
-    args: joinNegatives(words, options),
+    args: [...words],
     options: config,
     strict: false,
     allowPositionals: true,

@@ -52,8 +52,11 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   const outcome = await respond(argv, terminal).catch((error: unknown) => failed(error, argv));
   if (outcome.out !== '') terminal.out(`${outcome.out}\n`);
   for (const complaint of outcome.complaints) terminal.err(`lapwright: ${printable(complaint)}\n`);
+  const unwritten = await terminal.flushed();
+  if (unwritten === null) return outcome.code;
+  terminal.err(`lapwright: the output could not be written: ${unwritten}\n`);
   await terminal.flushed();
-  return outcome.code;
+  return REFUSED;
 }
 
 /** Whether node was started on this file, and did not import it. */

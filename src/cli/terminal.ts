@@ -17,22 +17,29 @@ export interface Terminal {
   readonly err: (text: string) => void;
   readonly colour: boolean;
   readonly width: number;
-  /** Resolves when all that was written has left the program, or nobody reads it any more. */
-  flushed(): Promise<void>;
+  /**
+   * Resolves when all that was written has left the program or nobody reads it any more; with the
+   * reason when it could not be written.
+   */
+  flushed(): Promise<string | null>;
 }
 
 const NARROWEST = 80;
 const WIDEST = 100;
 
-/** A writer to a stream that a reader such as `head` may close early: that is not an error. */
-function quietWriter(stream: NodeJS.WriteStream, pending: Set<Promise<void>>) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') process.exitCode = 2;
-  });
+type Failed = NodeJS.ErrnoException | null;
+
+/** A writer to a stream that a reader such as `head` may close early: that is no failure. */
+function writer(stream: NodeJS.WriteStream, pending: Promise<Failed>[]) {
+  // What went wrong is told to each write below; without a listener it would end the program.
+  stream.on('error', () => undefined);
   return (text: string): void => {
-    const written = new Promise<void>((done) => stream.write(text, () => done()));
-    pending.add(written);
-    void written.then(() => pending.delete(written));
+    const written = new Promise<Failed>((done) =>
+      stream.write(text, (error: Failed | undefined) =>
+        done(error && error.code !== 'EPIPE' ? error : null),
+      ),
+    );
+    pending.push(written);
   };
 }
 
@@ -40,17 +47,18 @@ function quietWriter(stream: NodeJS.WriteStream, pending: Set<Promise<void>>) {
 const colourWanted = (): boolean => !process.env.NO_COLOR && process.env.TERM !== 'dumb';
 
 export function makeTerminal(io: Io): Terminal {
-  const pending = new Set<Promise<void>>();
+  const pending: Promise<Failed>[] = [];
   const isTTY = io.isTTY ?? (io.out === undefined && process.stdout.isTTY === true);
   const columns = io.columns ?? (isTTY ? process.stdout.columns : undefined) ?? WIDEST;
   return {
     cwd: io.cwd,
-    out: io.out ?? quietWriter(process.stdout, pending),
-    err: io.err ?? quietWriter(process.stderr, pending),
+    out: io.out ?? writer(process.stdout, pending),
+    err: io.err ?? writer(process.stderr, pending),
     colour: isTTY && colourWanted(),
     width: Math.min(WIDEST, Math.max(NARROWEST, columns)),
     async flushed() {
-      await Promise.all(pending);
+      const failed = (await Promise.all(pending)).find((error) => error !== null);
+      return failed?.message ?? null;
     },
   };
 }

@@ -1,9 +1,13 @@
 /** The built program in a process of its own: what main() alone cannot show. */
 import { spawn, spawnSync } from 'node:child_process';
+import { closeSync, existsSync, openSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { buildIsCurrent } from '../../src/launch/build.mjs';
 import { file, lapwright, mastProject } from './lapwright.ts';
+
+// A busy machine computes a joint in seconds, not in a tenth of one.
+vi.setConfig({ testTimeout: 120_000 });
 
 const root = resolve(import.meta.dirname, '..', '..');
 const program = join(root, 'out', 'main', 'cli.js');
@@ -54,5 +58,16 @@ describe.skipIf(!buildIsCurrent(root))('the built command line', () => {
     });
     const code = await new Promise((done) => child.once('close', done));
     expect({ code, said }).toEqual({ code: 0, said: '' });
+  });
+
+  it.skipIf(!existsSync('/dev/full'))('says when its output could not be written', () => {
+    const full = openSync('/dev/full', 'w');
+    const { status, stderr } = spawnSync(process.execPath, [program, 'demo'], {
+      stdio: ['ignore', full, 'pipe'],
+      encoding: 'utf8',
+    });
+    closeSync(full);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/^lapwright: the output could not be written: .*ENOSPC.*\n$/);
   });
 });

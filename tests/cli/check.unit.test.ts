@@ -5,6 +5,9 @@ import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { CheckReport } from '../../src/shared/reports.ts';
 import { answerOf, changed, file, lapwright, linesOf, mastProject, type Ran } from './lapwright.ts';
 
+// A busy machine computes a joint in seconds, not in a tenth of one.
+vi.setConfig({ testTimeout: 120_000 });
+
 const rowsOf = (out: string): string[] => {
   const lines = linesOf(out);
   const rule = lines.findIndex((line) => line.startsWith('─'));

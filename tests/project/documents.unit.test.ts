@@ -1,7 +1,7 @@
 /** What the documents say about the project file is what the reader takes. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { type QuantityName, quantities } from '../../src/shared/quantities.ts';
 import { readProjectText } from '../../src/shared/read-project.ts';
 import { lapwright } from '../cli/lapwright.ts';
@@ -12,6 +12,9 @@ import {
   settingsNumbers,
   sleeveLoadNumbers,
 } from './numbers.ts';
+
+// A busy machine computes a joint in seconds, not in a tenth of one.
+vi.setConfig({ testTimeout: 120_000 });
 
 const docs = join(import.meta.dirname, '..', '..', 'docs');
 /** A checkout may have turned the line ends. */
