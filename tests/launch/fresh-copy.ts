@@ -1,5 +1,5 @@
 /** A copy of the project as a clone would have it, with an npm that notes what it was told. */
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import {
   cpSync,
@@ -14,6 +14,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { root } from '../../src/launch/root.mjs';
+import { allFiles } from '../house/sources.ts';
 
 /** Instead of fetching anything it links the packages that are here already. */
 const npm = (from: string, notes: string): string => `
@@ -37,15 +38,7 @@ export interface Copy {
 export function freshCopy(): Copy {
   const place = mkdtempSync(join(tmpdir(), 'lapwright-test-'));
   const copy = join(place, 'a clone');
-  const listed = execFileSync('git', ['ls-files', '-z', '-co', '--exclude-standard'], {
-    cwd: root,
-    encoding: 'utf8',
-  });
-  for (const file of listed.split('\0').filter((name) => name !== '')) {
-    const from = join(root, file);
-    // Listed still, but deleted in the working tree.
-    if (existsSync(from)) cpSync(from, join(copy, file));
-  }
+  for (const file of allFiles()) cpSync(join(root, file), join(copy, file));
   const notes = join(place, 'npm-calls');
   writeFileSync(join(place, 'npm.cjs'), npm(join(root, 'node_modules'), notes));
   const noElectron = join(place, 'no-electron');
