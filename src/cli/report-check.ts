@@ -80,14 +80,10 @@ export function checkText(report: CheckReport, project: Project, paper: Paper): 
   const paint = painter(paper.colour);
   const rows = joints.map((joint) => rowOf(joint, flat.has(joint.jointId), paint));
   const refused = joints.filter((joint) => joint.refused !== null).length;
-  const counted =
-    refused === joints.length && refused > 0
-      ? 'No joint could be computed.'
-      : tally(report.counts, joints.length, refused) + (refused > 0 ? ` Refused: ${refused}.` : '');
   return parts(
     paragraph(`${report.project}: target margin ${signed(report.targetMargin)}.`, width),
     rows.length > 0 ? table(columns, rows, width) : '',
-    paragraph(counted, width),
+    paragraph(tally(report.counts, joints.length, refused), width),
     joints.some(({ lowest }) => lowest?.typical)
       ? paragraph('Typical properties stand behind it: replace them by your own.', width, '* ')
       : '',
