@@ -1,0 +1,218 @@
+/** The one door to the model: requests, replies, refusals. */
+import { describe, expect, it } from 'vitest';
+import { type Ask, createAsk } from '../../src/main/ask.ts';
+import type { Project } from '../../src/shared/project.ts';
+import type { Reply } from '../../src/shared/reply.ts';
+import type {
+  CheckReport,
+  JointReport,
+  Opened,
+  StressReport,
+  SweepReport,
+} from '../../src/shared/reports.ts';
+
+const ask: Ask = createAsk({ carrier: 'terminal' });
+
+async function value<T>(name: string, input: unknown): Promise<T> {
+  const reply = (await ask(name, input)) as Reply<T>;
+  if (!reply.ok) throw new Error(`${name}: ${reply.error.field} ${reply.error.message}`);
+  return reply.value;
+}
+
+const curlew = async (): Promise<Project> =>
+  structuredClone((await value<Opened>('project.demo', {})).document);
+
+describe('Curlew', () => {
+  it('shows all three states, the failing one first in need', async () => {
+    const document = await curlew();
+    const { joints, counts } = await value<CheckReport>('project.check', { document });
+    expect(counts).toEqual({ fails: 1, low: 1, holds: 2 });
+    const failing = joints.find(({ lowest }) => lowest?.state === 'fails')!;
+    expect(failing.jointId).toBe('landing-leg');
+    expect(failing.lowest!.typical).toBe(true);
+  });
+
+  it('gives each joint the same lowest margin in the table as on its own page', async () => {
+    const document = await curlew();
+    const { joints } = await value<CheckReport>('project.check', { document });
+    for (const { jointId, lowest } of joints) {
+      const { margins } = await value<JointReport>('joint.analyse', {
+        document,
+        jointId,
+        focus: {},
+      });
+      expect(margins[0]!.margin).toBeCloseTo(lowest!.margin, 10);
+      expect(margins[0]!.mode).toBe(lowest!.mode);
+      const sorted = [...margins].sort((a, b) => a.margin - b.margin);
+      expect(margins).toEqual(sorted);
+    }
+  });
+
+  it('lists one margin for each mode and part, with both ends of the walls', async () => {
+    const document = await curlew();
+    const { margins } = await value<JointReport>('joint.analyse', {
+      document,
+      jointId: 'boom-root',
+      focus: {},
+    });
+    expect(margins.map(({ label }) => label).sort()).toEqual([
+      'adhesive, ultimate strain',
+      'adhesive, yield',
+      'durability trough',
+      'socket, ultimate',
+      'socket, yield',
+      'spigot, ultimate',
+      'spigot, yield',
+      'tube, laminate strength',
+    ]);
+    expect(margins.find(({ part }) => part === 'tube')!.place).toBe('mouth');
+    expect(margins.find(({ part }) => part === 'socket')!.place).toBe('root');
+  });
+});
+
+describe('the state that is drawn', () => {
+  it('is the governing one unless asked otherwise', async () => {
+    const document = await curlew();
+    const input = { document, jointId: 'boom-tip', focus: {} };
+    const { stress, margins } = await value<JointReport>('joint.analyse', input);
+    const first = margins.find(({ mode }) => mode.startsWith('adhesive'))!;
+    expect(stress).toMatchObject({ caseId: first.caseId, gapState: first.gapState });
+    const other = await value<StressReport>('joint.stress', {
+      document,
+      jointId: 'boom-tip',
+      focus: { caseId: 'gust', gapState: 'max', theta: 90, loadFactor: 2, stations: 11 },
+    });
+    expect(other).toMatchObject({ caseId: 'gust', gapState: 'max', theta: 90, loadFactor: 2 });
+    expect(other.x).toHaveLength(11);
+    expect(other.x[0]).toBe(0);
+    expect(other.x[10]).toBe(35);
+  });
+
+  it('shows the most the bond carries where it cannot carry the load, and says so', async () => {
+    const document = await curlew();
+    const stress = await value<StressReport>('joint.stress', {
+      document,
+      jointId: 'landing-leg',
+      focus: { caseId: 'hard-landing', gapState: 'max', loadFactor: 1.15 },
+    });
+    expect(stress.carried).toBe(false);
+    expect(stress.capacity).toBeLessThan(1.15);
+    expect(stress.flags.map(({ code }) => code)).toContain('not-carried');
+    const [bond] = stress.bonds;
+    expect(Math.max(...bond!.shear.map(Math.abs))).toBeLessThanOrEqual(
+      bond!.shearYield * (1 + 1e-9),
+    );
+  });
+
+  it('carries the load: the bonds forces add up to the line load at the clocking', async () => {
+    const document = await curlew();
+    const stress = await value<StressReport>('joint.stress', {
+      document,
+      jointId: 'tail-strut',
+      focus: { caseId: 'gust', gapState: 'nominal' },
+    });
+    expect(stress.bonds.reduce((sum, { force }) => sum + force, 0)).toBeCloseTo(5000, 3);
+    const [strip] = stress.adherends;
+    expect(strip!.force[0]).toBeCloseTo(0, 3);
+    expect(strip!.force.at(-1)).toBeCloseTo(5000, 3);
+    expect(strip!.stressAtMouth).toBeCloseTo(5000 / 75, 6);
+  });
+});
+
+describe('the sweep', () => {
+  it('passes the present overlap at the margins of the analysis', async () => {
+    const document = await curlew();
+    const joint = document.joints.find(({ id }) => id === 'landing-leg')!;
+    const sweep = await value<SweepReport>('joint.sweep', {
+      document,
+      jointId: joint.id,
+      from: joint.overlap,
+      to: 60,
+      points: 4,
+    });
+    const { margins } = await value<JointReport>('joint.analyse', {
+      document,
+      jointId: joint.id,
+      focus: {},
+    });
+    const strain = margins.find(({ mode }) => mode === 'adhesive-strain')!;
+    expect(sweep.points[0]!.bond).toBeCloseTo(1 + strain.margin, 9);
+    expect(sweep.points[0]!.all).toBeCloseTo(1 + margins[0]!.margin, 9);
+    expect(sweep.plateau).toBeGreaterThan(joint.overlap);
+    expect(sweep.caseName).toBe('Hard landing');
+  });
+});
+
+describe('refusals', () => {
+  const refused = async (name: unknown, input: unknown) => {
+    const reply = await ask(name, input);
+    if (reply.ok) throw new Error('It was answered.');
+    return reply.error;
+  };
+
+  it('of requests that do not exist or are malformed', async () => {
+    expect(await refused('constructor', {})).toMatchObject({ code: 'bad-request' });
+    expect(await refused(7, {})).toMatchObject({ code: 'bad-request' });
+    expect(await refused('joint.analyse', { document: {}, jointId: 3, focus: {} })).toMatchObject({
+      code: 'bad-request',
+      field: 'jointId',
+    });
+    expect(await refused('app.about', { more: 1 })).toMatchObject({ code: 'bad-request' });
+  });
+
+  it('name a joint or case that is not there, and those that are', async () => {
+    const document = await curlew();
+    const joint = await refused('joint.analyse', { document, jointId: 'boom', focus: {} });
+    expect(joint.code).toBe('not-found');
+    expect(joint.message).toMatch(/boom-root/);
+    const missing = await refused('joint.stress', {
+      document,
+      jointId: 'boom-tip',
+      focus: { caseId: 'storm' },
+    });
+    expect(missing.code).toBe('not-found');
+    expect(missing.message).toMatch(/gust-cold/);
+  });
+
+  it('name the place of a size that does not fit, and let the other joints be', async () => {
+    const document = await curlew();
+    const joint = document.joints[2]!;
+    if (joint.type !== 'sleeve-single') throw new Error('Curlew has changed.');
+    joint.sleeve.atRoot = 12;
+    const error = await refused('joint.analyse', { document, jointId: joint.id, focus: {} });
+    expect(error).toMatchObject({ code: 'bad-input', field: 'joints.2.sleeve.atRoot' });
+    const { joints } = await value<CheckReport>('project.check', { document });
+    expect(joints[2]!.refused?.field).toBe('joints.2.sleeve.atRoot');
+    expect(joints[1]!.lowest).not.toBeNull();
+  });
+
+  it('name the place of a number outside its range', async () => {
+    const document = await curlew();
+    document.joints[1]!.overlap = 700;
+    const error = await refused('joint.analyse', { document, jointId: 'boom-tip', focus: {} });
+    expect(error).toMatchObject({ code: 'bad-input', field: 'joints.1.overlap' });
+    expect(error.message).toBe('Overlap must be a number from 1 to 500 mm; it is 700.');
+  });
+});
+
+describe('flags', () => {
+  it('tell of temperature beyond the table, idle cases, thick walls and unusual gaps', async () => {
+    const document = await curlew();
+    document.loadCases[1]!.temperature = -60;
+    const joint = document.joints[1]!;
+    if (joint.type !== 'sleeve-single') throw new Error('Curlew has changed.');
+    joint.tube.wall = 4;
+    joint.bond.gap = 0.8;
+    joint.loads[0] = { case: 'gust', force: 0, moment: 0, torque: 0, shear: 0 };
+    const { flags } = await value<JointReport>('joint.analyse', {
+      document,
+      jointId: joint.id,
+      focus: {},
+    });
+    const codes = flags.map(({ code }) => code);
+    expect(codes).toEqual(
+      expect.arrayContaining(['no-peel', 'outside-table', 'no-load', 'thick-wall', 'unusual-gap']),
+    );
+    expect(flags.find(({ code }) => code === 'outside-table')!.message).toMatch(/−60|-60/);
+  });
+});
