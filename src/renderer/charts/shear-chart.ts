@@ -79,7 +79,7 @@ export function makeShearChart(canvas: HTMLCanvasElement): ShearChart {
       const left = x(zone.from);
       context.fillRect(left, area.top, Math.max(1.5, x(zone.to) - left), area.bottom - area.top);
     }
-    const rungs = (area.bottom - area.top) / 42;
+    const rungs = (area.bottom - area.top) / 50;
     drawRungs(painter, ink, { ...range, xFrom: 0, xTo: length, about: rungs, strong: 0 });
     for (const end of [0, length]) {
       const style = { colour: ink.line, dash: [1, 3] };

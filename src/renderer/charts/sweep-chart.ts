@@ -50,7 +50,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
       context.fillStyle = ink.band;
       context.fillRect(from, area.top, area.right - from, area.bottom - area.top);
     }
-    const about = (area.bottom - area.top) / 36;
+    const about = (area.bottom - area.top) / 44;
     drawRungs(painter, ink, { low: 0, high, xFrom: span.low, xTo: span.high, about, strong: 1 });
     drawFoot(painter, ink, { ...span, about: (area.right - area.left) / 70, unit: 'mm' });
     const level = y(1 + target);
@@ -103,7 +103,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
 
   function over(painter: Painter): void {
     if (!picture) return;
-    const { sweep, ink, target, width, present } = picture;
+    const { sweep, ink, target, width } = picture;
     const { context, area, x, y } = painter;
     const labels = makeLabelSet(context);
     const mark = markPresent(painter, labels);
@@ -116,15 +116,11 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
     nameCurve(painter, labels, 'all');
     if (sweep.plateau !== null && sweep.plateau < ends(sweep).high) {
       const [bottom, top] = [area.bottom - LINE - 3, area.top + LINE + 3];
+      const heights = [0, 1, 0.2, 0.4, 0.6, 0.8].map((share) => bottom + share * (top - bottom));
       labels.add(
         plateauText(sweep.plateau).replace(', ', ',\n'),
         { colour: ink.soft, weight: 400, halo: ink.band },
-        [
-          { at: { x: area.right, y: bottom }, side: 'w', gap: 6 },
-          { at: { x: area.right, y: top }, side: 'w', gap: 6 },
-          { at: { x: x(present), y: bottom }, side: 'w', gap: 10 },
-          { at: { x: x(present), y: top }, side: 'w', gap: 10 },
-        ],
+        heights.map((height) => ({ at: { x: area.right, y: height }, side: 'w', gap: 6 }) as const),
       );
     }
     const drawn = (value: number): number => Math.max(area.top, y(Math.min(value, high)));
@@ -133,7 +129,11 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
       { x: x(point.overlap), y: drawn(point.all) },
     ]);
     const bounds = { left: area.left + 4, top: 0, right: width - 2, bottom: area.bottom - 1 };
-    labels.paint(bounds, [...curves, ...mark], ink.paper);
+    const dots = Array.from({ length: 60 }, (_, i) => ({
+      x: area.left + (i / 59) * (area.right - area.left),
+      y: level,
+    }));
+    labels.paint(bounds, [...curves, ...mark, ...dots], ink.paper);
     readout(painter);
   }
 

@@ -76,7 +76,7 @@ export function Inputs(props: InputsProps): JSX.Element {
       <For each={groups()}>
         {(group) => (
           <section class="group" aria-label={group.title}>
-            <h3>{group.title}</h3>
+            <h2>{group.title}</h2>
             <Rows
               project={props.project}
               issues={props.issues}
@@ -94,7 +94,7 @@ export function Inputs(props: InputsProps): JSX.Element {
         index={props.index}
       />
       <section class="group" aria-label="Name of the joint">
-        <h3>Name</h3>
+        <h2>Name</h2>
         <NameField
           project={props.project}
           issues={props.issues}

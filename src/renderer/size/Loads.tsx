@@ -33,7 +33,7 @@ export function Loads(props: LoadsProps): JSX.Element {
 
   return (
     <section class="group" aria-labelledby="loads-title">
-      <h3 id="loads-title">Loads</h3>
+      <h2 id="loads-title">Loads</h2>
       {/* Keyed by the case, so that a figure that changes does not rebuild the field it is typed in. */}
       <For each={used()} fallback={<p class="about">No case acts on this joint yet.</p>}>
         {(caseId, load) => {
@@ -42,7 +42,7 @@ export function Loads(props: LoadsProps): JSX.Element {
           return (
             <div class="load">
               <div class="load-head">
-                <h4>{name()}</h4>
+                <h3>{name()}</h3>
                 <button
                   type="button"
                   class="quiet"

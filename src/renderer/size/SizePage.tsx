@@ -32,6 +32,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
   const report = () => props.sizing.report();
   const issues = () => props.sizing.issues;
 
+  let marginsColumn!: HTMLElement;
   let sectionBody!: HTMLDivElement;
   const size = createSize(() => sectionBody);
   const stack = createMemo(() => stackOf(props.joint, document()?.adherends ?? []));
@@ -119,7 +120,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
         />
       </div>
 
-      <section class="column margins-column" aria-labelledby="margins-title">
+      <section class="column margins-column" ref={marginsColumn} aria-labelledby="margins-title">
         <header>
           <h2 id="margins-title">Margins</h2>
           <Show
@@ -136,6 +137,17 @@ export function SizePage(props: SizePageProps): JSX.Element {
             }
           >
             <span class="stale-word">not recalculated</span>
+          </Show>
+          <Show when={report()?.flags.length}>
+            {(count) => (
+              <button
+                type="button"
+                class="link notes-jump"
+                onClick={() => marginsColumn.querySelector('.notes')?.scrollIntoView()}
+              >
+                {count()} {count() === 1 ? 'note' : 'notes'}
+              </button>
+            )}
           </Show>
         </header>
         <Show when={report()} fallback={<p class="figure-empty">Calculating …</p>}>
