@@ -1,13 +1,14 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
 import { createMemo, createSignal, For, type JSX } from 'solid-js';
-import type { CheckReport, JointSummary } from '../../shared/reports.ts';
+import type { CheckReport } from '../../shared/reports.ts';
 import { JointRow } from './JointRow.tsx';
 import { ownFlags, sharedFlags } from './shared-flags.ts';
 import { type Order, pressed, type SortKey, sorted } from './sort.ts';
 
 export interface JointTableProps {
   readonly report: CheckReport;
-  readonly flat: (id: string) => boolean;
+  /** Joints of strips. */
+  readonly flat: ReadonlySet<string>;
   readonly onOpen: (id: string) => void;
 }
 
@@ -43,10 +44,10 @@ export function JointTable(props: JointTableProps): JSX.Element {
   const rows = createMemo(() => sorted(props.report.joints, order()));
   const shared = createMemo(() => sharedFlags(props.report.joints));
   const [current, setCurrent] = createSignal<string | null>(null);
-  const inTabOrder = (joint: JointSummary): boolean =>
-    rows().some(({ jointId }) => jointId === current())
-      ? joint.jointId === current()
-      : joint === rows()[0];
+  /** One row at a time is a stop of the tab key: the one last walked to, else the first. */
+  const tabStop = createMemo(() =>
+    rows().some(({ jointId }) => jointId === current()) ? current() : rows()[0]?.jointId,
+  );
 
   let table!: HTMLTableElement;
   const move = (event: KeyboardEvent): void => {
@@ -87,8 +88,8 @@ export function JointTable(props: JointTableProps): JSX.Element {
             <JointRow
               joint={joint}
               flags={ownFlags(joint, shared())}
-              flat={props.flat(joint.jointId)}
-              inTabOrder={inTabOrder(joint)}
+              flat={props.flat.has(joint.jointId)}
+              inTabOrder={joint.jointId === tabStop()}
               onFocus={() => setCurrent(joint.jointId)}
               onOpen={() => props.onOpen(joint.jointId)}
             />

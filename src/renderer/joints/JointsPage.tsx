@@ -1,5 +1,5 @@
 /** Where a project opens: how it stands, and every joint of it. */
-import { type JSX, Show } from 'solid-js';
+import { createMemo, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
 import { sentence, tally } from '../../shared/words.ts';
 import type { Check } from '../state/check.ts';
@@ -22,10 +22,15 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
     return index === undefined ? undefined : props.project.document()?.joints[Number(index)];
   };
 
-  const flat = (id: string): boolean => {
-    const joint = props.project.document()?.joints.find((other) => other.id === id);
-    return joint !== undefined && isFlat(joint);
-  };
+  const flat = createMemo(
+    () =>
+      new Set(
+        props.project
+          .document()
+          ?.joints.filter(isFlat)
+          .map(({ id }) => id),
+      ),
+  );
 
   return (
     <div class="joints-page">
@@ -93,7 +98,7 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                 </div>
               }
             >
-              <JointTable report={now()} flat={flat} onOpen={props.onOpen} />
+              <JointTable report={now()} flat={flat()} onOpen={props.onOpen} />
             </Show>
           </div>
         )}
