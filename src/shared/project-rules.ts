@@ -22,7 +22,9 @@ function repeatedIds(list: readonly { readonly id: string }[], where: string): B
 }
 
 /** Every place in a joint that names an adherend, with the name. */
-export function adherendReferences(joint: Joint): readonly (readonly [field: string, id: string])[] {
+export function adherendReferences(
+  joint: Joint,
+): readonly (readonly [field: string, id: string])[] {
   switch (joint.type) {
     case 'sleeve-single':
       return [

@@ -1,21 +1,52 @@
 /** From anything to a project, or to one sentence that says what is wrong and where. */
 import type { z } from 'zod';
+import { jsonErrorAt } from './json-place.ts';
 import { PROJECT_FORMAT, type Project, projectShape } from './project.ts';
 import { brokenRule } from './project-rules.ts';
 import { ok, type Reply, refuse } from './reply.ts';
 
-/** What stands at a path of a document, shortened for a message. */
-function valueAt(document: unknown, path: readonly PropertyKey[]): string | null {
+/** What stands at a path of a document; undefined when nothing does. */
+function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
   let value: unknown = document;
   for (const key of path) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return null;
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined;
     value = (value as Record<PropertyKey, unknown>)[key];
   }
-  if (typeof value === 'number') return String(value);
-  if (typeof value === 'string') {
-    return value.length > 40 ? `"${value.slice(0, 40)}…"` : `"${value}"`;
+  return value;
+}
+
+/** The same, shortened for a message; null when it is not worth showing. */
+function shown(value: unknown): string | null {
+  if (typeof value === 'number' || typeof value === 'boolean') return String(value);
+  if (value === null) return 'null';
+  if (typeof value !== 'string') return null;
+  return value.length > 40 ? `"${value.slice(0, 40)}…"` : `"${value}"`;
+}
+
+const kinds: Readonly<Record<string, string>> = {
+  object: 'a group of fields in { }',
+  array: 'a list in [ ]',
+  string: 'a text in quotes',
+  boolean: 'true or false, without quotes',
+  number: 'a number, without quotes',
+};
+
+/** What is wanted in place of what stands there: our own words where the schema has them. */
+function wanted(issue: z.core.$ZodIssue): string {
+  const ours = !/^(Invalid|Too (big|small)|Unrecognized)/.test(issue.message);
+  if (ours) return issue.message.charAt(0).toLowerCase() + issue.message.slice(1);
+  switch (issue.code) {
+    case 'invalid_type':
+      return `this must be ${kinds[issue.expected] ?? issue.expected}`;
+    case 'invalid_value':
+      return `this must be one of ${issue.values.map((value) => JSON.stringify(value)).join(', ')}`;
+    case 'too_big':
+      return issue.origin === 'array'
+        ? `this list is too long: it may have ${issue.maximum} items`
+        : `this is too long: it may have ${issue.maximum} characters`;
+    default:
+      return 'this cannot stand here';
   }
-  return null;
 }
 
 function explain(document: unknown, issue: z.core.$ZodIssue): { field: string; message: string } {
@@ -27,13 +58,11 @@ function explain(document: unknown, issue: z.core.$ZodIssue): { field: string; m
       message: `"${key.slice(0, 60)}" is not a field here: remove it or correct its name`,
     };
   }
-  const found = valueAt(document, path);
-  const missing = issue.code === 'invalid_type' && found === null && issue.input === undefined;
-  const said = issue.message.charAt(0).toLowerCase() + issue.message.slice(1);
-  return {
-    field: path.join('.'),
-    message: found === null ? (missing ? `missing: ${said}` : said) : `${said}; it is ${found}`,
-  };
+  const value = valueAt(document, path);
+  const field = path.join('.');
+  if (value === undefined) return { field, message: `missing: ${wanted(issue)}` };
+  const found = shown(value);
+  return { field, message: found === null ? wanted(issue) : `${wanted(issue)}; it is ${found}` };
 }
 
 /** Checks a document that has already been parsed. */
@@ -65,8 +94,8 @@ export function readProjectText(text: string): Reply<Project> {
   let document: unknown;
   try {
     document = JSON.parse(bare);
-  } catch (error) {
-    return refuse('bad-input', '', `The file is not JSON: ${whereInText(bare, error)}.`);
+  } catch {
+    return refuse('bad-input', '', `The file is not JSON: ${whereInText(bare)}.`);
   }
   return readProject(document);
 }
@@ -74,11 +103,9 @@ export function readProjectText(text: string): Reply<Project> {
 const sentence = (text: string): string =>
   `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`;
 
-/** The parser's complaint with line and column in place of a character count. */
-function whereInText(text: string, error: unknown): string {
-  const said = error instanceof Error ? error.message : '';
-  const at = /position (\d+)/.exec(said);
-  if (!at) return /end of JSON/i.test(said) ? 'it stops in the middle' : 'it cannot be read';
-  const before = text.slice(0, Number(at[1])).split('\n');
+function whereInText(text: string): string {
+  const at = jsonErrorAt(text);
+  if (at >= text.length) return 'it stops in the middle';
+  const before = text.slice(0, at).split('\n');
   return `something is wrong at line ${before.length}, column ${before[before.length - 1]!.length + 1}`;
 }

@@ -204,6 +204,7 @@ describe('flags', () => {
     joint.tube.wall = 4;
     joint.bond.gap = 0.8;
     joint.loads[0] = { case: 'gust', force: 0, moment: 0, torque: 0, shear: 0 };
+    delete document.adhesives[0]!.fatigue;
     const { flags } = await value<JointReport>('joint.analyse', {
       document,
       jointId: joint.id,
@@ -211,7 +212,14 @@ describe('flags', () => {
     });
     const codes = flags.map(({ code }) => code);
     expect(codes).toEqual(
-      expect.arrayContaining(['no-peel', 'outside-table', 'no-load', 'thick-wall', 'unusual-gap']),
+      expect.arrayContaining([
+        'no-peel',
+        'outside-table',
+        'no-load',
+        'thick-wall',
+        'unusual-gap',
+        'no-fatigue',
+      ]),
     );
     expect(flags.find(({ code }) => code === 'outside-table')!.message).toMatch(/−60|-60/);
   });

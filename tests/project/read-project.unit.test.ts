@@ -70,8 +70,9 @@ describe('a project document', () => {
 
   it.each([
     [['name'], 'a name is a text'],
-    [['settings'], ''],
-    [['joints'], ''],
+    [['settings'], 'missing: this must be a group of fields in { }'],
+    [['joints'], 'missing: this must be a list in [ ]'],
+    [['adherends', 0, 'kind'], 'missing: an adherend is of kind'],
     [['joints', 0, 'id'], 'an id is'],
     [['joints', 0, 'tube'], ''],
     [['joints', 1, 'side'], 'side is "socket"'],
@@ -94,14 +95,25 @@ describe('a project document', () => {
     [['joints', 0, 'name'], 'x'.repeat(121), 'at most 120 characters'],
     [['note'], 'x'.repeat(4001), 'at most 4000 characters'],
     [['adhesives', 0, 'states'], [], 'at least one state'],
-    [['settings', 'adherendShear'], 'yes', ''],
+    [
+      ['settings', 'adherendShear'],
+      'yes',
+      'this must be true or false, without quotes; it is "yes"',
+    ],
+    [
+      ['adherends', 0, 'source', 'kind'],
+      'mine',
+      'one of "typical", "memory", "published", "tested"',
+    ],
+    [['adherends', 0, 'source', 'text'], 'x'.repeat(401), 'too long: it may have 400 characters'],
+    [['note'], 7, 'this must be a text in quotes; it is 7'],
     [['joints', 0, 'overlap'], Number.NaN, 'overlap must be a number from 1 to 500 mm'],
     [['joints', 0, 'overlap'], Number.POSITIVE_INFINITY, 'from 1 to 500 mm'],
     [['joints', 0, 'overlap'], 0.5, 'from 1 to 500 mm; it is 0.5'],
     [['joints', 0, 'overlap'], 501, 'from 1 to 500 mm; it is 501'],
     [['joints', 0, 'overlap'], '45', 'from 1 to 500 mm; it is "45"'],
-    [['joints', 0, 'tube'], [], ''],
-    [['joints', 0, 'loads'], {}, ''],
+    [['joints', 0, 'tube'], [], 'this must be a group of fields in { }'],
+    [['joints', 0, 'loads'], {}, 'this must be a list in [ ]'],
   ] as const)('is refused with %j = %j', (path, value, said) => {
     const { field, message } = refusal(path, value);
     expect(field).toBe(path.join('.'));
@@ -192,7 +204,7 @@ describe('the text of a project file', () => {
   });
 
   it('names line and column also after a byte order mark and with two-byte line ends', () => {
-    expect(textRefusal('\uFEFF{\r\n  "a" 1\r\n}').message).toMatch(/line 2, column 7/);
+    expect(textRefusal('\uFEFF{\r\n  "a": nope\r\n}').message).toMatch(/line 2, column 8/);
   });
 
   it.each([['{"format": "lapwright-project"'], [text.slice(0, -3)], ['{'], ['[1, 2'], ['"open']])(
@@ -207,8 +219,9 @@ describe('the text of a project file', () => {
   it.each([['NaN'], ['Infinity'], ['-Infinity'], ['1,5'], ['0x10'], ['.5']])(
     'has no number written %s',
     (number) => {
+      const line = text.split('\n').findIndex((one) => one.includes('"targetMargin"')) + 1;
       const { message } = textRefusal(text.replace('0.25', number));
-      expect(message).toContain('not JSON');
+      expect(message).toContain(`line ${line}`);
     },
   );
 

@@ -1,5 +1,5 @@
 /** A project from a path, or one clear line. Never reads more than a project can be. */
-import { closeSync, fstatSync, openSync, readFileSync } from 'node:fs';
+import { closeSync, constants, fstatSync, openSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { MAX_BODY } from '../../shared/contract.ts';
 import { readProjectText } from '../../shared/read-project.ts';
@@ -22,7 +22,8 @@ export function readProjectFile(path: string): Reply<Opened> {
   const name = basename(path);
   let text: string;
   try {
-    const file = openSync(path, 'r');
+    // Not to wait: a named pipe opens only when somebody writes to it.
+    const file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
     try {
       const info = fstatSync(file);
       if (info.isDirectory())

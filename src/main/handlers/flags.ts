@@ -29,6 +29,12 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
         message: `${loadCase.name}: ${loadCase.temperature} °C lies beyond the adhesive's ${loadCase.moisture} properties; the nearest row is used, not an extrapolation.`,
       });
     }
+    if (loaded.kind === 'cyclic' && !adhesive.fatigue) {
+      flags.push({
+        code: 'no-fatigue',
+        message: `${loadCase.name}: the adhesive has no S-N line, so cyclic shear is not checked; first yield is, and that is not enough for a long life. Give the adhesive one from coupons.`,
+      });
+    }
     const { force, moment, torque, shear } = loaded.loads;
     if (force === 0 && moment === 0 && torque === 0 && shear === 0) {
       flags.push({
