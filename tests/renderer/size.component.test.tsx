@@ -53,9 +53,12 @@ describe('what is asked', () => {
     expect(bridge.count('joint.analyse')).toBe(before);
     expect(screen.getByText('not recalculated')).toBeTruthy();
     expect(margins()).toHaveLength(2);
+    // Nor about another field: the answer would be about a joint that is not on the screen.
+    type('Overlap', '41');
+    expect(bridge.count('joint.analyse')).toBe(before);
     type('Gap', '0.25');
     await waitFor(() => expect(screen.queryByText('not recalculated')).toBeNull());
-    expect(sent().joints[0]).toMatchObject({ bond: { gap: 0.25 } });
+    expect(sent().joints[0]).toMatchObject({ overlap: 41, bond: { gap: 0.25 } });
   });
 
   it('has one question in flight, and the latest figure in the next', async () => {
