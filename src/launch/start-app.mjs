@@ -38,6 +38,21 @@ function readArguments(argv) {
   };
 }
 
+/** Milliseconds between two looks at who started this. */
+const LOOK = 1_000;
+
+/**
+ * npm runs this through a shell. Where npm is told to stop, the shell ends and this would stay,
+ * seen by nobody: it then stops as if it had been told itself. Windows keeps no such relation.
+ */
+function stopWithNpm() {
+  if (process.platform === 'win32' || process.env.npm_lifecycle_event === undefined) return;
+  const { ppid } = process;
+  setInterval(() => {
+    if (process.ppid !== ppid) process.kill(process.pid, 'SIGTERM');
+  }, LOOK).unref();
+}
+
 /** A program that gives up sooner than this, with an error, could not be started at all. */
 const STARTING = 10_000;
 
@@ -105,6 +120,7 @@ export async function start(argv) {
     console.log(usage);
     return 0;
   }
+  stopWithNpm();
   if (!installPackages(root) || !build(root)) return 1;
   if (wish.getElectron) getElectron(root);
   if (!wish.browser) {

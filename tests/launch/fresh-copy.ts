@@ -16,7 +16,10 @@ import { text } from 'node:stream/consumers';
 import { root } from '../../src/launch/root.mjs';
 import { allFiles } from '../house/sources.ts';
 
-/** Instead of fetching anything it links the packages that are here already. */
+/**
+ * Instead of fetching anything it links the packages that are here already. Never let the real
+ * one run on such a copy: it would follow the link and empty the folder.
+ */
 const npm = (from: string, notes: string): string => `
 const { appendFileSync, symlinkSync } = require('node:fs');
 appendFileSync(${JSON.stringify(notes)}, process.argv.slice(2).join(' ') + '\\n');
@@ -25,6 +28,8 @@ symlinkSync(${JSON.stringify(from)}, 'node_modules', 'junction');
 
 export interface Copy {
   readonly root: string;
+  /** What a start in the copy must find around it: above all, this npm and no other. */
+  readonly env: NodeJS.ProcessEnv;
   /** What npm was told so far, a line for each time. */
   npmCalls(): string[];
   run(
@@ -44,25 +49,32 @@ export function freshCopy(): Copy {
   const noElectron = join(place, 'no-electron');
   mkdirSync(noElectron);
 
+  const env = {
+    ...process.env,
+    npm_execpath: join(place, 'npm.cjs'),
+    ELECTRON_OVERRIDE_DIST_PATH: noElectron,
+    DISPLAY: '',
+    WAYLAND_DISPLAY: '',
+    INIT_CWD: copy,
+  };
+  const started: ChildProcess[] = [];
   return {
     root: copy,
+    env,
     npmCalls: () => (existsSync(notes) ? readFileSync(notes, 'utf8').trim().split('\n') : []),
-    run(script, args = [], { cwd = copy, env = {} } = {}) {
-      return spawn(process.execPath, [join(copy, 'src', 'launch', script), ...args], {
+    run(script, args = [], { cwd = copy, env: more = {} } = {}) {
+      const child = spawn(process.execPath, [join(copy, 'src', 'launch', script), ...args], {
         cwd,
         stdio: ['ignore', 'pipe', 'pipe'],
-        env: {
-          ...process.env,
-          npm_execpath: join(place, 'npm.cjs'),
-          ELECTRON_OVERRIDE_DIST_PATH: noElectron,
-          DISPLAY: '',
-          WAYLAND_DISPLAY: '',
-          INIT_CWD: cwd,
-          ...env,
-        },
+        env: { ...env, INIT_CWD: cwd, ...more },
       });
+      started.push(child);
+      return child;
     },
-    remove: () => rmSync(place, { recursive: true, force: true, maxRetries: 5 }),
+    remove() {
+      for (const child of started) child.kill();
+      rmSync(place, { recursive: true, force: true, maxRetries: 5 });
+    },
   };
 }
 

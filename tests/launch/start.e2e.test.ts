@@ -1,7 +1,8 @@
 /** npm start and the command line on a fresh copy of the project. */
+import { spawn } from 'node:child_process';
 import { appendFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Reply } from '../../src/shared/reply.ts';
 import { addressFrom, type RunningHost } from '../e2e/support/host.ts';
 import { type Copy, freshCopy, outcome } from './fresh-copy.ts';
@@ -113,6 +114,19 @@ describe('npm start', () => {
     } finally {
       broken.remove();
     }
+  });
+
+  // On Windows nothing tells a program that its parent is gone.
+  it.skipIf(process.platform === 'win32')('stops with the shell that npm ran it in', async () => {
+    const script = join(copy.root, 'src', 'launch', 'start.mjs');
+    const shell = spawn('sh', ['-c', '"$0" "$1" --no-open; true', process.execPath, script], {
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...copy.env, npm_lifecycle_event: 'start' },
+    });
+    const host = await addressFrom(shell);
+    expect((await fetch(host.origin)).status).toBe(200);
+    shell.kill('SIGKILL');
+    await vi.waitFor(() => expect(fetch(host.origin)).rejects.toThrow(), 10_000);
   });
 
   it('runs the command line with nothing but its own words on the output', async () => {
