@@ -50,7 +50,7 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                   Low is below the project's target of {now().targetMargin.toFixed(2)}.
                 </span>
               </Show>
-              <Show when={props.check.behind()}>
+              <Show when={props.check.slow()}>
                 {' '}
                 <span class="behind-word">Recalculating …</span>
               </Show>

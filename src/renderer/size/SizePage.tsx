@@ -55,7 +55,10 @@ export function SizePage(props: SizePageProps): JSX.Element {
     props.project.edit(['joints', props.index, 'overlap'], overlap);
 
   return (
-    <div class="size-page" classList={{ 'is-stale': issues().stale() }}>
+    <div
+      class="size-page"
+      classList={{ 'is-stale': issues().stale(), 'is-slow': props.sizing.slow() }}
+    >
       <div class="column inputs-column">
         <h1 class="hidden">Size {props.joint.name}</h1>
         <Inputs
@@ -72,8 +75,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
           <header>
             <h2 id="section-title">Section</h2>
             <span class="units">
-              {report()?.description ?? ''}
-              <Show when={view()}>{(drawn) => <> · {scaleNote(drawn())}</>}</Show>
+              {[report()?.description, view() && scaleNote(view()!)].filter(Boolean).join(' · ')}
             </span>
           </header>
           <div class="figure-body" ref={sectionBody}>
@@ -112,7 +114,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
         </Show>
         <SweepFigure
           sweep={props.sizing.sweep.report()}
-          behind={props.sizing.sweep.behind()}
+          slow={props.sizing.sweep.slow()}
           overlap={props.joint.overlap}
           target={document()?.settings.targetMargin ?? 0}
           ink={ink}
@@ -130,7 +132,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
                 <span class="units">
                   target {(document()?.settings.targetMargin ?? 0).toFixed(2)}
                 </span>
-                <Show when={report() !== null && props.sizing.behind()}>
+                <Show when={report() !== null && props.sizing.slow()}>
                   <span class="behind-word">recalculating …</span>
                 </Show>
               </>

@@ -13,7 +13,7 @@ import { LEFT } from './section/scale.ts';
 export interface SweepFigureProps {
   readonly sweep: SweepReport | null;
   /** The sweep is still that of the joint before the last change. */
-  readonly behind: boolean;
+  readonly slow: boolean;
   readonly overlap: number;
   readonly target: number;
   readonly ink: Accessor<Ink | null>;
@@ -42,7 +42,7 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
   return (
     <section
       class="figure-block is-sweep"
-      classList={{ 'is-behind': props.behind && props.sweep !== null }}
+      classList={{ 'is-slow': props.slow }}
       aria-labelledby="sweep-title"
     >
       <header>

@@ -5,6 +5,7 @@ import type { JointReport } from '../../shared/reports.ts';
 import { makeLatest } from '../latest.ts';
 import type { Issues } from './issues.ts';
 import { inWholeProject, type ProjectState, withOneJoint } from './project.ts';
+import { createSlow } from './slow.ts';
 
 export interface JointSource {
   readonly bridge: Bridge;
@@ -23,8 +24,8 @@ export const subjectOf = ({ project, index }: JointSource): Accessor<string> =>
 export interface Analysis {
   /** Null until the first answer about a joint has come. */
   readonly report: Accessor<JointReport | null>;
-  /** True while the report is of an older document than the one shown. */
-  readonly behind: Accessor<boolean>;
+  /** True when the report is of an older document than the one shown, and the new one long in coming. */
+  readonly slow: Accessor<boolean>;
 }
 
 export function createAnalysis(source: JointSource, focus: Accessor<Focus>): Analysis {
@@ -73,5 +74,6 @@ export function createAnalysis(source: JointSource, focus: Accessor<Focus>): Ana
     // While a field holds no number, the figures stay those of its last good value, and say so.
     if (active() && index() >= 0 && issues.typedCount() === 0) latest.ask(revision);
   });
-  return { report, behind: () => answered() !== project.revision() };
+  const slow = createSlow(() => active() && answered() !== project.revision(), answered);
+  return { report, slow };
 }

@@ -5,12 +5,15 @@ import type { RequestError } from '../../shared/reply.ts';
 import type { CheckReport } from '../../shared/reports.ts';
 import { makeLatest } from '../latest.ts';
 import type { ProjectState } from './project.ts';
+import { createSlow } from './slow.ts';
 
 export interface Check {
   readonly report: Accessor<CheckReport | null>;
   readonly refusal: Accessor<RequestError | null>;
   /** True while the report is of an older document than the one shown. */
   readonly behind: Accessor<boolean>;
+  /** The same, once it has been so for a while. */
+  readonly slow: Accessor<boolean>;
 }
 
 export function createCheck(
@@ -46,5 +49,6 @@ export function createCheck(
     }
     if (active() && project.document() !== null && answered() !== revision) latest.ask(revision);
   });
-  return { report, refusal, behind: () => answered() !== project.revision() };
+  const behind = (): boolean => answered() !== project.revision();
+  return { report, refusal, behind, slow: createSlow(behind, answered) };
 }

@@ -43,7 +43,7 @@ export function createSizing(source: SizingSource): Sizing {
   const focus = createMemo(() => focusOf(choice(), asked()));
 
   const jointSource = { ...source, issues };
-  const { report, behind } = createAnalysis(jointSource, focus);
+  const { report, slow } = createAnalysis(jointSource, focus);
   const sweep = createSweep(jointSource, dragging);
 
   const joint = (): Joint | undefined => project.document()?.joints[index()];
@@ -64,7 +64,7 @@ export function createSizing(source: SizingSource): Sizing {
   return {
     issues,
     report,
-    behind,
+    slow,
     sweep,
     choice,
     choose(next) {

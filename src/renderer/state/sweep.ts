@@ -6,14 +6,15 @@ import { makeLatest } from '../latest.ts';
 import { makeSettle } from '../settle.ts';
 import { type JointSource, subjectOf } from './analysis.ts';
 import { withOneJoint } from './project.ts';
+import { createSlow } from './slow.ts';
 
 const QUIET = 250;
 const LONGEST = quantities.overlap.max;
 
 export interface Sweep {
   readonly report: Accessor<SweepReport | null>;
-  /** True while the report is of an older joint, overlap apart, than the one shown. */
-  readonly behind: Accessor<boolean>;
+  /** True when the report is of an older joint, overlap apart, and the new one long in coming. */
+  readonly slow: Accessor<boolean>;
 }
 
 /** @param dragging true while the overlap is being dragged */
@@ -80,5 +81,9 @@ export function createSweep(source: JointSource, dragging: Accessor<boolean>): S
     reach = Math.min(LONGEST, Math.ceil((overlap * 1.3) / 10) * 10);
     settle.ask();
   });
-  return { report, behind: () => answered() !== project.revisionBesidesOverlap() };
+  const slow = createSlow(
+    () => active() && answered() !== project.revisionBesidesOverlap(),
+    answered,
+  );
+  return { report, slow };
 }

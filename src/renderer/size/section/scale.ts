@@ -33,17 +33,28 @@ const thinner = [0.5, 0.25, 0.2, 0.1, 0.05];
 export const LEFT = 64;
 /** Share of the width right of the root that the overlap may take: the rest is room to drag and to write. */
 const SHARE = 0.76;
+/** A short overlap between thick walls takes at least this share, however thin the walls must be drawn. */
+const LEAST_SHARE = 0.25;
+/** Walls thinner than this to the scale of the length look wrong: the overlap is drawn shorter instead. */
+const LEAST_WALL_FACTOR = 0.5;
 const THINNEST_WALL = 9;
 const THINNEST_BOND = 7;
 
 /** @param height pixels that the walls and bonds together may take */
 export function fitView(stack: Stack, overlap: number, width: number, height: number): View {
-  const scale = preferredBelow(Math.max(0.05, ((width - LEFT) * SHARE) / Math.max(overlap, 0.1)));
   const gaps = stack.layers.flatMap((layer) => (layer.kind === 'bond' ? [layer.gap] : []));
   const walls = stack.layers.flatMap((layer) =>
     layer.kind === 'wall' ? [Math.max(layer.atRoot, layer.atMouth)] : [],
   );
   const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+  const room = width - LEFT;
+  const length = Math.max(overlap, 0.1);
+  const byHeight = (height - THINNEST_BOND * gaps.length) / (LEAST_WALL_FACTOR * sum(walls) + 1e-9);
+  const wanted = Math.max(
+    (LEAST_SHARE * room) / length,
+    Math.min((SHARE * room) / length, byHeight),
+  );
+  const scale = preferredBelow(Math.max(0.05, wanted));
 
   const thinBond = Math.max(1e-3, Math.min(...gaps)) * scale;
   const gapFactor = thicker.find((factor) => thinBond * factor >= THINNEST_BOND) ?? 500;
