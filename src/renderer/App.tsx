@@ -13,6 +13,7 @@ import {
 } from 'solid-js';
 import { cautionShort } from '../shared/cautions.ts';
 import type { Bridge } from '../shared/contract.ts';
+import type { RequestError } from '../shared/reply.ts';
 import type { Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
 import { download, fileName, fileText } from './files.ts';
@@ -32,6 +33,9 @@ const workspaces: readonly { id: Workspace; title: string }[] = [
   { id: 'joints', title: 'Joints' },
   { id: 'size', title: 'Size' },
 ];
+
+/** Where in the file the fault is, for whoever opens it in an editor. */
+const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (at ${error.field})`);
 
 export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const theme = createTheme();
@@ -59,7 +63,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     const reply = await props.bridge.ask('project.initial', {});
     setStarting(false);
     if (reply.ok) show(reply.value);
-    else setTrouble(reply.error.message);
+    else setTrouble(`${reply.error.message}${placeOf(reply.error)}`);
   };
   const openDemo = async (): Promise<void> => {
     const reply = await props.bridge.ask('project.demo', {});
@@ -72,10 +76,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
       origin: file.name.slice(0, 300),
     });
     if (reply.ok) arrived(reply.value);
-    else {
-      const place = reply.error.field === '' ? '' : ` (at ${reply.error.field})`;
-      setTrouble(`Could not open ${file.name}${place}: ${reply.error.message}`);
-    }
+    else setTrouble(`Could not open ${file.name}${placeOf(reply.error)}: ${reply.error.message}`);
   };
   const save = (): void => {
     const document = project.plain();

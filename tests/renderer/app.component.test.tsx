@@ -44,9 +44,11 @@ describe('the start', () => {
   });
 
   it('says plainly what is wrong with a project that cannot be opened, and leads on', async () => {
-    bridge.refuse('project.initial', { message: 'the file is cut short' });
+    bridge.refuse('project.initial', { field: 'joints.2.overlap', message: 'no overlap' });
     render(() => <App bridge={bridge} />);
-    expect((await screen.findByRole('alert')).textContent).toBe('The file is cut short.');
+    expect((await screen.findByRole('alert')).textContent).toBe(
+      'No overlap (at joints.2.overlap).',
+    );
     fireEvent.click(screen.getByRole('button', { name: 'Open the demonstration project' }));
     expect(await screen.findByRole('heading', { name: 'Curlew' })).toBeTruthy();
     expect(screen.queryByRole('alert')).toBeNull();

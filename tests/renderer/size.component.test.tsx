@@ -186,6 +186,11 @@ describe('what is drawn', () => {
 
   it('has its figures in a table', async () => {
     await open();
+    const [summary] = screen.getAllByText('Table');
+    const details = summary?.closest('details') as HTMLDetailsElement;
+    expect(screen.queryByText('Shear along the bond, Gust')).toBeNull();
+    details.open = true;
+    fireEvent(details, new Event('toggle'));
     const table = screen.getByText('Shear along the bond, Gust').closest('table');
     expect(within(table!).getAllByRole('row', { hidden: true })).toHaveLength(14);
   });

@@ -1,5 +1,5 @@
 /** A choice among few: the system's own list, drawn as quietly as the figures. */
-import { For, type JSX } from 'solid-js';
+import { Index, type JSX } from 'solid-js';
 
 export interface Option {
   readonly value: string;
@@ -27,13 +27,14 @@ export function Choice(props: ChoiceProps): JSX.Element {
         aria-describedby={props.describedBy}
         onChange={(event) => props.onChoose(event.currentTarget.value)}
       >
-        <For each={props.options}>
+        {/* By position: lists are made anew with every answer, their entries seldom differ. */}
+        <Index each={props.options}>
           {(option) => (
-            <option value={option.value} selected={option.value === props.value}>
-              {option.text}
+            <option value={option().value} selected={option().value === props.value}>
+              {option().text}
             </option>
           )}
-        </For>
+        </Index>
       </select>
     </span>
   );

@@ -1,5 +1,5 @@
 /** The figures behind a chart, as a table: for reading exactly, copying, and for those who cannot see the curve. */
-import { For, type JSX } from 'solid-js';
+import { createSignal, For, type JSX, Show } from 'solid-js';
 
 export interface FiguresProps {
   readonly caption: string;
@@ -8,28 +8,32 @@ export interface FiguresProps {
 }
 
 export function Figures(props: FiguresProps): JSX.Element {
+  // Built only when it is looked at: a closed table would be made anew in every frame of a drag.
+  const [open, setOpen] = createSignal(false);
   return (
-    <details class="figures">
+    <details class="figures" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Table</summary>
-      <div class="figures-sheet">
-        <table>
-          <caption>{props.caption}</caption>
-          <thead>
-            <tr>
-              <For each={props.head}>{(title) => <th scope="col">{title}</th>}</For>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={props.rows}>
-              {(row) => (
-                <tr>
-                  <For each={row}>{(cell) => <td>{cell}</td>}</For>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
-      </div>
+      <Show when={open()}>
+        <div class="figures-sheet">
+          <table>
+            <caption>{props.caption}</caption>
+            <thead>
+              <tr>
+                <For each={props.head}>{(title) => <th scope="col">{title}</th>}</For>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={props.rows}>
+                {(row) => (
+                  <tr>
+                    <For each={row}>{(cell) => <td>{cell}</td>}</For>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+      </Show>
     </details>
   );
 }
