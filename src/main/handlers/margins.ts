@@ -3,6 +3,7 @@ import { gapStates } from '../../model/joint/assembly.ts';
 import type { GapState, ModelSettings } from '../../model/joint/types.ts';
 import { adhesiveModes, type ModeResult, wallModes } from '../../model/margins/modes.ts';
 import { type JointState, jointState } from '../../model/margins/state.ts';
+import { refineStrength } from '../../model/margins/strength-clocking.ts';
 import type { LoadCase } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
 import { marginState, modeLabel } from './labels.ts';
@@ -61,6 +62,11 @@ export function governingModes(
         }
       }
     }
+  }
+  const strain = rows.get('adhesive-strain');
+  if (strain) {
+    const result = refineStrength(strain.state, strain.result);
+    rows.set('adhesive-strain', { ...strain, result });
   }
   return [...rows.values()].sort((a, b) => a.result.margin - b.result.margin);
 }

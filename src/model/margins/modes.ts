@@ -9,6 +9,7 @@ import { bondStrength, troughReached } from './bond-strength.ts';
 import { clockings, worstClockings } from './clocking.ts';
 import { type ShearReached, shearFactor } from './shear-factor.ts';
 import type { JointState } from './state.ts';
+import { strengthClockings } from './strength-clocking.ts';
 import { laminateFactor, metalFactor } from './wall-strength.ts';
 import { type WallStress, wallStresses } from './wall-stress.ts';
 
@@ -36,12 +37,6 @@ export const placeOf = (x: number, length: number): Place =>
 
 /** Factors beyond this mean that the load does not move the mode at all. */
 const UNLOADED = 1e9;
-
-/**
- * Clockings whose mechanical shear alone is within this of the largest are followed into the plastic
- * range. Thermal stress decides which end yields first, but moves the strength by less than this.
- */
-const FOLLOW = 2;
 
 /** Share of yield allowed to the peak shear after n cycles: min(1, C·n^−b). */
 export const cyclicShare = (coefficient: number, exponent: number, cycles: number): number =>
@@ -118,11 +113,7 @@ export function adhesiveModes(
   if (strainAsked === null && troughAsked === null) return results;
   let strain: Parameters<typeof add> | null = null;
   let trough: Parameters<typeof add> | null = null;
-  const limits = bonds.map((bond) => bond.shearYield);
-  const cold = worst.map(({ theta }) => shearFactor(state.at(theta, 0), limits).factor);
-  const coldest = Math.min(...cold);
-  for (const [i, { theta }] of worst.entries()) {
-    if (cold[i]! > coldest * FOLLOW) continue;
+  for (const theta of strengthClockings(state, worst)) {
     const problem = state.at(theta);
     const atYield = reachedAt(theta, 1);
     const strength = bondStrength(problem, atYield);
@@ -192,6 +183,12 @@ export function wallModes(state: JointState, factors: Factors): ModeResult[] {
       }
     }
     if (!(reached < UNLOADED)) return;
+    const spacing = assembly.overlap / WALL_STATIONS;
+    if (x > 0 && x < assembly.overlap) {
+      const along = (station: number): number => factorOf(stresses.at(i, station)(theta));
+      x = findMinimum(along, x - spacing, x + spacing, 1e-3 * spacing);
+      reached = Math.min(reached, along(x));
+    }
     if (thetas.length > 2) {
       const step = thetas[1]!;
       const stressAt = stresses.at(i, x);

@@ -6,7 +6,8 @@ import { assemble, gapStates } from '../joint/assembly.ts';
 import type { AdhesiveInput, CaseInput, JointInput, ModelSettings } from '../joint/types.ts';
 import type { Mode } from '../margins/asked.ts';
 import { adhesiveModes, type ModeResult, wallModes } from '../margins/modes.ts';
-import { jointState } from '../margins/state.ts';
+import { type JointState, jointState } from '../margins/state.ts';
+import { refineStrength } from '../margins/strength-clocking.ts';
 import { findRoot } from '../numerics/root.ts';
 
 /** Strength over the load asked for, and what sets it. */
@@ -20,6 +21,7 @@ export interface Strength {
 interface CaseMode {
   readonly mode: ModeResult;
   readonly caseIndex: number;
+  readonly state: JointState;
 }
 
 const bondOnly: ReadonlySet<Mode> = new Set(['adhesive-strain']);
@@ -33,6 +35,15 @@ const lowest = (modes: readonly CaseMode[]): Strength =>
       ratioOf(mode) < low.ratio ? { ratio: ratioOf(mode), mode, caseIndex } : low,
     { ratio: Number.POSITIVE_INFINITY, mode: null, caseIndex: -1 },
   );
+
+/** The lowest, the bond's strength at its own worst clocking. */
+function lowestBond(modes: readonly CaseMode[]): Strength {
+  const low = lowest(modes);
+  const found = modes.find(({ mode }) => mode === low.mode);
+  if (!found) return low;
+  const mode = refineStrength(found.state, found.mode);
+  return { ...low, ratio: ratioOf(mode), mode };
+}
 
 /** The joint with another overlap, all else as it is. */
 export const withOverlap = (joint: JointInput, overlap: number): JointInput => ({
@@ -55,14 +66,14 @@ function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): 
       const state = jointState(sized, adhesive, loadCase, gapState, settings);
       const bond = adhesiveModes(state, adhesive, settings.factors, { only });
       const modes = only === bondOnly ? bond : [...bond, ...wallModes(state, settings.factors)];
-      return modes.map((mode) => ({ mode, caseIndex }));
+      return modes.map((mode) => ({ mode, caseIndex, state }));
     }),
   );
 }
 
 /** Bond strength over the load asked for: adhesive ultimate strain, worst over cases and gaps. */
 export const bondStrengthAt = (question: Question, overlap: number): Strength =>
-  lowest(modesAt(question, overlap, bondOnly));
+  lowestBond(modesAt(question, overlap, bondOnly));
 
 /** Bond strength, and the lowest of all modes but the durability trough, which is a rule of length. */
 export function strengthAt(
@@ -70,8 +81,9 @@ export function strengthAt(
   overlap: number,
 ): { readonly bond: number; readonly all: Strength } {
   const modes = modesAt(question, overlap, service);
-  const bond = lowest(modes.filter(({ mode }) => mode.mode === 'adhesive-strain'));
-  return { bond: bond.ratio, all: lowest(modes) };
+  const bond = lowestBond(modes.filter(({ mode }) => mode.mode === 'adhesive-strain'));
+  const all = lowest(modes);
+  return { bond: bond.ratio, all: bond.ratio < all.ratio ? bond : all };
 }
 
 export const PLATEAU_SHARE = 0.98;
