@@ -124,6 +124,16 @@ export function analyse(
   });
 }
 
+/** Even steps; with a plateau inside, two thirds of them up to a little past it, where the curve bends. */
+function spread(from: number, to: number, count: number, plateau: number | null): number[] {
+  const bend = plateau === null ? to : plateau * 1.25;
+  const even = (a: number, b: number, steps: number): number[] =>
+    Array.from({ length: steps }, (_v, i) => a + ((b - a) * i) / steps);
+  if (bend <= from || bend >= to || count < 6) return [...even(from, to, count - 1), to];
+  const dense = Math.round((count - 1) * (2 / 3));
+  return [...even(from, bend, dense), ...even(bend, to, count - 1 - dense), to];
+}
+
 export interface SweepRange {
   readonly from?: number | undefined;
   readonly to?: number | undefined;
@@ -156,8 +166,7 @@ export function sweep(
   if (to <= from) return refuse('bad-request', '', 'A sweep must end beyond where it starts.');
   const count = range.points ?? 33;
   const points: SweepPoint[] = [];
-  for (let i = 0; i < count; i++) {
-    const overlap = from + ((to - from) * i) / (count - 1);
+  for (const overlap of spread(from, to, count, plateau.overlap)) {
     const { bond, all } = strengthAt(question, overlap);
     if (!Number.isFinite(bond) || !Number.isFinite(all.ratio)) continue;
     const mode = all.mode ? modeLabel(all.mode.mode, all.mode.part) : '';
