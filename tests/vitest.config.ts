@@ -5,6 +5,9 @@ import { defineConfig } from 'vitest/config';
 const root = resolve(import.meta.dirname, '..');
 const at = (path: string): string => resolve(import.meta.dirname, path);
 
+/** No test measures time: a limit only ends what hangs, on the slowest machine as well. */
+const patience = 90_000;
+
 export default defineConfig({
   root,
   test: {
@@ -15,6 +18,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           include: ['tests/**/*.{unit,ref,pub}.test.ts'],
+          testTimeout: patience,
         },
       },
       {
@@ -24,6 +28,7 @@ export default defineConfig({
           name: 'component',
           environment: 'jsdom',
           include: ['tests/**/*.component.test.tsx'],
+          testTimeout: patience,
         },
       },
       {
@@ -37,8 +42,8 @@ export default defineConfig({
           globalSetup: [at('e2e/support/global-setup.ts')],
           // Browsers measure and draw: side by side they slow each other down.
           fileParallelism: false,
-          testTimeout: 30_000,
-          hookTimeout: 30_000,
+          testTimeout: patience,
+          hookTimeout: patience,
         },
       },
     ],
