@@ -4,7 +4,7 @@ import type { Joint, Project } from '../../src/shared/project.ts';
 import { type QuantityName, quantities } from '../../src/shared/quantities.ts';
 
 /** A value of the quantity: its ends, or in between, by the logarithm where the range is wide. */
-export function valueOf(name: QuantityName): fc.Arbitrary<number> {
+export function anyValue(name: QuantityName): fc.Arbitrary<number> {
   const { min, max } = quantities[name];
   const even = fc.double({ min, max, noNaN: true });
   const wide =
@@ -31,10 +31,10 @@ const adherend = fc.oneof(
     id: fc.constant('a'),
     name: fc.constant('a'),
     kind: fc.constant('isotropic' as const),
-    modulus: valueOf('modulus'),
-    poisson: valueOf('poisson'),
-    expansion: valueOf('expansion'),
-    yieldStrength: valueOf('strength'),
+    modulus: anyValue('modulus'),
+    poisson: anyValue('poisson'),
+    expansion: anyValue('expansion'),
+    yieldStrength: anyValue('strength'),
     ultimateStrength: fc.constant(quantities.strength.max),
     source,
   }),
@@ -42,37 +42,37 @@ const adherend = fc.oneof(
     id: fc.constant('a'),
     name: fc.constant('a'),
     kind: fc.constant('orthotropic' as const),
-    axialModulus: valueOf('modulus'),
-    hoopModulus: valueOf('modulus'),
-    shearModulus: valueOf('shearModulus'),
-    poisson: valueOf('laminatePoisson'),
-    axialExpansion: valueOf('expansion'),
-    hoopExpansion: valueOf('expansion'),
-    throughShearModulus: valueOf('shearModulus'),
-    tensileStrength: valueOf('strength'),
-    compressiveStrength: valueOf('strength'),
-    shearStrength: valueOf('strength'),
+    axialModulus: anyValue('modulus'),
+    hoopModulus: anyValue('modulus'),
+    shearModulus: anyValue('shearModulus'),
+    poisson: anyValue('laminatePoisson'),
+    axialExpansion: anyValue('expansion'),
+    hoopExpansion: anyValue('expansion'),
+    throughShearModulus: anyValue('shearModulus'),
+    tensileStrength: anyValue('strength'),
+    compressiveStrength: anyValue('strength'),
+    shearStrength: anyValue('strength'),
     source,
   }),
 );
 
 const adhesive = fc
   .record({
-    stressFreeTemperature: valueOf('temperature'),
+    stressFreeTemperature: anyValue('temperature'),
     states: fc.uniqueArray(
       fc.record({
         temperature: fc.integer({ min: -60, max: 120 }),
         moisture: fc.constant('dry' as const),
-        modulus: valueOf('adhesiveModulus'),
-        shearModulus: valueOf('adhesiveShearModulus'),
-        shearYield: valueOf('shearYield'),
-        plasticStrain: valueOf('plasticStrain'),
+        modulus: anyValue('adhesiveModulus'),
+        shearModulus: anyValue('adhesiveShearModulus'),
+        shearYield: anyValue('shearYield'),
+        plasticStrain: anyValue('plasticStrain'),
       }),
       { minLength: 1, maxLength: 3, selector: ({ temperature }) => temperature },
     ),
     fatigue: fc.record({
-      coefficient: valueOf('fatigueCoefficient'),
-      exponent: valueOf('fatigueExponent'),
+      coefficient: anyValue('fatigueCoefficient'),
+      exponent: anyValue('fatigueExponent'),
       source,
     }),
   })
@@ -84,10 +84,10 @@ const adhesive = fc
   }));
 
 const loads = fc.record({
-  force: valueOf('force'),
-  moment: valueOf('moment'),
-  torque: valueOf('torque'),
-  shear: valueOf('shear'),
+  force: anyValue('force'),
+  moment: anyValue('moment'),
+  torque: anyValue('torque'),
+  shear: anyValue('shear'),
 });
 const zeroed = loads.chain((all) =>
   fc
@@ -112,14 +112,14 @@ const wall = fc.record({
 });
 const straight = wall.map((one) => ({ ...one, atMouth: one.atRoot }));
 const anyWall = fc.oneof({ weight: 4, arbitrary: straight }, { weight: 1, arbitrary: wall });
-const bond = valueOf('gap').chain((gap) =>
+const bond = anyValue('gap').chain((gap) =>
   fc.record({ gap: fc.constant(gap), tolerance: between(0, gap * 0.6) }),
 );
 const offset = fc.constantFrom(0, 0, 0.005, 0.05);
 const common = {
   id: fc.constant('j'),
   name: fc.constant('j'),
-  overlap: valueOf('overlap'),
+  overlap: anyValue('overlap'),
   adhesive: fc.constant('glue'),
 };
 const tube = fc.record({
@@ -129,7 +129,7 @@ const tube = fc.record({
 });
 const strip = fc.record({ adherend: fc.constantFrom('a', 'b'), thickness: between(0.1, 10) });
 const caseLoads = zeroed.map((one) => [{ case: 'c', ...one }]);
-const flatLoads = valueOf('force').map((force) => [{ case: 'c', force }]);
+const flatLoads = anyValue('force').map((force) => [{ case: 'c', force }]);
 
 const joint: fc.Arbitrary<Joint> = fc.oneof(
   fc.record({
@@ -156,7 +156,7 @@ const joint: fc.Arbitrary<Joint> = fc.oneof(
   fc.record({
     ...common,
     type: fc.constant('flat-single' as const),
-    width: valueOf('width'),
+    width: anyValue('width'),
     strip,
     plate: anyWall,
     bond,
@@ -165,7 +165,7 @@ const joint: fc.Arbitrary<Joint> = fc.oneof(
   fc.record({
     ...common,
     type: fc.constant('flat-double' as const),
-    width: valueOf('width'),
+    width: anyValue('width'),
     strip,
     lowerStrap: anyWall,
     upperStrap: anyWall,
@@ -180,26 +180,26 @@ const loadCase = fc.oneof(
     id: fc.constant('c'),
     name: fc.constant('c'),
     kind: fc.constantFrom('limit' as const, 'ultimate' as const),
-    temperature: valueOf('temperature'),
+    temperature: anyValue('temperature'),
     moisture: fc.constant('dry' as const),
   }),
   fc.record({
     id: fc.constant('c'),
     name: fc.constant('c'),
     kind: fc.constant('cyclic' as const),
-    temperature: valueOf('temperature'),
+    temperature: anyValue('temperature'),
     moisture: fc.constant('dry' as const),
-    cycles: valueOf('cycles'),
+    cycles: anyValue('cycles'),
   }),
 );
 
 export const projects: fc.Arbitrary<Project> = fc
   .record({
-    targetMargin: valueOf('targetMargin'),
+    targetMargin: anyValue('targetMargin'),
     factors: fc.record({
-      limit: valueOf('factor'),
-      ultimate: valueOf('factor'),
-      fitting: valueOf('factor'),
+      limit: anyValue('factor'),
+      ultimate: anyValue('factor'),
+      fitting: anyValue('factor'),
     }),
     adherendShear: fc.boolean(),
     first: adherend,
