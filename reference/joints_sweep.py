@@ -83,7 +83,7 @@ def main():
         "Joints of joints-project.json with other overlaps. `points`: lowest reached/asked of adhesive-strain over cases, gap states and "
         "clockings, and where it is; `plateauStrength`: the same for a very long overlap (slowest elastic decay rate times length 45); "
         "`plateau`: the first overlap at which it is 98 % of that; `strengthPastPlateauOverLong`: ratio to the very long one at "
-        f"{', '.join(str(v) for v in PAST)} times the plateau.",
+        f"{', '.join(str(v) for v in PAST)} times the plateau. Where every bond is plastic throughout, gap states of a flat joint tie.",
         "joints_sweep.py",
         None,
         "Strengths about 1e-7 (clocking searched every 30 degrees and refined), plateau about 1e-5 of itself.",
