@@ -1,5 +1,4 @@
 /** The start itself, on a Node that is recent enough. */
-import { spawn } from 'node:child_process';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -7,6 +6,7 @@ import { build } from './build.mjs';
 import { electronHere, getElectron } from './electron-binary.mjs';
 import { installPackages } from './packages.mjs';
 import { root, say, userFolder } from './root.mjs';
+import { runElectron } from './run-electron.mjs';
 
 const usage = `npm start -- [FILE] [options]
   FILE             open this project file; the demonstration project otherwise
@@ -53,44 +53,6 @@ function stopWithNpm() {
   }, LOOK).unref();
 }
 
-/** A program that gives up sooner than this, with an error, could not be started at all. */
-const STARTING = 10_000;
-
-/**
- * @param {string} binary
- * @param {string | null} file
- * @returns {Promise<number | null>} its exit code, or null when it could not start
- */
-function runElectron(binary, file) {
-  const env = { ...process.env };
-  // Set by some editors; it turns Electron into a plain Node.
-  delete env.ELECTRON_RUN_AS_NODE;
-  const child = spawn(binary, [root, ...(file === null ? [] : [`--file=${file}`])], {
-    stdio: ['ignore', 'inherit', 'inherit'],
-    env,
-  });
-  const since = Date.now();
-  let stopped = false;
-  const stop = () => {
-    stopped = true;
-    child.kill();
-  };
-  const signals = /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP']);
-  for (const signal of signals) process.on(signal, stop);
-  return new Promise((done) => {
-    /** @param {number | null} code */
-    const end = (code) => {
-      for (const signal of signals) process.off(signal, stop);
-      done(code);
-    };
-    child.once('error', () => end(null));
-    child.once('exit', (code) => {
-      if (stopped || code === 0) end(0);
-      else end(Date.now() - since < STARTING ? null : (code ?? 1));
-    });
-  });
-}
-
 /**
  * @param {string} file
  * @param {boolean} noOpen
@@ -126,7 +88,7 @@ export async function start(argv) {
   if (!wish.browser) {
     const electron = electronHere(root);
     if ('binary' in electron) {
-      const code = await runElectron(electron.binary, wish.file);
+      const code = await runElectron(electron.binary, root, wish.file);
       if (code !== null) return code;
       say('Electron could not be started: opening in a browser instead.');
     } else say(`Opening in a browser, not in Electron: ${electron.reason}.`);

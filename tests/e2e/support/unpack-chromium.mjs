@@ -9,6 +9,14 @@ import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync 
 import { dirname, join } from 'node:path';
 import { brotliDecompressSync } from 'node:zlib';
 
+/** The package's own names folders of the system that it was made for. */
+const fontsConf = `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir prefix="relative">fonts</dir>
+  <cachedir prefix="xdg">fontconfig</cachedir>
+</fontconfig>
+`;
 const BLOCK = 512;
 const text = (/** @type {Buffer} */ field) => field.toString('latin1').replace(/\0.*$/s, '').trim();
 
@@ -61,6 +69,7 @@ function unpacked(root) {
   unpackTar(join(from, 'bin', 'swiftshader.tar.br'), part);
   unpackTar(join(from, 'bin', 'al2023.tar.br'), join(part, 'al2023'));
   unpackTar(join(from, 'bin', 'fonts.tar.br'), part);
+  writeFileSync(join(part, 'fonts.conf'), fontsConf);
   try {
     renameSync(part, folder);
   } catch (error) {
@@ -90,6 +99,6 @@ export function unpackChromium(root) {
   if (!runs(env)) env.LD_LIBRARY_PATH = join(folder, 'al2023', 'lib');
   if (!runs(env))
     throw new Error(`The unpacked Chromium does not run: ${executablePath} --version`);
-  if (!existsSync('/etc/fonts/fonts.conf')) env.FONTCONFIG_PATH = folder;
+  if (!existsSync('/etc/fonts/fonts.conf')) env.FONTCONFIG_FILE = join(folder, 'fonts.conf');
   return { executablePath, env };
 }
