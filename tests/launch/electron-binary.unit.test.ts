@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { electronBinary, electronHere } from '../../src/launch/electron-binary.mjs';
+import { electronBinary, electronHere, getElectron } from '../../src/launch/electron-binary.mjs';
 
 describe("Electron's program", () => {
   let root: string;
@@ -45,6 +45,21 @@ describe("Electron's program", () => {
     mkdirSync(join(dist, 'inner'), { recursive: true });
     writeFileSync(join(dist, 'inner', 'Electron'), '');
     expect(electronBinary(root, env)).toBe(join(dist, 'inner', 'Electron'));
+  });
+
+  it('is fetched by its own script, when asked for, and missed without harm', () => {
+    const script = join(folder, 'install.js');
+    writeFileSync(script, 'process.exit(1);');
+    getElectron(root);
+    expect(electronBinary(root, {})).toBeNull();
+    writeFileSync(
+      script,
+      `const { writeFileSync } = require('node:fs');
+       writeFileSync(__dirname + '/dist/electron', '');
+       writeFileSync(__dirname + '/path.txt', 'electron');`,
+    );
+    getElectron(root);
+    expect(electronBinary(root, {})).toBe(join(folder, 'dist', 'electron'));
   });
 
   it('is used where it can run, else the reason is given', () => {
