@@ -9,7 +9,7 @@ import { caution, flagLines, type Paper, parts } from './report.ts';
 const columns: readonly Column[] = [
   { title: 'Overlap mm', align: 'right' },
   { title: 'Bond', align: 'right' },
-  { title: 'All modes', align: 'right' },
+  { title: 'All but trough', align: 'right' },
   { title: 'Set by', least: 14 },
 ];
 

@@ -26,7 +26,7 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
     if (state.outsideTable) {
       flags.push({
         code: 'outside-table',
-        message: `${loadCase.name}: ${loadCase.temperature} °C lies beyond the adhesive's ${loadCase.moisture} properties; the nearest row is used, not an extrapolation.`,
+        message: `${loadCase.name}: ${minus(loadCase.temperature)} °C lies beyond the adhesive's ${loadCase.moisture} properties; the nearest row is used, not an extrapolation.`,
       });
     }
     if (loaded.kind === 'cyclic' && !adhesive.fatigue) {
@@ -91,3 +91,6 @@ function peelEstimate({ adhesive, cases }: ResolvedJoint, assembly: Assembly): F
     message: `With the bond at yield, peel at the free end of the ${worst.part} may reach about ${worst.stress.toFixed(0)} MPa (plate on an elastic foundation, a first estimate only). Compare it with the through-thickness strength of the laminate.`,
   };
 }
+
+/** With the sign that the rest of the page uses. */
+const minus = (value: number): string => String(value).replace('-', '−');

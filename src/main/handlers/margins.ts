@@ -85,7 +85,8 @@ export function toMargin(
   remark: string,
 ): Margin {
   const adhesive = isAdhesive(result);
-  const flows = result.wholeBondFlows ? 'the whole bond flows: too short' : '';
+  const short = result.margin < target ? ': too short' : '';
+  const flows = result.wholeBondFlows ? `fails when the whole bond flows${short}` : '';
   return {
     mode: result.mode,
     label: modeLabel(result.mode, result.part),

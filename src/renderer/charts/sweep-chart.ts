@@ -14,6 +14,8 @@ export interface SweepPicture {
   readonly target: number;
   /** Overlap of the joint as it is now. */
   readonly present: number;
+  /** Strength at the present overlap as the margins have it; read off the curve when left out. */
+  readonly strength?: number | null;
   readonly ink: Ink;
   readonly left: number;
   readonly width: number;
@@ -71,7 +73,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
     if (here && here.bond <= high) ring(context, { x: at, y: y(here.bond) }, ink.shear, ink.paper);
     if (here && here.all <= high) ring(context, { x: at, y: y(here.all) }, ink.ink, ink.paper);
     const text = here
-      ? `${millimetres(present)}, strength ${figure(here.all)}`
+      ? `${millimetres(present)}, strength ${figure(picture.strength ?? here.all)}`
       : millimetres(present);
     labels.add(text, { colour: ink.ink, weight: 650 }, [
       { at: { x: at, y: area.bottom - 12 }, side: 'w', gap: 8 },
@@ -98,7 +100,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
       gap: isWhole ? 8 : 10,
     }));
     const style = { colour: pick === 'bond' ? ink.shear : ink.ink, weight: 600 };
-    labels.add(pick === 'bond' ? 'bond alone' : 'all modes', style, shifted);
+    labels.add(pick === 'bond' ? 'bond alone' : 'all but trough', style, shifted);
   }
 
   function over(painter: Painter): void {
@@ -171,7 +173,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
         last.width === next.width &&
         last.height === next.height;
       if (isOnlyMoved) {
-        if (last.present !== next.present) plot.repaint();
+        if (last.present !== next.present || last.strength !== next.strength) plot.repaint();
         return;
       }
       if (last?.width !== next.width || last.height !== next.height) {

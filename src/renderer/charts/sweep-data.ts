@@ -36,7 +36,7 @@ export function sweepSentence(sweep: SweepReport, overlap: number, target: numbe
   if (!first || !last) return 'Strength against overlap: nothing to show.';
   const here = strengthAt(sweep, overlap);
   const present = here
-    ? ` At the present ${millimetres(overlap)} the bond reaches ${figure(here.bond)} and the lowest of all modes, ${here.mode}, ${figure(here.all)}.`
+    ? ` At the present ${millimetres(overlap)} the bond reaches ${figure(here.bond)} and the lowest of all modes but the durability trough, ${here.mode}, ${figure(here.all)}.`
     : '';
   const plateau =
     sweep.plateau === null
@@ -44,7 +44,7 @@ export function sweepSentence(sweep: SweepReport, overlap: number, target: numbe
       : ` ${plateauText(sweep.plateau).replace('past', 'Past')}.`;
   return (
     `Strength over the load asked for, against overlap from ${millimetres(first.overlap)} to ${millimetres(last.overlap)}: ` +
-    `the bond from ${figure(first.bond)} to ${figure(last.bond)}, all modes from ${figure(first.all)} to ${figure(last.all)}; ` +
+    `the bond from ${figure(first.bond)} to ${figure(last.bond)}, all modes but the durability trough from ${figure(first.all)} to ${figure(last.all)}; ` +
     `the target is ${figure(1 + target)}.${present}${plateau}`
   );
 }

@@ -1,6 +1,7 @@
 /** One joint: its inputs, its section and curves, its margins. */
 import { createMemo, type JSX, Show } from 'solid-js';
 import type { Joint } from '../../shared/project.ts';
+import { quantities } from '../../shared/quantities.ts';
 import { readInk } from '../charts/ink.ts';
 import { createFontsReady } from '../fonts.ts';
 import { createSize } from '../size-of.ts';
@@ -35,14 +36,26 @@ export function SizePage(props: SizePageProps): JSX.Element {
   let marginsColumn!: HTMLElement;
   let sectionBody!: HTMLDivElement;
   const size = createSize(() => sectionBody);
-  const stack = createMemo(() => stackOf(props.joint, document()?.adherends ?? []));
+  /** What cannot be is not drawn: while a value is refused the last good joint stays on the paper. */
+  const drawn = createMemo<Joint>((held) => {
+    const { min, max } = quantities.overlap;
+    const { id, overlap } = props.joint;
+    const good = overlap >= min && overlap <= max && !issues().stale();
+    return good || held?.id !== id ? (JSON.parse(JSON.stringify(props.joint)) as Joint) : held;
+  });
+  const stack = createMemo(() => stackOf(drawn(), document()?.adherends ?? []));
   // A scale that changed under the hand would move the thing that is being held.
   const view = createMemo<View | null>((held) => {
     const box = size();
     if (!box) return null;
     if (props.sizing.dragging() && held) return held;
-    return fitView(stack(), props.joint.overlap, box.width, roomForLayers(stack(), box.height));
+    return fitView(stack(), drawn().overlap, box.width, roomForLayers(stack(), box.height));
   }, null);
+
+  const strength = (): number | null => {
+    const rows = report()?.margins.filter(({ mode }) => mode !== 'durability-trough') ?? [];
+    return rows.length === 0 ? null : 1 + Math.min(...rows.map(({ margin }) => margin));
+  };
 
   const fonts = createFontsReady();
   const ink = createMemo(() => {
@@ -82,12 +95,12 @@ export function SizePage(props: SizePageProps): JSX.Element {
             <Show when={size()}>
               {(box) => (
                 <Show when={view()}>
-                  {(drawn) => (
+                  {(fitted) => (
                     <Section
-                      joint={props.joint}
+                      joint={drawn()}
                       stack={stack()}
                       description={report()?.description ?? props.joint.name}
-                      view={drawn()}
+                      view={fitted()}
                       width={box().width}
                       height={box().height}
                       onOverlap={setOverlap}
@@ -115,7 +128,8 @@ export function SizePage(props: SizePageProps): JSX.Element {
         <SweepFigure
           sweep={props.sizing.sweep.report()}
           slow={props.sizing.sweep.slow()}
-          overlap={props.joint.overlap}
+          overlap={drawn().overlap}
+          strength={strength()}
           target={document()?.settings.targetMargin ?? 0}
           ink={ink}
           hasLoads={props.joint.loads.length > 0}

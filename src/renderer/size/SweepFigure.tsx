@@ -16,6 +16,8 @@ export interface SweepFigureProps {
   readonly slow: boolean;
   readonly overlap: number;
   readonly target: number;
+  /** Strength at the present overlap by the margins, the durability trough apart. */
+  readonly strength: number | null;
   readonly ink: Accessor<Ink | null>;
   readonly hasLoads: boolean;
 }
@@ -26,7 +28,15 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
   const picture = () => {
     const [sweep, ink, box] = [props.sweep, props.ink(), size()];
     if (!sweep || !ink || !box) return null;
-    return { sweep, target: props.target, present: props.overlap, ink, left: LEFT, ...box };
+    return {
+      sweep,
+      target: props.target,
+      present: props.overlap,
+      strength: props.strength,
+      ink,
+      left: LEFT,
+      ...box,
+    };
   };
   const rows = createMemo(() =>
     props.sweep
@@ -47,12 +57,14 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
     >
       <header>
         <h2 id="sweep-title">Strength against overlap</h2>
-        <span class="units">strength over the load asked, all cases; 1 is margin 0</span>
+        <span class="units">
+          strength over the load asked; 1 is margin 0; durability trough apart
+        </span>
         <Show when={rows()}>
           {(figures) => (
             <Figures
               caption="Strength over the load asked for, against overlap"
-              head={['overlap, mm', 'bond', 'all modes', 'set by']}
+              head={['overlap, mm', 'bond', 'all but trough', 'set by']}
               rows={figures()}
             />
           )}
