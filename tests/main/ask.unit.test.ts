@@ -143,6 +143,21 @@ describe('the sweep', () => {
   });
 });
 
+describe('the walls', () => {
+  it('carry the whole load at the mouth, whatever the overlap', async () => {
+    const document = await curlew();
+    const joint = document.joints.find(({ id }) => id === 'landing-leg')!;
+    joint.loads = joint.loads.filter((load) => load.case === 'hard-landing') as typeof joint.loads;
+    const input = { document, jointId: joint.id, from: 40, to: 77.3, points: 160 };
+    const { points } = await value<SweepReport>('joint.sweep', input);
+    const tube = points.filter(({ mode }) => mode === 'tube, laminate strength');
+    expect(tube.length).toBeGreaterThan(100);
+    for (const { all } of tube) expect(all).toBeCloseTo(tube[0]!.all, 9);
+    // Beyond the crossing the tube sets every one: no overlap stands out.
+    expect(points.slice(points.indexOf(tube[0]!)).length).toBe(tube.length);
+  });
+});
+
 describe('refusals', () => {
   const refused = async (name: unknown, input: unknown) => {
     const reply = await ask(name, input);

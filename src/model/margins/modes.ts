@@ -170,7 +170,9 @@ export function wallModes(state: JointState, factors: Factors): ModeResult[] {
     let x = 0;
     let theta = 0;
     for (let k = 0; k <= WALL_STATIONS; k++) {
-      const station = (assembly.overlap * k) / WALL_STATIONS;
+      // The last station is the mouth itself, not a rounding error beside it.
+      const station =
+        k === WALL_STATIONS ? assembly.overlap : (assembly.overlap * k) / WALL_STATIONS;
       const stressAt = stresses.at(i, station);
       for (const angle of thetas) {
         const factor = factorOf(stressAt(angle));
@@ -186,7 +188,8 @@ export function wallModes(state: JointState, factors: Factors): ModeResult[] {
     const spacing = assembly.overlap / WALL_STATIONS;
     if (x > 0 && x < assembly.overlap) {
       const along = (station: number): number => factorOf(stresses.at(i, station)(theta));
-      x = findMinimum(along, x - spacing, x + spacing, 1e-3 * spacing);
+      const [from, to] = [Math.max(x - spacing, 0), Math.min(x + spacing, assembly.overlap)];
+      x = findMinimum(along, from, to, 1e-3 * spacing);
       reached = Math.min(reached, along(x));
     }
     if (thetas.length > 2) {

@@ -35,8 +35,8 @@ export const LEFT = 64;
 const SHARE = 0.76;
 /** A short overlap between thick walls takes at least this share, however thin the walls must be drawn. */
 const LEAST_SHARE = 0.25;
-/** Walls thinner than this to the scale of the length look wrong: the overlap is drawn shorter instead. */
-const LEAST_WALL_FACTOR = 0.5;
+/** Walls are drawn to the scale of the length where they can be: a short overlap is drawn shorter instead. */
+const LEAST_WALL_FACTOR = 1;
 const THINNEST_WALL = 9;
 const THINNEST_BOND = 7;
 
