@@ -11,15 +11,3 @@ export class ModelError extends Error {
     this.input = input;
   }
 }
-
-/** Throws unless `value` is finite and above zero. */
-export function requirePositive(input: string, value: number): number {
-  if (Number.isFinite(value) && value > 0) return value;
-  throw new ModelError(input, `${input} must be a finite number above zero, not ${value}.`);
-}
-
-/** Throws unless `value` is finite. */
-export function requireFinite(input: string, value: number): number {
-  if (Number.isFinite(value)) return value;
-  throw new ModelError(input, `${input} must be a finite number, not ${value}.`);
-}

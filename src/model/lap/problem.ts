@@ -3,7 +3,6 @@
  * x = 0 is the sleeve root, where the tube ends; x = L the mouth, where the tube leaves. A channel
  * is one direction of shear, axial or circumferential. See docs/method.md, section 4.
  */
-import { ModelError, requireFinite, requirePositive } from '../errors.ts';
 
 export interface Member {
   /** Force per unit strain, N, at the root. */
@@ -68,30 +67,4 @@ export function scaleLoads(problem: LapProblem, factor: number): LapProblem {
     ...problem,
     channels: problem.channels.map((channel) => ({ ...channel, load: channel.load * factor })),
   };
-}
-
-/** @throws ModelError naming the input that is not a finite number in its range */
-export function checkProblem(problem: LapProblem): void {
-  requirePositive('overlap', problem.length);
-  const bonds = problem.bonds.length;
-  if (bonds !== 1 && bonds !== 2) throw new ModelError('bonds', 'A lap has one or two bonds.');
-  for (const bond of problem.bonds) {
-    requirePositive('bond width', bond.width);
-    requirePositive('bond stiffness', bond.stiffness);
-    requirePositive('shear yield stress', bond.shearYield);
-    requirePositive('slip at failure', bond.slipAtFailure);
-  }
-  for (const channel of problem.channels) {
-    requireFinite('load', channel.load);
-    for (const member of [channel.tube, ...channel.outers]) {
-      requirePositive('adherend stiffness', member.stiffness);
-      requirePositive('adherend stiffness', member.taper?.middle ?? member.stiffness);
-      requirePositive('adherend stiffness', member.taper?.mouth ?? member.stiffness);
-      requireFinite('thermal strain', member.thermalStrain);
-    }
-    if (channel.outers.length !== bonds || channel.levers.length !== bonds) {
-      throw new ModelError('adherends', 'Each bond needs its outer adherend and its lever.');
-    }
-    for (const lever of channel.levers) requirePositive('lever', lever);
-  }
 }

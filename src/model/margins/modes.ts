@@ -35,6 +35,17 @@ export interface ModeResult {
 export const placeOf = (x: number, length: number): Place =>
   x <= 1e-6 * length ? 'root' : x >= (1 - 1e-6) * length ? 'mouth' : 'within';
 
+/** What follows from the factors and the place stands in one spot. */
+const resultOf = (
+  { assembly, gapState }: JointState,
+  found: Omit<ModeResult, 'margin' | 'place' | 'gapState'>,
+): ModeResult => ({
+  ...found,
+  margin: found.reached / found.asked - 1,
+  place: placeOf(found.x, assembly.overlap),
+  gapState,
+});
+
 /** Factors beyond this mean that the load does not move the mode at all. */
 const UNLOADED = 1e9;
 
@@ -55,7 +66,7 @@ export function adhesiveModes(
   factors: Factors,
   { only, troughOfInterest = Number.POSITIVE_INFINITY }: AdhesiveOptions = {},
 ): ModeResult[] {
-  const { assembly, bonds, gapState, loadCase } = state;
+  const { assembly, bonds, loadCase } = state;
   const { kind, loads } = loadCase;
   const results: ModeResult[] = [];
   const wanted = (mode: Mode): number | null =>
@@ -70,18 +81,8 @@ export function adhesiveModes(
     wholeBondFlows = false,
   ): void => {
     if (!(reached < UNLOADED)) return;
-    results.push({
-      mode,
-      part: assembly.bonds[bond]!.name,
-      reached,
-      asked,
-      margin: reached / asked - 1,
-      place: placeOf(x, assembly.overlap),
-      x,
-      theta,
-      gapState,
-      wholeBondFlows,
-    });
+    const part = assembly.bonds[bond]!.name;
+    results.push(resultOf(state, { mode, part, reached, asked, x, theta, wholeBondFlows }));
   };
 
   const reachedAt = (theta: number, share: number): ShearReached =>
@@ -157,7 +158,7 @@ export function adhesiveModes(
 const WALL_STATIONS = 12;
 
 export function wallModes(state: JointState, factors: Factors): ModeResult[] {
-  const { assembly, bonds, gapState, loadCase, deltaT } = state;
+  const { assembly, bonds, loadCase, deltaT } = state;
   const { kind, loads } = loadCase;
   const stresses = wallStresses(assembly, bonds, loads, deltaT);
   const thetas = clockings(assembly.flat, loads);
@@ -202,18 +203,8 @@ export function wallModes(state: JointState, factors: Factors): ModeResult[] {
         theta = (refined + 2 * Math.PI) % (2 * Math.PI);
       }
     }
-    results.push({
-      mode,
-      part: stresses.parts[i]!.name,
-      reached,
-      asked,
-      margin: reached / asked - 1,
-      place: placeOf(x, assembly.overlap),
-      x,
-      theta,
-      gapState,
-      wholeBondFlows: false,
-    });
+    const part = stresses.parts[i]!.name;
+    results.push(resultOf(state, { mode, part, reached, asked, x, theta, wholeBondFlows: false }));
   };
 
   stresses.parts.forEach((part, i) => {
