@@ -1,0 +1,71 @@
+/** The homogeneous wall that stands for a laminate in a joint. */
+import { flexuralConstants, inPlaneConstants, throughConstants } from './constants.ts';
+import { checkPly, type Ply } from './ply.ts';
+import { makeStack, type Stack, stiffnessOf } from './stack.ts';
+import { type StackTraits, traitsOf } from './symmetry.ts';
+
+export interface LaminateMaterial {
+  /** Ex */
+  readonly axialModulus: number;
+  /** Eθ */
+  readonly hoopModulus: number;
+  /** Gxθ */
+  readonly shearModulus: number;
+  /** νxθ */
+  readonly poisson: number;
+  readonly axialExpansion: number;
+  readonly hoopExpansion: number;
+  /** Gxz */
+  readonly throughShearModulus: number;
+  /** E3 */
+  readonly throughModulus: number;
+  /** α3 */
+  readonly throughExpansion: number;
+  /** Zt */
+  readonly interlaminarTension: number;
+  /** S13 */
+  readonly interlaminarShear: number;
+  /** D11 at this wall thickness, N·mm. */
+  readonly bendingStiffness: number;
+  /** D*11, the middle surface free to stretch: below D11 when the stack is not symmetric. */
+  readonly reducedBendingStiffness: number;
+  readonly stack: Stack;
+  /** Wall over the plies' own thickness: 1 when the stack as given makes the wall. */
+  readonly scale: number;
+  readonly traits: StackTraits;
+}
+
+/**
+ * @param angles degrees from the tube's axis, inside to outside; plies are scaled evenly to the wall
+ * @throws ModelError for a ply that could not exist, an empty stack, or no wall
+ */
+export function laminateMaterial(
+  ply: Ply,
+  angles: readonly number[],
+  wall: number,
+): LaminateMaterial {
+  checkPly(ply);
+  const stack = makeStack(ply, angles, wall);
+  const stiffness = stiffnessOf(stack);
+  const plane = inPlaneConstants(stiffness);
+  const bending = flexuralConstants(stiffness);
+  const through = throughConstants(stack);
+  return {
+    axialModulus: plane.axialModulus,
+    hoopModulus: plane.hoopModulus,
+    shearModulus: plane.shearModulus,
+    poisson: plane.poisson,
+    axialExpansion: plane.axialExpansion,
+    hoopExpansion: plane.hoopExpansion,
+    throughShearModulus: through.axialShearModulus,
+    throughModulus: through.modulus,
+    throughExpansion: through.expansion,
+    interlaminarTension: through.interlaminarTension,
+    interlaminarShear: through.interlaminarShear,
+    bendingStiffness: bending.bendingStiffness,
+    reducedBendingStiffness: bending.reducedBendingStiffness,
+    stack,
+    scale: wall / (ply.thickness * angles.length),
+    traits: traitsOf(stack),
+  };
+}
