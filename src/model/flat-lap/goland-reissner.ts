@@ -101,16 +101,13 @@ export function golandReissner(lap: EqualLap, end: LapEnd): LapStress {
   requireFinite(load, 'load');
   requireFinite(k, 'factor');
   requireFinite(transverseForce, 'transverseForce');
-  const rate = Math.sqrt(
-    (8 * adhesive.shearModulus) / (modulus * thickness * adhesive.thickness),
-  );
+  const rate = Math.sqrt((8 * adhesive.shearModulus) / (modulus * thickness * adhesive.thickness));
   requirePositive(rate * overlap, 'overlap');
   const fall = -Math.expm1(-rate * overlap);
   const fromMouth = (x: number): number => Math.exp(-rate * (overlap - x)) / fall;
   const fromRoot = (x: number): number => Math.exp(-rate * x) / fall;
 
-  const eta =
-    ((6 * adhesive.modulus) / (modulus * thickness ** 3 * adhesive.thickness)) ** 0.25;
+  const eta = ((6 * adhesive.modulus) / (modulus * thickness ** 3 * adhesive.thickness)) ** 0.25;
   const moment = (k * load * thickness) / 2;
   const twoLambda = eta * overlap;
   requirePositive(twoLambda, 'overlap');
