@@ -127,7 +127,7 @@ export interface ThroughConstants {
  * in-plane strain is the same in every ply (no curvature), and the wall carries no in-plane force.
  *
  * A ply under σ3 and ΔT takes σ = Q̄·(ε − β·σ3 − α·ΔT) in its plane and
- * ε3 = βᵀ·σ + σ3/E2 + α2·ΔT, with β = S13-column of the ply's compliance, turned. With ⟨·⟩ the mean
+ * ε3 = βᵀ·σ + σ3/E2 + α2·ΔT, β its in-plane strain per unit σ3, turned. With ⟨·⟩ the mean
  * over the thickness and no force, ε = ⟨Q̄⟩⁻¹(⟨Q̄β⟩σ3 + ⟨Q̄α⟩ΔT), so
  *
  *   1/E3 = 1/E2 − ⟨βᵀQ̄β⟩ + ⟨Q̄β⟩ᵀ⟨Q̄⟩⁻¹⟨Q̄β⟩

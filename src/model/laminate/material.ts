@@ -4,7 +4,7 @@ import { checkPly, type Ply } from './ply.ts';
 import { makeStack, type Stack, stiffnessOf } from './stack.ts';
 import { type StackTraits, traitsOf } from './symmetry.ts';
 
-export interface LaminateMaterial {
+export interface LaminateProperties {
   /** Ex */
   readonly axialModulus: number;
   /** Eθ */
@@ -29,6 +29,8 @@ export interface LaminateMaterial {
   readonly bendingStiffness: number;
   /** D*11, the middle surface free to stretch: below D11 when the stack is not symmetric. */
   readonly reducedBendingStiffness: number;
+  /** D11 over that of a homogeneous wall of the same axial modulus: 12·D11·(1 − νxθ·νθx)/(Ex·t³). */
+  readonly bendingRatio: number;
   readonly stack: Stack;
   /** Wall over the plies' own thickness: 1 when the stack as given makes the wall. */
   readonly scale: number;
@@ -43,13 +45,14 @@ export function laminateMaterial(
   ply: Ply,
   angles: readonly number[],
   wall: number,
-): LaminateMaterial {
+): LaminateProperties {
   checkPly(ply);
   const stack = makeStack(ply, angles, wall);
   const stiffness = stiffnessOf(stack);
   const plane = inPlaneConstants(stiffness);
   const bending = flexuralConstants(stiffness);
   const through = throughConstants(stack);
+  const room = 1 - (plane.poisson ** 2 * plane.hoopModulus) / plane.axialModulus;
   return {
     axialModulus: plane.axialModulus,
     hoopModulus: plane.hoopModulus,
@@ -64,6 +67,7 @@ export function laminateMaterial(
     interlaminarShear: through.interlaminarShear,
     bendingStiffness: bending.bendingStiffness,
     reducedBendingStiffness: bending.reducedBendingStiffness,
+    bendingRatio: (12 * bending.bendingStiffness * room) / (plane.axialModulus * wall ** 3),
     stack,
     scale: wall / (ply.thickness * angles.length),
     traits: traitsOf(stack),
