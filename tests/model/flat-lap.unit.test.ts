@@ -127,12 +127,17 @@ describe('the ends of the overlap', () => {
     }
   });
 
-  it('do not take the cautious side from the weaker wall', () => {
+  it('do not take the weaker wall for the cautious side: the stiffer one gives the larger factor', () => {
     const mixed = edgeMoments(lapOf(100, thin, thick));
     const weak = edgeMoments(lapOf(100, thin, thin));
+    const stiff = edgeMoments(lapOf(100, thick, thick));
     for (const method of methods) {
+      expect(stiff[method].root.factor).toBeGreaterThan(weak[method].root.factor);
       expect(mixed[method].mouth.factor).toBeGreaterThan(weak[method].mouth.factor);
     }
+    const { root, mouth } = mixed.hartSmith;
+    const wanted = stiff.hartSmith.root.factor;
+    expectClose((root.factor + mouth.factor) / 2, wanted, { relative: 1e-12 }, 'mean of both ends');
   });
 
   it('have no moment without load, and in compression that of the undeformed shape, flagged', () => {
