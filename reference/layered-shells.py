@@ -8,7 +8,7 @@ from layered_cases import SEED, elastic, plastic, random, varied
 from layered_fe import solve
 
 DIGITS = 12
-COARSE, FINE = dict(p=11, ratio=1.6, first=0.05), dict(p=14, ratio=1.4, first=0.03)
+COARSE, FINE = dict(p=13, ratio=1.5, first=0.04), dict(p=16, ratio=1.3, first=0.02)
 
 
 def stations(joint):
@@ -18,10 +18,11 @@ def stations(joint):
     x = [0.0, *near, L / 2, *(L - near[::-1]), L]
     if L in (25, 30) and len({w.atRoot == w.atMouth for w in joint.walls}) == 1:
         x += [1, 3, 5, 8, 12.5, 17, 20, 23, 24, 24.5] if L == 25 else [1, 3.05, 8.07, 24.94, 26.95, 29, 29.53, 29.8]
-    return [significant(v, 6) for v in sorted({round(v, 9) for v in x})]
+    return [significant(v, 9) for v in sorted({round(v, 5) for v in x})]
 
 
 def sample(s, x):
+    """(shear, peel) by bond and station, and force, hoop, moment, transverse shear by wall and station."""
     at = [s.stresses(s.element(v, True), v) for v in x]
     shear, peel, walls = (np.array([a[k][..., 0] for a in at], float) for k in range(3))
     return shear.T, peel.T, walls.transpose(2, 1, 0)  # bonds or quantity, wall, station
@@ -32,7 +33,6 @@ def inputs(joint):
     drop = [k for k in ("leverToMidBond", "symmetricBonds", "edgeMoment") if not out[k]]
     out = {k: v for k, v in out.items() if k not in drop and v is not None}
     tidy = lambda d: {k: significant(v, 15) if isinstance(v, float) else v for k, v in d.items() if v is not None}
-    # the fixture states exactly what was solved
     out["walls"] = [tidy(dataclasses.asdict(w)) for w in joint.walls]
     out["bonds"] = [tidy(dataclasses.asdict(b)) for b in joint.bonds]
     if joint.flat:

@@ -163,7 +163,6 @@ class Solution:
                 break
             d += step
             before = size
-        self.correction = float(before / np.max(np.abs(d[free] / s)))
         r = F.copy()
         for ids, K in zip(self.dofs, self.K):
             np.subtract.at(r, ids.reshape(-1), K @ d[ids.reshape(-1)])
