@@ -8,13 +8,6 @@ export interface Tolerance {
   readonly absolute?: number;
 }
 
-/** Half a unit of the last printed digit: `40.6` gives 0.05. */
-export function halfLastDigit(printed: string): number {
-  const [, fraction = ''] = printed.replace(/e.*$/i, '').split('.');
-  const exponent = Number(/e([-+]?\d+)$/i.exec(printed)?.[1] ?? 0);
-  return 0.5 * 10 ** (exponent - fraction.length);
-}
-
 export function expectClose(
   actual: number,
   expected: number,
@@ -30,7 +23,3 @@ export function expectClose(
     `${what}: computed ${actual}, expected ${expected}, off by ${miss} (${((miss / Math.abs(expected)) * 100).toPrecision(3)} %), allowed ${allowed}${given}`,
   );
 }
-
-/** A printed figure, correct to its last digit. */
-export const expectPrinted = (actual: number, printed: string, what: string): void =>
-  expectClose(actual, Number(printed), { absolute: halfLastDigit(printed) }, what);

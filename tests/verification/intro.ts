@@ -1,0 +1,55 @@
+/** What the book says before its first figure. */
+import { tags } from './case.ts';
+
+const provenance = Object.values(tags)
+  .map(({ name, meaning }) => `| ${name} | ${meaning} |`)
+  .join('\n');
+
+export const intro = `# Verification
+
+Every figure from outside the program that the program is held to: what was put in, what the source
+says, what the program computes, how far the two are apart, how far they may be, and why that far.
+
+This book is generated. The tests and the book read the same cases (\`tests/verification/cases\`);
+\`npm test\` holds each figure to its tolerance, computes the book anew and fails when a digit of
+it has moved. A change that is meant is written with \`npm run book\` and reviewed like any other.
+
+## What is checked against what
+
+- **Published values**, where a source could be read. Printed values are rounded: the tolerance is
+  half of the last printed digit, or the book says why not. A misprint found in a source is
+  recorded beside its correction.
+- **Own independent solutions**: the same theory solved by other means (other equations, another
+  method, another language; see \`reference\`). They prove the arithmetic, not the physics: if the
+  theory leaves something out, both leave it out.
+- **Finite elements**: the joint as a continuum, with its corners, bending walls and hoop stress.
+  They are the check of physics, and the place where the limits of the theory show.
+- **Coupons** are the last word. No figure in this book says that an adhesive, a surface or a
+  workshop gives the strength that a project file states; only specimens made like the joint do.
+
+## What is not checked
+
+- No published figures for tubular lap joints could be read, nor for elastic-plastic double laps,
+  nor tables of edge-moment factors. These parts rest on own independent solutions and finite
+  elements.
+- How strength changes with the thickness of the bond is not predicted. Published tests disagree:
+  it fell as the bond thickened for several adhesives between steel or composite strips, rose for
+  a dry metal-to-composite joint, and did not change for timber. A shear lag alone says that it
+  rises. Strength at a gap has to come from coupons.
+- Knock-down for heat, moisture and ageing: no published figure for epoxy could be read.
+- The adhesive's law, elastic and then perfectly plastic, is an idealisation of a measured curve;
+  creep, rate and damage are outside it.
+
+## What the tags mean
+
+| tag | meaning |
+| --- | --- |
+${provenance}
+
+## How to read the tables
+
+A difference is computed minus source, in the unit of the figure, and in brackets as a share of it.
+Differences below 1e-9 of the figure are rounding and not printed. Where a fixture holds hundreds of figures,
+one row stands for all of one kind: how many were compared, the largest difference as a share of
+what the row names, and where that was.
+`;
