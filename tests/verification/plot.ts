@@ -11,7 +11,7 @@ const RIGHT = 16;
 const TOP = 34;
 const BOTTOM = 44;
 /** Lines have this many pieces. */
-const PIECES = 240;
+const PIECES = 120;
 
 const style = `
 .paper{fill:#fffefb}.ink{fill:#1d2733}.soft{fill:#56636f}.rule{stroke:#d9d6cc}.axis{stroke:#85898a}
@@ -31,7 +31,9 @@ const pixel = (place: number): string => (Math.round(place * 10) / 10 + 0).toStr
 export function ticks(low: number, high: number, count: number): number[] {
   const raw = (high - low) / count;
   const power = 10 ** Math.floor(Math.log10(raw));
-  const step = [1, 2, 5, 10].map((one) => one * power).find((one) => one >= raw * (1 - 1e-9))!;
+  // The round step that is nearest by ratio.
+  const rest = raw / power;
+  const step = power * (rest < Math.SQRT2 ? 1 : rest < 3.2 ? 2 : rest < 7.1 ? 5 : 10);
   const first = Math.ceil(low / step - 1e-9);
   const last = Math.floor(high / step + 1e-9);
   return Array.from({ length: last - first + 1 }, (_one, i) =>
@@ -42,12 +44,15 @@ export function ticks(low: number, high: number, count: number): number[] {
 const label = (tick: number): string => String(tick).replace('-', '−');
 
 function drawPanel(panel: Panel, length: number, offset: number): string {
-  const stations = Array.from({ length: PIECES + 1 }, (_one, i) => (length * i) / PIECES);
+  // Closer together at both ends, where the curves are steep.
+  const stations = Array.from(
+    { length: PIECES + 1 },
+    (_one, i) => (length / 2) * (1 - Math.cos((Math.PI * i) / PIECES)),
+  );
   const lines = panel.series.map(({ computed }) => {
     const at = computed();
     return stations.map(at);
   });
-  // The line may run out of the picture in a corner where the theory's peak is far above the dots.
   const shown = [0, ...panel.series.flatMap(({ expected }) => expected), ...lines.flat()];
   const low = Math.min(...shown);
   const high = Math.max(...shown);
@@ -60,6 +65,7 @@ function drawPanel(panel: Panel, length: number, offset: number): string {
     floor - ((floor - offset - TOP) * (y - bottom)) / (top - bottom);
   const parts: string[] = [
     `<text class="ink" x="${LEFT}" y="${offset + 20}">${escaped(panel.title)}</text>`,
+    `<text class="soft" x="${LEFT - 8}" y="${offset + 20}" text-anchor="end">MPa</text>`,
   ];
   for (const tick of ticks(bottom, top, 5)) {
     const y = pixel(toY(tick));
@@ -75,7 +81,6 @@ function drawPanel(panel: Panel, length: number, offset: number): string {
   }
   parts.push(
     `<text class="soft" x="${right}" y="${floor + 36}" text-anchor="end">x, mm from the root</text>`,
-    `<text class="soft" x="${LEFT}" y="${floor + 36}">MPa</text>`,
   );
   panel.series.forEach(({ stress, expected }, s) => {
     const points = lines[s]!.map((y, i) => `${pixel(toX(stations[i]!))},${pixel(toY(y))}`);
@@ -88,13 +93,13 @@ function drawPanel(panel: Panel, length: number, offset: number): string {
   let from = right;
   for (const { name, stress } of [...panel.series].reverse()) {
     // The width of a text is not known here; seven to a letter is enough.
-    from -= 7 * (name.length + 22) + 40;
+    from -= 7 * (name.length + 9) + 64;
     const y = offset + 16;
     parts.push(
       `<line class="line ${stress}" x1="${from}" x2="${from + 22}" y1="${y}" y2="${y}"/>`,
       `<text class="soft" x="${from + 28}" y="${y + 4}">${escaped(name)}</text>`,
     );
-    const dot = from + 28 + 7 * (name.length + 10);
+    const dot = from + 44 + 7 * name.length;
     parts.push(
       `<circle class="dot ${stress}" cx="${dot}" cy="${y}" r="3.5"/>`,
       `<text class="soft" x="${dot + 9}" y="${y + 4}">reference</text>`,

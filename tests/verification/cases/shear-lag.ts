@@ -1,12 +1,10 @@
 /** Elastic shear of one bond and two. */
 import { annulus } from '../../../src/model/joint/section.ts';
-import { combine } from '../../../src/model/shear-lag/elastic.ts';
 import { decayRate, solveOneBond } from '../../../src/model/shear-lag/one-bond.ts';
-import { solveElastic } from '../../../src/model/shear-lag/solve-elastic.ts';
 import { solveTwoBonds } from '../../../src/model/shear-lag/two-bond.ts';
-import { type FixtureInputs, readFixture, toProblem } from '../../support/fixtures.ts';
 import { bond, channel, member } from '../../support/laps.ts';
-import { type Case, group, lazy, printed, same, type Topic, value } from '../case.ts';
+import { type Case, lazy, printed, same, type Topic, value } from '../case.ts';
+import { precise } from './shear-lag-sweep.ts';
 
 const strips = (width: number) =>
   lazy(() => {
@@ -108,7 +106,6 @@ const steelAndAluminium: Case = {
 const tubeArea = annulus(23, 25).area;
 const sleeveArea = annulus(25.2, 26.7).area;
 const tubeBond = bond(800, 0.2, 2 * Math.PI * 25.1);
-const tubeMean = 50_000 / (tubeBond.width * 40);
 const carbonTube = lazy(() =>
   solveOneBond(
     channel(50_000, member(70_000 * tubeArea, -2e-6 * 100), [
@@ -118,6 +115,7 @@ const carbonTube = lazy(() =>
     40,
   ),
 );
+const meanShear = (): number => carbonTube().mechanical.outerForce(0, 0) / (tubeBond.width * 40);
 const lowestShear = (): number => {
   let lowest = Number.POSITIVE_INFINITY;
   for (let x = 0; x <= 40; x += 0.01) {
@@ -139,9 +137,9 @@ const tubeInSleeve: Case = {
   ],
   checks: [
     printed('ω', '1/mm', '0.230793', () => carbonTube().omegaMax),
-    printed('mean shear', 'MPa', '7.92604', () => tubeMean),
-    printed('peak/mean at the mouth', '', '5.17962', () => shearAt(40) / tubeMean),
-    printed('peak/mean at the root', '', '4.05392', () => shearAt(0) / tubeMean),
+    printed('mean shear', 'MPa', '7.92604', meanShear),
+    printed('peak/mean at the mouth', '', '5.17962', () => shearAt(40) / meanShear()),
+    printed('peak/mean at the root', '', '4.05392', () => shearAt(0) / meanShear()),
     printed('peak at the mouth', 'MPa', '41.0539', () => shearAt(40)),
     printed('peak at the root', 'MPa', '32.1315', () => shearAt(0)),
     printed('lowest shear', 'MPa', '0.7186', lowestShear),
@@ -210,116 +208,6 @@ const behaviour: Case = {
       computed: () => peakAt(4000) / peakAt(400),
       tolerance: { relative: 1e-12 },
       why: 'at ωL = 90 the other end is out of reach',
-    }),
-  ],
-};
-
-interface Fixture {
-  readonly stations: readonly number[];
-  readonly cases: readonly {
-    readonly name: string;
-    readonly inputs: FixtureInputs;
-    readonly expected: {
-      readonly rateTimesLength: readonly number[];
-      readonly shear: readonly (readonly number[])[];
-      readonly force: readonly { readonly root: number; readonly mid: number }[];
-    };
-  }[];
-}
-const fixture = lazy(() => readFixture('shear-lag-elastic.json') as Fixture);
-const solved = lazy(() =>
-  fixture().cases.map((one) => {
-    const problem = toProblem(one.inputs);
-    const solution = solveElastic(problem.channels[0]!, problem.bonds, problem.length);
-    return { ...one, problem, solution, state: combine(solution, 1) };
-  }),
-);
-
-const shears = (bonds: 1 | 2) => () =>
-  solved()
-    .filter(({ problem }) => problem.bonds.length === bonds)
-    .flatMap(({ name, problem, state, expected }) =>
-      expected.shear.flatMap((values, j) => {
-        const peak = Math.max(...values.map(Math.abs));
-        return values.map((shear, i) => {
-          const t = fixture().stations[i]!;
-          return {
-            what: `${name}: bond ${j + 1} at x/L = ${t}`,
-            expected: shear,
-            computed: state.shear(j, t * problem.length),
-            scale: Math.max(Math.abs(shear), 0.005 * peak),
-          };
-        });
-      }),
-    );
-
-const forces = () =>
-  solved().flatMap(({ name, problem, state, expected }) => {
-    const scale =
-      Math.abs(problem.channels[0]!.load) +
-      Math.max(...expected.force.map(({ mid }) => Math.abs(mid)));
-    return expected.force.flatMap(({ root, mid }, j) => [
-      {
-        what: `${name}: ${j + 1} at the root`,
-        expected: root,
-        computed: state.outerForce(j, 0),
-        scale,
-      },
-      {
-        what: `${name}: ${j + 1} in the middle`,
-        expected: mid,
-        computed: state.outerForce(j, problem.length / 2),
-        scale,
-      },
-    ]);
-  });
-
-const rates = (pick: (...all: number[]) => number, key: 'omegaMax' | 'omegaMin') => () =>
-  solved().map(({ name, problem, solution, expected }) => ({
-    what: name,
-    expected: pick(...expected.rateTimesLength),
-    computed: solution[key] * problem.length,
-  }));
-
-const precise: Case = {
-  id: 'elastic-sweep',
-  title: 'Laps of one and two bonds, ωL from 1e-6 to 1e4',
-  source:
-    'reference/shear_lag.py: transition matrix in arbitrary precision (at least 40 spare digits), held against a boundary-value solver and a collocation',
-  tag: 'independent',
-  inputs: [
-    'random laps with a fixed seed, load and thermal strain together, and extremes of ωL; nine stations each',
-  ],
-  checks: [
-    ...([1, 2] as const).map((bonds) =>
-      group({
-        name: `shear, ${bonds === 1 ? 'one bond' : 'two bonds'}`,
-        compare: shears(bonds),
-        tolerance: 2e-9,
-        scale: 'of the value, or of 0.5 % of the peak where the value is below that',
-        why: 'ten digits are printed; far from both ends a hard bond falls below what doubles can tell',
-      }),
-    ),
-    group({
-      name: 'force of the outer adherends',
-      compare: forces,
-      tolerance: 1e-8,
-      scale: 'of load and largest force together',
-      why: 'ten digits are printed, and forces can be differences',
-    }),
-    group({
-      name: 'largest decay rate × L',
-      compare: rates(Math.max, 'omegaMax'),
-      tolerance: 1e-9,
-      scale: 'of the value',
-      why: 'ten digits are printed',
-    }),
-    group({
-      name: 'smallest decay rate × L',
-      compare: rates(Math.min, 'omegaMin'),
-      tolerance: 2e-7,
-      scale: 'of the value',
-      why: 'the small root of the pair loses digits where the two are far apart',
     }),
   ],
 };

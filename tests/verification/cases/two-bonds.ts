@@ -3,6 +3,7 @@ import { chainCapacity } from '../../../src/model/chain/capacity.ts';
 import { chainState } from '../../../src/model/joint/lap-state.ts';
 import type { LapProblem } from '../../../src/model/lap/problem.ts';
 import { outerAdherendPeel } from '../../../src/model/peel/outer-adherend.ts';
+import { solveElastic } from '../../../src/model/shear-lag/solve-elastic.ts';
 import { bond, channel, member } from '../../support/laps.ts';
 import { type Case, lazy, printed, type Topic, value } from '../case.ts';
 import { chainChecks } from './chain-fixture.ts';
@@ -61,24 +62,15 @@ const unequalStraps: Case = {
     asSolved('strength, ΔT = −100 °C', '2589.627', () => unequalCold().factor),
     ...(
       [
-        ['closed form by the inner strip, no ΔT', '4359.817', 0, 0],
-        ['closed form by the straps, no ΔT', '2774.429', 0, 1],
-        ['closed form by the inner strip, ΔT = −100 °C', '4650.217', mismatch, 0],
-        ['closed form by the straps, ΔT = −100 °C', '2589.629', mismatch, 1],
+        ['no ΔT', unequal, 0, '2774.429'],
+        ['ΔT = −100 °C', unequalCold, mismatch, '2589.629'],
       ] as const
-    ).map(([name, text, thermal, which]) =>
-      printed(name, 'N/mm', text, () => closedForm(thermal)[which], 'memory'),
-    ),
-    ...(
-      [
-        ['no ΔT', unequal, 0],
-        ['ΔT = −100 °C', unequalCold, mismatch],
-      ] as const
-    ).map(([name, found, thermal]) =>
+    ).map(([name, found, thermal, text]) =>
       value({
         name: `strength against the closed form, ${name}`,
         unit: 'N/mm',
         expected: Math.min(...closedForm(thermal)),
+        printed: text,
         computed: () => found().factor,
         tolerance: { relative: 1e-6 },
         why: 'the closed form takes the overlap as endless',
@@ -95,6 +87,9 @@ const unequalStraps: Case = {
       tag: 'abstract',
     }),
   ],
+  remarks: [
+    'The closed form is the smaller of two expressions. By the straps it is 2774.429 and 2589.629 N/mm, by the inner strip 4359.817 and 4650.217 N/mm, without and with ΔT.',
+  ],
 };
 
 const equal = lazy(() => {
@@ -102,7 +97,10 @@ const equal = lazy(() => {
   const found = strengthOf(problem);
   return { found, zones: chainState(problem, found.chain).plastic(0) };
 });
-const omega = Math.sqrt((800 / 0.2) * (1 / (70_000 * 2) + 2 / (70_000 * 4)));
+const balancedDecay = (): number => {
+  const { channels, bonds, length } = doubleLap(70_000, 2e-6, 0);
+  return solveElastic(channels[0]!, bonds, length).omegaMax;
+};
 
 const equalStraps: Case = {
   id: 'balanced-double-lap',
@@ -134,14 +132,14 @@ const equalStraps: Case = {
         why: 'a front is found to a few 1e-5 of the overlap',
       }),
     ),
-    printed('ω', '1/mm', '0.23905', () => omega, 'memory'),
+    printed('ω', '1/mm', '0.23905', balancedDecay, 'memory'),
   ],
 };
 
 const shortened = lazy(() => {
-  const problem = doubleLap(70_000, 2e-6, 0, 2 * 14.987 + 6 / omega);
+  const problem = doubleLap(70_000, 2e-6, 0, 2 * 14.987 + 6 / balancedDecay());
   const state = chainState(problem, strengthOf(problem).chain);
-  return { length: problem.length, middle: state.shear(0, 0, problem.length / 2) / 40 };
+  return { middle: state.shear(0, 0, problem.length / 2) / 40 };
 });
 
 const trough: Case = {
@@ -149,9 +147,10 @@ const trough: Case = {
   title: 'An elastic trough of six decay lengths keeps a tenth of yield in its middle',
   source: 'identity of the theory: 1/cosh 3 = 0.0993',
   tag: 'independent',
-  inputs: ['balanced double lap of the case above, overlap = two plastic zones + 6/ω'],
+  inputs: [
+    'balanced double lap of the case above, overlap = two plastic zones of 14.987 mm + 6/ω = 55.07 mm',
+  ],
   checks: [
-    printed('overlap', 'mm', '55.07', () => shortened().length),
     value({
       name: 'shear in the middle over yield, at failure',
       unit: '',
@@ -159,7 +158,7 @@ const trough: Case = {
       printed: '0.0993',
       computed: () => shortened().middle,
       tolerance: { relative: 5e-3 },
-      why: "the zones of this shorter lap differ from the long one's in the fifth digit",
+      why: 'beside a trough of finite length the zones are a little longer (tanh 3 for 1), which takes 0.03 mm from the trough',
     }),
   ],
 };

@@ -5,12 +5,11 @@ import { adhesiveModes, wallModes } from '../../../src/model/margins/modes.ts';
 import { shearFactor } from '../../../src/model/margins/shear-factor.ts';
 import { jointState } from '../../../src/model/margins/state.ts';
 import { refineStrength } from '../../../src/model/margins/strength-clocking.ts';
-import { bondStrengthAt, findPlateau } from '../../../src/model/sweep/overlap-sweep.ts';
 import type { Joint, Wall } from '../../../src/shared/project.ts';
-import { readProject } from '../../../src/shared/read-project.ts';
 import type { GapState } from '../../../src/shared/reports.ts';
 import { readFixture } from '../../support/fixtures.ts';
 import { type Case, type Check, group, lazy, same, type Topic } from '../case.ts';
+import { overlap, project } from './overlap-sweeps.ts';
 
 interface Fixture {
   readonly cases: readonly {
@@ -41,12 +40,6 @@ interface Fixture {
     };
   }[];
 }
-
-const project = lazy(() => {
-  const read = readProject(readFixture('joints-project.json'));
-  if (!read.ok) throw new Error(`${read.error.field}: ${read.error.message}`);
-  return read.value;
-});
 
 const isTapered = (joint: Joint): boolean =>
   Object.values(joint).some(
@@ -253,79 +246,6 @@ const margins: Case = {
       tolerance: 1e-4,
       scale: 'of the value',
       why: 'the worst clocking is searched for on a grid and refined',
-    }),
-  ],
-};
-
-interface SweepFixture {
-  readonly cases: readonly {
-    readonly name: string;
-    readonly inputs: { readonly joint: string; readonly adherendShear: boolean };
-    readonly expected: {
-      readonly points: readonly { readonly overlap: number; readonly bond: number }[];
-      readonly plateau: number;
-      readonly plateauStrength: number;
-    };
-  }[];
-}
-const sweeps = lazy(() =>
-  (readFixture('overlap-sweeps.json') as SweepFixture).cases.map(({ name, inputs, expected }) => {
-    const index = project().joints.findIndex(({ id }) => id === inputs.joint);
-    const { input, adhesive, cases } = resolveJoint(project(), index);
-    const question = {
-      joint: input,
-      adhesive,
-      cases: cases.map((one) => one.input),
-      settings: { ...project().settings, adherendShear: inputs.adherendShear },
-    };
-    return { name, question, expected, plateau: findPlateau(question) };
-  }),
-);
-
-const overlap: Case = {
-  id: 'overlap-sweeps',
-  title: 'Strength of the bond against overlap, and its plateau',
-  source: 'reference/joints_sweep.py: the same independent implementation at other overlaps',
-  tag: 'independent',
-  inputs: ['joints of reference/joints-project.json, overlaps from short to past the plateau'],
-  checks: [
-    group({
-      name: 'strength at an overlap',
-      compare: () =>
-        sweeps().flatMap(({ name, question, expected }) =>
-          expected.points.map((point) => ({
-            what: `${name}, ${point.overlap} mm`,
-            expected: point.bond,
-            computed: bondStrengthAt(question, point.overlap).ratio,
-          })),
-        ),
-      tolerance: 2e-4,
-      scale: 'of the value',
-      why: 'as for ultimate strain, over more cases and clockings',
-    }),
-    group({
-      name: 'strength of the plateau',
-      compare: () =>
-        sweeps().map(({ name, expected, plateau }) => ({
-          what: name,
-          expected: expected.plateauStrength,
-          computed: plateau.strength.ratio,
-        })),
-      tolerance: 2e-4,
-      scale: 'of the value',
-      why: 'as for ultimate strain, over more cases and clockings',
-    }),
-    group({
-      name: 'overlap of the plateau',
-      compare: () =>
-        sweeps().map(({ name, expected, plateau }) => ({
-          what: name,
-          expected: expected.plateau,
-          computed: plateau.overlap ?? Number.NaN,
-        })),
-      tolerance: 5e-3,
-      scale: 'of the value',
-      why: 'where the curve is nearly flat a small miss in strength is a large one in overlap',
     }),
   ],
 };
