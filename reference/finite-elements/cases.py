@@ -135,4 +135,8 @@ def all_cases():
              double_flat(0.15, 0.3), 2, 0.0, 25.0, BOTH, DOUBLE_ASKED, **flat),
         case("socket-long", "Long thin socket, tension.",
              socket(60.0, 0.8), 0, 14.4, 60.0, {2: FAR_END}, load=10000.0),
+        case("socket-bending", "The first joint in bending; by the first harmonic of our own elements. The traction "
+             "on the tube's end is in proportion to r cos(clocking); the sleeve's far end is held axially and one "
+             "node of it radially.",
+             socket(), 0, 14.4, 30.0, {2: FAR_END}, both_asked, moment=200000.0),
     ]

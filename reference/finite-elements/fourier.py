@@ -113,38 +113,31 @@ def solve(case, mesh, n):
     return moved, c, thermal
 
 
-def bond_stresses(case, mesh, n, finish):
-    """Per bond, nodal stresses (rr, xx, tt, rx, rt, xt) along its middle."""
-    moved, c, thermal = finish
+def stresses(case, mesh, n):
+    """Stresses (rr, xx, tt, rx, rt, xt) at two by two points of each element, radial position
+    fastest, and extrapolated to its eight nodes."""
+    moved, c, thermal = solve(case, mesh, n)
     g = 1 / np.sqrt(3)
-    points = [(-g, -g), (g, -g), (g, g), (-g, g)]
-    dofs = (3 * mesh.elements[:, :, None] + np.arange(3)).reshape(-1, 24)
-    own = moved[dofs]
+    points = [(-g, -g), (g, -g), (-g, g), (g, g)]
+    own = moved[(3 * mesh.elements[:, :, None] + np.arange(3)).reshape(-1, 24)]
     sampled = []
     for xi, eta in points:
         b, _ = strain_matrix(mesh, n, xi, eta)
         sampled.append(np.einsum("eij,ej->ei", c, np.einsum("eik,ek->ei", b, own) - thermal))
-    # bilinear through the four points, evaluated at the eight nodes
     at = CORNERS / g
     weights = np.array(
         [(1 + np.sign(p) * at[:, 0]) * (1 + np.sign(q) * at[:, 1]) / 4 for p, q in points]
     )
-    nodal = np.einsum("pk,pei->eki", weights, np.array(sampled))
-    out = {}
-    for j in mesh.middle:
-        mine = mesh.layer == j
-        nodes = mesh.elements[mine].ravel()
-        count = np.bincount(nodes, minlength=len(mesh.xy))
-        total = np.stack(
-            [
-                np.bincount(nodes, nodal[mine][:, :, i].ravel(), len(mesh.xy))
-                for i in range(6)
-            ],
-            axis=1,
-        )
-        out[j] = total[mesh.middle[j]] / count[mesh.middle[j], None]
-    return out
+    sampled = np.array(sampled)
+    return sampled.transpose(1, 0, 2), np.einsum("pk,pei->eki", weights, sampled)
 
 
-def stresses(case, mesh, n):
-    return bond_stresses(case, mesh, n, solve(case, mesh, n))
+def line_stresses(mesh, j, nodal, line):
+    """Average over the elements of bond j that share each node of a line in it."""
+    mine = mesh.layer == j
+    nodes, size = mesh.elements[mine].ravel(), len(mesh.xy)
+    count = np.bincount(nodes, minlength=size)[line]
+    return np.stack(
+        [np.bincount(nodes, nodal[mine][:, :, i].ravel(), size)[line] / count for i in range(6)],
+        axis=1,
+    )

@@ -20,7 +20,7 @@ CARBON_TUBE = {
     "poissonAxialRadial": 0.3,
     "poissonHoopRadial": 0.3,
     "shearAxialRadial": 4000.0,
-    "shearAxialHoop": 15000.0,
+    "shearAxialHoop": 20000.0,
     "shearHoopRadial": 4000.0,
     "axialExpansion": 1e-6,
     "hoopExpansion": 6e-6,

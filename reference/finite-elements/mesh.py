@@ -21,6 +21,7 @@ class Mesh:
     layer: np.ndarray  # layer of each element
     column: np.ndarray  # axial column of each element
     middle: dict  # bond layer -> nodes of its middle, root to mouth
+    eighth: dict  # the same, an eighth of the gap further out
     faces: dict  # layer -> {"start": nodes, "end": nodes, "endElements": elements}
     gap_rows: dict  # bond layer -> number of elements across
 
@@ -71,7 +72,7 @@ def wall_fractions(thickness, first, longest, inner_bond, outer_bond):
 
 
 def build(case, finer):
-    """Mesh of a case; `finer` divides every element length."""
+    """Mesh of a case; `finer`, a whole number, divides every element length."""
     layers = case["layers"]
     gaps = [a["thickness"][0] for a in layers if a["kind"] == "bond"]
     first = min(gaps) / 20
@@ -84,7 +85,7 @@ def build(case, finer):
         -min(a["start"] for a in layers),
         max(a["end"] for a in layers) - length,
     )
-    across = 2 * int(round(4 * finer))
+    across = 8 * finer
     fractions = []
     for j, layer in enumerate(layers):
         if layer["kind"] == "bond":
@@ -126,7 +127,7 @@ def build(case, finer):
     number[used] = np.arange(len(used))
     element_layer, column = np.array(element_layer), np.array(column)
 
-    middle, faces, gap_rows = {}, {}, {}
+    middle, eighth, faces, gap_rows = {}, {}, {}, {}
     row_layer = np.array(row_layer)
     for j, layer in enumerate(layers):
         own = np.flatnonzero(row_layer == j)
@@ -140,5 +141,6 @@ def build(case, finer):
         }
         if layer["kind"] == "bond":
             middle[j] = number[at[2 * own[0] + across, span]]
+            eighth[j] = number[at[2 * own[0] + across + across // 4, span]]
             gap_rows[j] = across
-    return Mesh(xy, elements, element_layer, column, middle, faces, gap_rows)
+    return Mesh(xy, elements, element_layer, column, middle, eighth, faces, gap_rows)

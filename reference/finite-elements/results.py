@@ -24,16 +24,16 @@ def circumference(case, radius):
 
 
 def gap_average(case, mesh, j, points):
-    """Mean over the gap at each axial integration point, and the force that the bond carries.
+    """Mean over the gap at each axial integration point, and its integral over the bond.
 
-    points: (element, point, value) in CalculiX's order, of which 10 to 18 lie in the middle plane,
-    radial position fastest.
+    points: for each element of the bond its q by q integration points, radial position fastest.
     """
+    q = round(points.shape[1] ** 0.5)
     own = np.flatnonzero(mesh.layer == j)
     order = np.lexsort((own, mesh.column[own]))
-    values = points.reshape(len(own), 3, 3)[order].reshape(-1, mesh.gap_rows[j], 3, 3)
+    values = points.reshape(len(own), q, q)[order].reshape(-1, mesh.gap_rows[j], q, q)
     corners = mesh.xy[mesh.elements[own[order], :4]].reshape(-1, mesh.gap_rows[j], 4, 2)
-    g, w = leggauss(3)
+    g, w = leggauss(q)
     x0, x1 = corners[:, 0, 0, 1], corners[:, 0, 3, 1]
     x = (x0 + x1)[:, None] / 2 + (x1 - x0)[:, None] / 2 * g
     r0, r1 = corners[:, :, 0, 0], corners[:, :, 1, 0]
@@ -46,11 +46,23 @@ def gap_average(case, mesh, j, points):
     return x.ravel(), mean.ravel(), force
 
 
+def at_stations(case, mesh, j):
+    """Places of the stations among the nodes of the bond's middle."""
+    x = mesh.xy[mesh.middle[j], 1]
+    at = np.abs(x[:, None] - case["stations"]).argmin(axis=0)
+    assert np.allclose(x[at], case["stations"], atol=1e-9)
+    return at
+
+
 def middle_force(case, mesh, j, shear):
     """Integral of the shear along the middle of the bond (Simpson on each element's three nodes)."""
     nodes = mesh.middle[j]
     x, r = mesh.xy[nodes, 1], mesh.xy[nodes, 0]
-    f = shear * circumference(case, r)
+    return simpson(x, shear * circumference(case, r))
+
+
+def simpson(x, f):
+    """Integral over elements of three nodes each."""
     return np.sum((x[2::2] - x[:-2:2]) / 6 * (f[:-2:2] + 4 * f[1:-1:2] + f[2::2]))
 
 
@@ -70,9 +82,8 @@ def solve(case, finer):
             out["reactions"][j] = -scale * rows[0][1]
     for j, sign in signs(case).items():
         nodes = mesh.middle[j]
-        x = mesh.xy[nodes, 1]
-        at = np.abs(x[:, None] - case["stations"]).argmin(axis=0)
-        assert np.allclose(x[at], case["stations"], atol=1e-9)
+        at = at_stations(case, mesh, j)
+        # of 27 points, 10 to 18 lie in the middle plane of the sector
         table = next(r for h, r in blocks if "sxx" in h and f"LAYER{j} " in h)
         table = table.reshape(-1, 27, 8)[:, 9:18]
         shear, peel = sign * stress[nodes, 3], stress[nodes, 0]
@@ -82,6 +93,10 @@ def solve(case, finer):
             "radius": mesh.xy[nodes[0], 0],
             "shear": shear[at],
             "peel": peel[at],
+            "outer": {
+                "shear": sign * stress[mesh.eighth[j][at], 3],
+                "peel": stress[mesh.eighth[j][at], 0],
+            },
             "meanShear": CubicSpline(xg, mean_shear)(case["stations"]),
             "meanPeel": CubicSpline(xg, mean_peel)(case["stations"]),
             "carried": carried,
