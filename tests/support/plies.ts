@@ -31,3 +31,17 @@ export const elasticPly = (
   transverseExpansion: 0,
   ...constants,
 });
+
+export const isotropicPly = (modulus: number, poisson: number, expansion: number): Ply => ({
+  ...carbon,
+  axialModulus: modulus,
+  transverseModulus: modulus,
+  shearModulus: modulus / (2 * (1 + poisson)),
+  transverseShearModulus: modulus / (2 * (1 + poisson)),
+  poisson,
+  axialExpansion: expansion,
+  transverseExpansion: expansion,
+});
+
+/** Quasi-isotropic and symmetric. */
+export const quasi = [0, 45, -45, 90, 90, -45, 45, 0];

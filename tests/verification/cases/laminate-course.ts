@@ -4,7 +4,7 @@ import type { Triple } from '../../../src/model/laminate/plane.ts';
 import type { Ply } from '../../../src/model/laminate/ply.ts';
 import { makeStack, stiffnessOf } from '../../../src/model/laminate/stack.ts';
 import { elasticPly } from '../../support/plies.ts';
-import { type Case, lazy, printed, same } from '../case.ts';
+import { type Case, lazy, printed } from '../case.ts';
 import { figures, named } from './laminate-figures.ts';
 
 const lin =

@@ -5,10 +5,10 @@ import {
   throughConstants,
 } from '../../../src/model/laminate/constants.ts';
 import { firstPly } from '../../../src/model/laminate/first-ply.ts';
-import { type Plane, rowsOf, times } from '../../../src/model/laminate/plane.ts';
+import { type Plane, rowsOf } from '../../../src/model/laminate/plane.ts';
 import { respond, stiffnessOf } from '../../../src/model/laminate/stack.ts';
 import { type LaminateConstant, laminateFixtures, stackOf } from '../../support/laminates.ts';
-import { type Case, type Comparison, group, lazy, printed, same, value } from '../case.ts';
+import { type Case, type Comparison, group, lazy, same } from '../case.ts';
 
 const solids = lazy(() =>
   laminateFixtures().map((one) => {
