@@ -3,7 +3,15 @@ import type { Answers, Bridge, RequestInput, RequestName } from '../../../src/sh
 import type { Project } from '../../../src/shared/project.ts';
 import { ok, type Reply, type RequestError } from '../../../src/shared/reply.ts';
 import { makeProject } from './project.ts';
-import { makeMargin, makeReport, makeSummary, makeSweep } from './reports.ts';
+import {
+  makeMap,
+  makeMargin,
+  makeReport,
+  makeStress,
+  makeSummary,
+  makeSweep,
+  makeWorking,
+} from './reports.ts';
 
 type Answerers = {
   [N in RequestName]?: (input: RequestInput<N>) => Reply<Answers[N]>;
@@ -53,6 +61,13 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
       });
     },
     'joint.analyse': (input) => ok(makeReport(documentOf(input).joints[0]!)),
+    'joint.stress': (input) => {
+      const [joint] = documentOf(input).joints;
+      const { overlap = 30, id = '' } = joint ?? {};
+      const map = input.focus.map === undefined ? null : makeMap(overlap, input.focus.map);
+      return ok(makeStress(overlap, { jointId: id, map }));
+    },
+    'joint.explain': (input) => ok(makeWorking({ title: `working of ${input.subject}` })),
     'joint.sweep': () => ok(makeSweep()),
   };
 

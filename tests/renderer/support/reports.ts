@@ -2,12 +2,17 @@
 import type { Joint } from '../../../src/shared/project.ts';
 import type {
   BondStress,
+  Card,
   JointReport,
   JointSummary,
+  LayeredStress,
+  Ledger,
   Margin,
   MarginState,
+  StressMap,
   StressReport,
   SweepReport,
+  Working,
 } from '../../../src/shared/reports.ts';
 
 const stateOf = (margin: number): MarginState =>
@@ -29,8 +34,26 @@ export const makeMargin = (margin: number, change: Partial<Margin> = {}): Margin
   part: 'bond',
   typical: true,
   remark: '',
+  flags: [],
   ...change,
 });
+
+/** Peel that closes along the middle and opens at both ends, most at the mouth. */
+export function makeLayered(length: number, change: Partial<LayeredStress> = {}): LayeredStress {
+  const x = stations(length);
+  const peel = x.map(
+    (at) =>
+      12 * Math.exp((at - length) / 1.5) + 5 * Math.exp(-at / 1.5) - (at > length / 2 ? 1 : 0),
+  );
+  return {
+    shear: x.map((at) => 5 * Math.exp(-at / 4) + 24 * Math.exp((at - length) / 3)),
+    peel,
+    capped: null,
+    peak: { x: length, value: Math.max(...peel) },
+    strength: 42,
+    ...change,
+  };
+}
 
 /** A shear-lag trough between two ends, cut at the yield. */
 export function makeBond(length: number, change: Partial<BondStress> = {}): BondStress {
@@ -49,6 +72,7 @@ export function makeBond(length: number, change: Partial<BondStress> = {}): Bond
     strain: 0.02,
     strainAllowed: 0.44,
     force: 16_000,
+    layered: makeLayered(length),
     ...change,
   };
 }
@@ -69,7 +93,71 @@ export const makeStress = (length: number, change: Partial<StressReport> = {}): 
   bonds: [makeBond(length)],
   adherends: [],
   trough: { ratio: 0.02, elasticLength: length, restLength: length / 2 },
+  ledgers: [makeLedger()],
+  edgeMoment: null,
+  map: null,
   flags: [],
+  ...change,
+});
+
+export const makeLedger = (change: Partial<Ledger> = {}): Ledger => ({
+  part: 'bond',
+  gap: 0.25,
+  rows: [
+    { name: 'environment', factor: 1 },
+    { name: 'gap', factor: 0.9 },
+    { name: 'ageing', factor: 0.8 },
+    { name: 'scatter', factor: 1 },
+    { name: 'fitting', factor: 1 / 1.15 },
+  ],
+  left: (0.9 * 0.8) / 1.15,
+  ...change,
+});
+
+/** One hump around the bond: most at the mouth and at 0°. */
+export function makeMap(
+  length: number,
+  clockings = 36,
+  parts: readonly string[] = ['bond'],
+): StressMap {
+  const x = Array.from({ length: 13 }, (_, i) => (i / 12) * length);
+  const theta = Array.from({ length: clockings }, (_, i) => (i * 360) / clockings);
+  const over = (most: number) =>
+    theta.map((degrees) =>
+      x.map(
+        (at) =>
+          most * Math.exp((at - length) / 6) * (0.4 + 0.6 * Math.cos((degrees * Math.PI) / 180)),
+      ),
+    );
+  return { x, theta, bonds: parts.map((part) => ({ part, shear: over(30), peel: over(12) })) };
+}
+
+export const makeCard = (change: Partial<Card> = {}): Card => ({
+  id: 'volkersen-peak',
+  title: 'Shear at the mouth',
+  statement: 'Shear lag in a lap whose bond is elastic.',
+  formula: 'tau_max = F / (2 pi R) * lambda * sqrt(1 + beta^2) / tanh(lambda * L)',
+  filled: '22.0 = 16000 / (2 * 3.142 * 16) * 0.138 * sqrt(1 + 0.2^2) / tanh(0.138 * 30)',
+  values: [
+    { symbol: 'F', label: 'axial force', value: 16_000, unit: 'N' },
+    { symbol: 'lambda', label: 'decay of the shear', value: 0.138, unit: '1/mm' },
+    { symbol: 'beta', label: 'stiffness out of balance', value: 0.2, unit: '' },
+  ],
+  result: { symbol: 'tau_max', label: 'peak shear', value: 22, unit: 'MPa' },
+  source: 'Volkersen (1938), equation 12',
+  domain: [
+    { text: 'adhesive elastic', inside: true },
+    { text: 'wall thinner than a tenth of the radius', inside: false },
+  ],
+  ...change,
+});
+
+export const makeWorking = (change: Partial<Working> = {}): Working => ({
+  jointId: 'tip',
+  title: 'adhesive, ultimate strain',
+  where: 'Gust, gap max, at the mouth',
+  margin: makeMargin(0.2),
+  cards: [makeCard(), makeCard({ id: 'margin', title: 'Margin', formula: 'M = r / a - 1' })],
   ...change,
 });
 
