@@ -7,55 +7,10 @@ it no longer falls, so that the answer is not limited by the stiffness of thin l
 
 import numpy as np
 from layered_joint import LD
+from layered_shapes import gauss, graded, shapes
 from scipy.optimize import brentq, minimize_scalar
 from scipy.sparse import coo_matrix
 from scipy.sparse.linalg import splu
-
-
-def gauss(n):
-    x = np.cos(LD(np.pi) * (np.arange(n, 0, -1) - LD(0.25)) / (n + LD(0.5)))
-    for _ in range(8):
-        P, dP = legendre(n, x)
-        x = x - P[n] / dP[n]
-    P, dP = legendre(n, x)
-    return x, 2 / ((1 - x * x) * dP[n] ** 2)
-
-
-def legendre(n, x):
-    P = [np.ones_like(x), x]
-    for k in range(1, n):
-        P.append(((2 * k + 1) * x * P[k] - k * P[k - 1]) / (k + 1))
-    dP = [0 * x, np.ones_like(x)]
-    for k in range(1, n):
-        dP.append(dP[k - 1] + (2 * k + 1) * P[k])
-    return np.array(P[: n + 1]), np.array(dP[: n + 1])
-
-
-def shapes(p, x):
-    """Values and slopes at x in [-1, 1]: two ends, then bubbles. Shape (p + 1, points)."""
-    x = np.asarray(x, LD)
-    P, _ = legendre(p, x)
-    N = [(1 - x) / 2, (1 + x) / 2]
-    dN = [0 * x - LD(0.5), 0 * x + LD(0.5)]
-    for k in range(2, p + 1):
-        c = np.sqrt(LD(2 * (2 * k - 1)))
-        N.append((P[k] - P[k - 2]) / c)
-        dN.append(P[k - 1] * np.sqrt(LD(2 * k - 1) / 2))
-    return np.array(N), np.array(dN)
-
-
-def graded(a, b, first, ratio):
-    """Nodes from a to b, elements growing from `first` at both ends."""
-    half, d, s = (b - a) / 2, first, 0.0
-    steps = []
-    while s + d < half:
-        s += d
-        steps.append(s)
-        d *= ratio
-    if steps and half - steps[-1] < 0.5 * (steps[-1] - (steps[-2] if len(steps) > 1 else 0.0)):
-        steps.pop()
-    steps = np.array(steps)
-    return np.concatenate([[a], a + steps, [a + half], (b - steps)[::-1], [b]])
 
 
 class Solution:
@@ -184,6 +139,25 @@ class Solution:
         N, dN = shapes(self.p, (2 * x - a - b) / (b - a))
         d = self.d[self.dofs[e]]
         return np.concatenate([d @ N, d @ dN * 2 / (b - a)]).T
+
+    def of(self, stretch):
+        """Which elements belong to a stretch."""
+        return (self.x0 >= stretch[0]) & (self.x1 <= stretch[1])
+
+    def first_order(self, stretch, x):
+        """U, w, phi, n, q, m of layered_check.py, wall by wall, at points of a stretch."""
+        joint, active = self.joint, stretch[2]
+        hits = np.nonzero(self.of(stretch))[0]
+        out = np.zeros((6 * len(active), len(x)))
+        for p, v in enumerate(x):
+            e = hits[np.clip(np.searchsorted(self.x0[hits], v, side="right") - 1, 0, len(hits) - 1)]
+            y, z = self.state(e, v)[0], np.array([v], LD)
+            for k, (i, parts) in enumerate(joint.rows(active, z, stretch[3]).items()):
+                R = joint.mean_radius(i, z)[0]
+                N, _, M, Q = (R * (s[0] @ y + s0[0]) for _, s, s0 in parts)
+                m = M + joint.offset(i, z)[0] * N
+                out[6 * k : 6 * k + 6, p] = [*y[3 * k : 3 * k + 3], N, Q, m]
+        return out
 
     def stresses(self, e, x):
         """tau (tension positive), sigma per bond; total N, N_t, M, Q per wall, at points of element e."""

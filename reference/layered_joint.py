@@ -5,7 +5,7 @@ the displacement of the mid-surface, or of the bonded face where the wall tapers
 of layered_fe.py needs nothing else. Extended precision throughout.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -52,7 +52,6 @@ class Joint:
     # not MODEL's: shear lever to mid-bond, and the bonds' matrix made symmetric in energy
     leverToMidBond: bool = False
     symmetricBonds: bool = False
-    status: object = field(default=None, repr=False)
 
     @property
     def flat(self):
@@ -61,7 +60,7 @@ class Joint:
     @property
     def turn(self):
         """2 pi, or 1: from the energy's line force to the whole joint's force."""
-        return LD(1) if self.flat else 2 * LD(np.pi) + LD(1.2246467991473532e-16) * 2
+        return LD(1) if self.flat else 2 * (LD(np.pi) + LD(1.2246467991473532e-16))
 
     def thickness(self, i, x):
         w = self.walls[i]
