@@ -114,6 +114,18 @@ describe('a curve', () => {
     expect(drawn).not.toMatch(/NaN|Infinity|-0[" ,]/);
   });
 
+  it('draws the dots of two theories once', () => {
+    const { panels, ...rest } = curve(1);
+    const [first] = panels[0]!.series;
+    const two = { ...first!, name: 'other', line: 'dashed' as const };
+    const both: CurveCase = { ...rest, panels: [{ ...panels[0]!, series: [first!, two] }] };
+    expect(drawCurves(both).match(/<circle/g)).toHaveLength(3 + 1);
+    expect(drawCurves(both).match(/class="line dashed shear"/g)).toHaveLength(2);
+    expect(renderCase(both)).toContain(
+      '| x, mm | source | ramp | difference | other | difference |',
+    );
+  });
+
   it('shows a change of its figures on the page', () => {
     expect(renderCase(curve(1.0001))).not.toBe(renderCase(curve(1)));
   });

@@ -98,7 +98,9 @@ export interface Case extends Common {
 export interface Series {
   readonly name: string;
   readonly stress: 'shear' | 'peel';
-  /** At the panel's stations. */
+  /** Dashed for a second theory beside the first, of the same stress. */
+  readonly line?: 'solid' | 'dashed';
+  /** At the panel's stations; the same list for two theories of one stress. */
   readonly expected: readonly number[];
   /** The computed curve, made once and asked at any x. */
   readonly computed: () => (x: number) => number;

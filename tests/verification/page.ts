@@ -88,9 +88,12 @@ function tablesOf(checks: readonly Check[]): string[] {
   ];
 }
 
-const columns = ({ name }: Series): readonly string[] => ['source', name, 'difference'];
+/** Two theories of one stress stand beside the same source. */
+const isNewSource = (all: readonly Series[], s: number): boolean =>
+  s === 0 || all[s - 1]!.expected !== all[s]!.expected;
+const columns = (all: readonly Series[]): readonly string[] =>
+  all.flatMap(({ name }, s) => [...(isNewSource(all, s) ? ['source'] : []), name, 'difference']);
 
-/** The last bits of a station's figure, or of a difference that nearly vanishes, are not printed. */
 function curveTables(curve: CurveCase): string[] {
   const stations = curve.panels.map(({ title, x, series }) => {
     const curves = series.map(({ computed }) => computed());
@@ -100,14 +103,14 @@ function curveTables(curve: CurveCase): string[] {
         ...series.flatMap(({ expected }, s) => {
           const [reference, computed] = [expected[i]!, curves[s]!(at)];
           return [
-            plain(reference),
+            ...(isNewSource(series, s) ? [plain(reference)] : []),
             significant(computed, 4),
             difference(computed - reference, reference),
           ];
         }),
       ),
     );
-    return `${title}, MPa:\n\n${table(['x, mm', ...series.flatMap(columns)], rows)}`;
+    return `${title}, MPa:\n\n${table(['x, mm', ...columns(series)], rows)}`;
   });
   const rows = checksOf(curve).map(({ panel, series, zone, check }) => {
     const { title, series: all } = curve.panels[panel]!;

@@ -2,7 +2,7 @@
  * Draws a curve case as an SVG file: what was computed as a line, the reference as dots. The file
  * brings its own paper for light and dark, so that it can be read wherever it is shown.
  */
-import type { CurveCase, Panel } from './case.ts';
+import type { CurveCase, Panel, Series } from './case.ts';
 
 const WIDTH = 720;
 const PANEL = 250;
@@ -15,7 +15,7 @@ const PIECES = 120;
 
 const style = `
 .paper{fill:#fffefb}.ink{fill:#1d2733}.soft{fill:#56636f}.rule{stroke:#d9d6cc}.axis{stroke:#85898a}
-.line{fill:none;stroke-width:2;stroke-linejoin:round}.dot{stroke-width:1.5}
+.line{fill:none;stroke-width:2;stroke-linejoin:round}.dashed{stroke-width:1.5;stroke-dasharray:6 4}.dot{stroke-width:1.5}
 .line.shear{stroke:#1f5fa8}.line.peel{stroke:#b4530a}.dot{fill:#fffefb}.dot.shear{stroke:#1f5fa8}.dot.peel{stroke:#b4530a}
 text{font:13px system-ui,sans-serif}
 @media (prefers-color-scheme:dark){
@@ -42,6 +42,38 @@ export function ticks(low: number, high: number, count: number): number[] {
 }
 
 const label = (tick: number): string => String(tick).replace('-', '−');
+
+const lineOf = ({ stress, line }: Series): string =>
+  line === 'dashed' ? `line dashed ${stress}` : `line ${stress}`;
+
+/** The series whose dots are drawn: two theories of one stress share theirs. */
+const references = ({ series }: Panel): readonly Series[] =>
+  series.filter(({ expected }, s) => series.findIndex((one) => one.expected === expected) === s);
+
+/** From the right: dots last, lines before them. */
+function drawLegend(panel: Panel, right: number, y: number): string[] {
+  const parts: string[] = [];
+  let from = right;
+  // The width of a text is not known here; seven to a letter is enough.
+  const write = (text: string, mark: (x: number) => string, room: number): void => {
+    from -= 7 * text.length + room + 12;
+    parts.push(
+      mark(from),
+      `<text class="soft" x="${from + room}" y="${y + 4}">${escaped(text)}</text>`,
+    );
+  };
+  for (const { stress } of [...references(panel)].reverse()) {
+    const dot = (x: number): string =>
+      `<circle class="dot ${stress}" cx="${x}" cy="${y}" r="3.5"/>`;
+    write('reference', dot, 9);
+  }
+  for (const series of [...panel.series].reverse()) {
+    const line = (x: number): string =>
+      `<line class="${lineOf(series)}" x1="${x}" x2="${x + 22}" y1="${y}" y2="${y}"/>`;
+    write(series.name, line, 28);
+  }
+  return parts;
+}
 
 function drawPanel(panel: Panel, length: number, offset: number): string {
   // Closer together at both ends, where the curves are steep.
@@ -82,29 +114,17 @@ function drawPanel(panel: Panel, length: number, offset: number): string {
   parts.push(
     `<text class="soft" x="${right}" y="${floor + 36}" text-anchor="end">x, mm from the root</text>`,
   );
-  panel.series.forEach(({ stress, expected }, s) => {
+  panel.series.forEach((series, s) => {
     const points = lines[s]!.map((y, i) => `${pixel(toX(stations[i]!))},${pixel(toY(y))}`);
-    parts.push(`<polyline class="line ${stress}" points="${points.join(' ')}"/>`);
+    parts.push(`<polyline class="${lineOf(series)}" points="${points.join(' ')}"/>`);
+  });
+  for (const { stress, expected } of references(panel)) {
     expected.forEach((y, i) => {
       const [cx, cy] = [pixel(toX(panel.x[i]!)), pixel(toY(y))];
       parts.push(`<circle class="dot ${stress}" cx="${cx}" cy="${cy}" r="3.5"/>`);
     });
-  });
-  let from = right;
-  for (const { name, stress } of [...panel.series].reverse()) {
-    // The width of a text is not known here; seven to a letter is enough.
-    from -= 7 * (name.length + 9) + 64;
-    const y = offset + 16;
-    parts.push(
-      `<line class="line ${stress}" x1="${from}" x2="${from + 22}" y1="${y}" y2="${y}"/>`,
-      `<text class="soft" x="${from + 28}" y="${y + 4}">${escaped(name)}</text>`,
-    );
-    const dot = from + 44 + 7 * name.length;
-    parts.push(
-      `<circle class="dot ${stress}" cx="${dot}" cy="${y}" r="3.5"/>`,
-      `<text class="soft" x="${dot + 9}" y="${y + 4}">reference</text>`,
-    );
   }
+  parts.push(...drawLegend(panel, right, offset + 16));
   return parts.join('\n');
 }
 
