@@ -4,13 +4,21 @@ import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { type QuantityName, quantities } from '../../src/shared/quantities.ts';
 import { readProjectText } from '../../src/shared/read-project.ts';
+import { readStack } from '../../src/shared/stack-notation.ts';
 import { lapwright } from '../cli/lapwright.ts';
 import {
   adherendNumbers,
   adhesiveStateNumbers,
   fatigueNumbers,
+  fractureNumbers,
+  gapKnockdownNumbers,
+  knockdownNumbers,
+  optionalAdhesiveNumbers,
+  optionalStateNumbers,
+  plyNumbers,
   settingsNumbers,
   sleeveLoadNumbers,
+  throughThicknessNumbers,
 } from './numbers.ts';
 
 // A busy machine computes a joint in seconds, not in a tenth of one.
@@ -67,10 +75,21 @@ describe('the guide to the project file', () => {
     ['Settings', settingsNumbers],
     ['Isotropic', adherendNumbers.isotropic],
     ['Orthotropic', adherendNumbers.orthotropic],
+    ['Through the thickness', throughThicknessNumbers],
+    ['Plies', plyNumbers],
     [
       'Adhesives',
-      { stressFreeTemperature: 'temperature', ...adhesiveStateNumbers, ...fatigueNumbers },
+      {
+        stressFreeTemperature: 'temperature',
+        ...adhesiveStateNumbers,
+        ...optionalStateNumbers,
+        ...optionalAdhesiveNumbers,
+        ...fatigueNumbers,
+      },
     ],
+    ['Fracture', fractureNumbers],
+    ['Knockdowns', knockdownNumbers],
+    ['Strength against gap', gapKnockdownNumbers],
     ['Load cases', { temperature: 'temperature', cycles: 'cycles' }],
     [
       'Joints',
@@ -114,13 +133,26 @@ describe('the guide to the project file', () => {
   it('states the limits of the lists', () => {
     const { properties } = JSON.parse(schema);
     const limits = [
-      `up to ${properties.adherends.maxItems} adherends`,
+      `up to ${properties.plies.maxItems} plies`,
+      `${properties.adherends.maxItems} adherends`,
       `${properties.adhesives.maxItems} adhesives`,
       `${properties.loadCases.maxItems} load cases`,
       `${properties.joints.maxItems} joints`,
       `up to ${properties.note.maxLength} characters`,
     ];
     for (const limit of limits) expect(guide.replaceAll('\n', ' ')).toContain(limit);
+  });
+
+  it('reads the stacks that it shows as it says', () => {
+    const table = /^\| `(\[[^`]*)` \| (-?\d+(?:, -?\d+)*|the same)(?::[^|]*)? \|$/gm;
+    const shown = [...section('Laminate').matchAll(table)];
+    expect(shown.length).toBeGreaterThan(4);
+    let before = '';
+    for (const [, text, says] of shown) {
+      const reading = readStack(text!);
+      expect(reading.ok && reading.angles.join(', ')).toBe(says === 'the same' ? before : says);
+      before = reading.ok ? reading.angles.join(', ') : '';
+    }
   });
 
   it('shows the example as it is in its file', () => {

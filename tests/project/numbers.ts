@@ -6,6 +6,8 @@ export type Path = readonly (string | number)[];
 export interface NumberAt {
   readonly path: Path;
   readonly quantity: QuantityName;
+  /** True for what a project may leave out. */
+  readonly optional?: true;
 }
 
 type Table = Readonly<Record<string, QuantityName>>;
@@ -30,6 +32,33 @@ export const adherendNumbers: Readonly<Record<Adherend['kind'], Table>> = {
     compressiveStrength: 'strength',
     shearStrength: 'strength',
   },
+  /** Its figures are those of its ply. */
+  laminate: {},
+};
+/** May be left out of an orthotropic adherend. */
+export const throughThicknessNumbers: Table = {
+  throughModulus: 'modulus',
+  throughExpansion: 'expansion',
+  interlaminarTension: 'interlaminarStrength',
+  interlaminarShear: 'interlaminarStrength',
+};
+
+export const plyNumbers: Table = {
+  axialModulus: 'modulus',
+  transverseModulus: 'modulus',
+  shearModulus: 'shearModulus',
+  poisson: 'poisson',
+  transverseShearModulus: 'shearModulus',
+  axialExpansion: 'expansion',
+  transverseExpansion: 'expansion',
+  thickness: 'plyThickness',
+  tensileStrength: 'strength',
+  compressiveStrength: 'strength',
+  transverseTensileStrength: 'strength',
+  transverseCompressiveStrength: 'strength',
+  shearStrength: 'strength',
+  interlaminarTension: 'interlaminarStrength',
+  interlaminarShear: 'interlaminarStrength',
 };
 
 export const adhesiveStateNumbers: Table = {
@@ -39,6 +68,20 @@ export const adhesiveStateNumbers: Table = {
   shearYield: 'shearYield',
   plasticStrain: 'plasticStrain',
 };
+/** May be left out of a state, and of an adhesive. */
+export const optionalStateNumbers: Table = { peelStrength: 'peelStrength' };
+export const optionalAdhesiveNumbers: Table = { expansion: 'expansion' };
+export const fractureNumbers: Table = {
+  modeI: 'fractureEnergy',
+  modeII: 'fractureEnergy',
+  exponent: 'fractureExponent',
+};
+export const knockdownNumbers: Table = {
+  environment: 'knockdown',
+  ageing: 'knockdown',
+  scatter: 'knockdown',
+};
+export const gapKnockdownNumbers: Table = { gap: 'gap', factor: 'knockdown' };
 export const fatigueNumbers: Table = {
   coefficient: 'fatigueCoefficient',
   exponent: 'fatigueExponent',
@@ -105,15 +148,40 @@ const at = (where: Path, table: Table): NumberAt[] =>
     quantity,
   }));
 
+/** Those of the table that the project has. */
+const given = (project: Project, where: Path, table: Table): NumberAt[] =>
+  at(where, table)
+    .filter(({ path }) => valueAt(project, path) !== undefined)
+    .map((number) => ({ ...number, optional: true }));
+
+function numbersOfAdhesive(project: Project, i: number): NumberAt[] {
+  const { states, fatigue, fracture, knockdowns } = project.adhesives[i]!;
+  const where = ['adhesives', i];
+  return [
+    ...at(where, { stressFreeTemperature: 'temperature' }),
+    ...states.flatMap((_, k) => [
+      ...at([...where, 'states', k], adhesiveStateNumbers),
+      ...given(project, [...where, 'states', k], optionalStateNumbers),
+    ]),
+    ...given(project, where, optionalAdhesiveNumbers),
+    ...(fracture ? at([...where, 'fracture'], fractureNumbers) : []),
+    ...(knockdowns ? at([...where, 'knockdowns'], knockdownNumbers) : []),
+    ...(knockdowns?.gap ?? []).flatMap((_, k) =>
+      at([...where, 'knockdowns', 'gap', k], gapKnockdownNumbers),
+    ),
+    ...(fatigue ? at([...where, 'fatigue'], fatigueNumbers) : []),
+  ];
+}
+
 export function numbersOf(project: Project): NumberAt[] {
   return [
     ...at(['settings'], settingsNumbers),
-    ...project.adherends.flatMap(({ kind }, i) => at(['adherends', i], adherendNumbers[kind])),
-    ...project.adhesives.flatMap(({ states, fatigue }, i) => [
-      ...at(['adhesives', i], { stressFreeTemperature: 'temperature' }),
-      ...states.flatMap((_, k) => at(['adhesives', i, 'states', k], adhesiveStateNumbers)),
-      ...(fatigue ? at(['adhesives', i, 'fatigue'], fatigueNumbers) : []),
+    ...(project.plies ?? []).flatMap((_, i) => at(['plies', i], plyNumbers)),
+    ...project.adherends.flatMap(({ kind }, i) => [
+      ...at(['adherends', i], adherendNumbers[kind]),
+      ...(kind === 'orthotropic' ? given(project, ['adherends', i], throughThicknessNumbers) : []),
     ]),
+    ...project.adhesives.flatMap((_, i) => numbersOfAdhesive(project, i)),
     ...project.loadCases.flatMap(({ kind }, i) =>
       at(['loadCases', i], {
         temperature: 'temperature',

@@ -1,14 +1,75 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import curlew from '../../src/main/demo/curlew.lapwright.json' with { type: 'json' };
-import type { Project } from '../../src/shared/project.ts';
+import type { Ply, Project } from '../../src/shared/project.ts';
 import { quantities } from '../../src/shared/quantities.ts';
 import { readProject, readProjectText } from '../../src/shared/read-project.ts';
 import { projects } from '../support/random-projects.ts';
 import { type NumberAt, numbersOf, pathsOfNumbers, valueAt, withAt } from './numbers.ts';
 
 const demo = curlew as Project;
-const demoNumbers = numbersOf(demo);
+const ply: Ply = {
+  id: 'one-ply',
+  name: 'One ply',
+  axialModulus: 130_000,
+  transverseModulus: 9000,
+  shearModulus: 4800,
+  poisson: 0.3,
+  transverseShearModulus: 3200,
+  axialExpansion: -3e-7,
+  transverseExpansion: 3e-5,
+  thickness: 0.2,
+  tensileStrength: 2000,
+  compressiveStrength: 1200,
+  transverseTensileStrength: 50,
+  transverseCompressiveStrength: 180,
+  shearStrength: 80,
+  interlaminarTension: 45,
+  interlaminarShear: 75,
+  source: { kind: 'typical', text: 'invented' },
+};
+
+/** The demonstration with everything in it that a project may leave out. */
+const full: Project = {
+  ...demo,
+  plies: [ply],
+  adherends: [
+    ...demo.adherends.map((adherend) =>
+      adherend.kind === 'orthotropic'
+        ? {
+            ...adherend,
+            throughModulus: 9000,
+            throughExpansion: 3e-5,
+            interlaminarTension: 45,
+            interlaminarShear: 75,
+          }
+        : adherend,
+    ),
+    {
+      id: 'of-plies',
+      name: 'Of plies',
+      kind: 'laminate',
+      ply: ply.id,
+      stack: '[0/90]s',
+      source: ply.source,
+    },
+  ],
+  adhesives: demo.adhesives.map((adhesive) => ({
+    ...adhesive,
+    states: adhesive.states.map((state) => ({ ...state, peelStrength: 45 })),
+    expansion: 5e-5,
+    fracture: { modeI: 1, modeII: 3, exponent: 1, source: ply.source },
+    knockdowns: {
+      environment: 0.95,
+      ageing: 0.9,
+      scatter: 0.85,
+      gap: [{ gap: 0.2, factor: 1 }],
+      source: ply.source,
+    },
+  })),
+};
+
+const fullNumbers = numbersOf(full);
 
 /** What is no number, or a number outside the range. */
 const outside = ({ quantity }: NumberAt): fc.Arbitrary<unknown> => {
@@ -32,8 +93,8 @@ const outside = ({ quantity }: NumberAt): fc.Arbitrary<unknown> => {
 
 describe('numbers of a project', () => {
   it('are all known to this test', () => {
-    const known = demoNumbers.map(({ path }) => path.join('.')).sort();
-    const all = pathsOfNumbers(demo).map((path) => path.join('.'));
+    const known = fullNumbers.map(({ path }) => path.join('.')).sort();
+    const all = pathsOfNumbers(full).map((path) => path.join('.'));
     expect(known).toEqual(all.filter((path) => path !== 'version').sort());
   });
 
@@ -81,25 +142,31 @@ describe('numbers of a project', () => {
   });
 
   it.each(
-    demoNumbers
+    fullNumbers
       // The same field of another item reads the same schema.
       .filter(({ path }) => !path.slice(0, -1).includes(1))
       .map((number) => [number.path.join('.'), number] as const),
   )('%s may stand at either end of its range and not beyond', (field, { path, quantity }) => {
     const { min, max } = quantities[quantity];
     for (const value of [min, max]) {
-      const read = readProject(withAt(demo, path, value));
+      const read = readProject(withAt(full, path, value));
       // Rules between fields may refuse it, elsewhere or with another reason; the range does not.
       if (!read.ok) expect(read.error.message).not.toContain('must be a number from');
     }
     for (const value of [min - Math.abs(min) * 1e-9 - 1e-12, max * (1 + 1e-9)]) {
-      expect(readProject(withAt(demo, path, value))).toMatchObject({ ok: false, error: { field } });
+      expect(readProject(withAt(full, path, value))).toMatchObject({ ok: false, error: { field } });
     }
   });
 
-  it('may not be missing', () => {
-    for (const { path } of demoNumbers) {
-      const read = readProject(withAt(demo, path, undefined));
+  it('may be missing only where the project file says so', () => {
+    for (const { path } of fullNumbers.filter(({ optional }) => optional)) {
+      expect(readProject(withAt(full, path, undefined))).toMatchObject({ ok: true });
+    }
+  });
+
+  it('may not be missing otherwise', () => {
+    for (const { path } of fullNumbers.filter(({ optional }) => !optional)) {
+      const read = readProject(withAt(full, path, undefined));
       expect(read).toMatchObject({ ok: false, error: { field: path.join('.') } });
       expect(!read.ok && read.error.message).toMatch(/^Missing: .* must be a number from/);
     }
