@@ -111,6 +111,8 @@ export interface Panel {
   /** Stations, mm. */
   readonly x: readonly number[];
   readonly series: readonly Series[];
+  /** Stations that the table shows; all when left out. The plot and the checks take all. */
+  readonly tabled?: (x: number) => boolean;
 }
 
 /** A stretch of the bond with a tolerance of its own; first the one that fits counts. */
@@ -119,8 +121,11 @@ export interface Zone {
   readonly contains: (x: number) => boolean;
   /** Only for this stress; for both when left out. */
   readonly stress?: Series['stress'];
-  /** Share of the expected value at the place, or of the series' largest. */
-  readonly of: 'value' | 'peak';
+  /** Only for the series of this name. */
+  readonly series?: string;
+  /** Share of the expected value at the place, of the series' largest, or of its largest in this stretch. */
+  readonly of: 'value' | 'peak' | 'stretch';
+  /** Infinity where differences are stated and not held. */
   readonly tolerance: number;
   readonly why: string;
 }

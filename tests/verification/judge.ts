@@ -105,52 +105,62 @@ export interface ZoneCheck {
   readonly panel: number;
   readonly series: number;
   readonly zone: number;
-  /** Stations of the panel that lie in the zone. */
-  readonly stations: readonly number[];
   readonly check: GroupCheck;
 }
 
 const zoneChecks = new WeakMap<CurveCase, readonly ZoneCheck[]>();
 
+const scaleWords = {
+  value: 'of the value',
+  peak: 'of the peak',
+  stretch: 'of the largest in this stretch',
+} as const;
+
+const largestOf = (figures: readonly number[]): number => Math.max(...figures.map(Math.abs));
+
 /** Every series in every zone in which it has a station. */
 export function checksOf(curve: CurveCase): readonly ZoneCheck[] {
   const known = zoneChecks.get(curve);
   if (known) return known;
-  const found: ZoneCheck[] = [];
-  curve.panels.forEach(({ title, x, series }, p) => {
-    series.forEach(({ name, stress, expected, computed }, s) => {
-      const peak = Math.max(...expected.map(Math.abs));
-      const zoneAt = (at: number): number =>
-        curve.zones.findIndex(
-          (zone) => (zone.stress === undefined || zone.stress === stress) && zone.contains(at),
-        );
-      curve.zones.forEach((zone, z) => {
-        const stations = x.flatMap((at, i) => (zoneAt(at) === z ? [i] : []));
-        if (stations.length === 0) return;
-        const check = group({
-          name: `${title}, ${name}, ${zone.name}`,
-          compare: () => {
-            const curveAt = computed();
-            return stations.map((i) => ({
-              what: `x = ${x[i]} mm`,
-              expected: expected[i]!,
-              computed: curveAt(x[i]!),
-              scale: zone.of === 'peak' ? peak : expected[i]!,
-            }));
-          },
-          tolerance: zone.tolerance,
-          scale: zone.of === 'peak' ? 'of the peak' : 'of the value',
-          why: zone.why,
-        });
-        found.push({ panel: p, series: s, zone: z, stations, check });
-      });
-      x.forEach((at) => {
-        if (zoneAt(at) < 0) throw new Error(`${curve.id}: no tolerance at x = ${at} of ${name}`);
-      });
-    });
-  });
+  const found = curve.panels.flatMap((panel, p) =>
+    panel.series.flatMap((_series, s) => checksOfSeries(curve, p, s)),
+  );
   zoneChecks.set(curve, found);
   return found;
+}
+
+function checksOfSeries(curve: CurveCase, p: number, s: number): ZoneCheck[] {
+  const { title, x, series } = curve.panels[p]!;
+  const { name, stress, expected, computed } = series[s]!;
+  const zoneAt = (at: number): number =>
+    curve.zones.findIndex(
+      (zone) =>
+        (zone.stress ?? stress) === stress && (zone.series ?? name) === name && zone.contains(at),
+    );
+  const open = x.find((at) => zoneAt(at) < 0);
+  if (open !== undefined) throw new Error(`${curve.id}: no tolerance at x = ${open} of ${name}`);
+  return curve.zones.flatMap((zone, z) => {
+    const stations = x.flatMap((at, i) => (zoneAt(at) === z ? [i] : []));
+    if (stations.length === 0) return [];
+    const stretch = largestOf(stations.map((i) => expected[i]!));
+    const scales = { value: undefined, peak: largestOf(expected), stretch };
+    const check = group({
+      name: `${title}, ${name}, ${zone.name}`,
+      compare: () => {
+        const curveAt = computed();
+        return stations.map((i) => ({
+          what: `x = ${x[i]} mm`,
+          expected: expected[i]!,
+          computed: curveAt(x[i]!),
+          scale: scales[zone.of] ?? expected[i]!,
+        }));
+      },
+      tolerance: zone.tolerance,
+      scale: scaleWords[zone.of],
+      why: zone.why,
+    });
+    return [{ panel: p, series: s, zone: z, check }];
+  });
 }
 
 /** Every check of a case, those of its curves' stretches first. */

@@ -5,6 +5,7 @@ import {
   type CurveCase,
   type GroupCheck,
   isCurve,
+  type Panel,
   type SameCheck,
   type Series,
   tags,
@@ -94,53 +95,55 @@ const isNewSource = (all: readonly Series[], s: number): boolean =>
 const columns = (all: readonly Series[]): readonly string[] =>
   all.flatMap(({ name }, s) => [...(isNewSource(all, s) ? ['source'] : []), name, 'difference']);
 
-function curveTables(curve: CurveCase): string[] {
-  const stations = curve.panels.map(({ title, x, series }) => {
-    const curves = series.map(({ computed }) => computed());
-    const rows = x.map((at, i) =>
-      row(
-        plain(at),
-        ...series.flatMap(({ expected }, s) => {
-          const [reference, computed] = [expected[i]!, curves[s]!(at)];
-          return [
-            ...(isNewSource(series, s) ? [plain(reference)] : []),
-            significant(computed, 4),
-            difference(computed - reference, reference),
-          ];
-        }),
-      ),
-    );
-    return `${title}, MPa:\n\n${table(['x, mm', ...columns(series)], rows)}`;
-  });
+function stationTable({ title, x, series, tabled }: Panel): string {
+  const curves = series.map(({ computed }) => computed());
+  const rows = x.flatMap((at, i) =>
+    tabled?.(at) === false
+      ? []
+      : [
+          row(
+            plain(at),
+            ...series.flatMap(({ expected }, s) => {
+              const [reference, computed] = [expected[i]!, curves[s]!(at)];
+              return [
+                ...(isNewSource(series, s) ? [plain(reference)] : []),
+                significant(computed, 4),
+                difference(computed - reference, reference),
+              ];
+            }),
+          ),
+        ],
+  );
+  const some = rows.length < x.length ? ', at some of the stations' : '';
+  return `${title}, MPa${some}:\n\n${table(['x, mm', ...columns(series)], rows)}`;
+}
+
+function stretchTable(curve: CurveCase): string {
   const rows = checksOf(curve).map(({ panel, series, zone, check }) => {
     const { title, series: all } = curve.panels[panel]!;
-    const { name, expected } = all[series]!;
-    const peak = Math.max(...expected.map(Math.abs));
-    const compared = check.compare();
-    const worst = (scale: (one: number) => number): string =>
-      share(Math.max(...compared.map((one) => shareOf({ ...one, scale: scale(one.expected) }))));
+    const shares = check.compare().map(shareOf);
+    const mean = shares.reduce((sum, one) => sum + one, 0) / shares.length;
     const where = curve.zones[zone]!;
     return row(
-      `${title}: ${name}`,
+      `${title}: ${all[series]!.name}`,
       where.name,
-      String(compared.length),
-      worst((one) => one),
-      worst(() => peak),
-      `${allowance(check.tolerance)} ${check.scale}`,
+      String(shares.length),
+      share(Math.max(...shares)),
+      share(mean),
+      Number.isFinite(check.tolerance)
+        ? `${allowance(check.tolerance)} ${check.scale}`
+        : `not held; stated ${check.scale}`,
       where.why,
     );
   });
-  const head = [
-    'curve',
-    'stretch',
-    'stations',
-    'largest, of the value',
-    'largest, of the peak',
-    'allowed',
-    'why',
-  ];
-  return [table(head, rows), ...stations];
+  const head = ['curve', 'stretch', 'stations', 'largest difference', 'mean', 'allowed', 'why'];
+  return table(head, rows);
 }
+
+const curveTables = (curve: CurveCase): string[] => [
+  stretchTable(curve),
+  ...curve.panels.map(stationTable),
+];
 
 export const plotName = (curve: CurveCase): string => `${curve.id}.svg`;
 
