@@ -34,7 +34,7 @@ import {
   stiffnessOf,
 } from '../../src/model/laminate/stack.ts';
 import { expectClose } from '../support/close.ts';
-import { carbon, isotropicPly, quasi } from '../support/plies.ts';
+import { carbon, isotropicPly } from '../support/plies.ts';
 import { angles, number, plies, triple } from '../support/random-laminates.ts';
 
 describe('a ply', () => {
