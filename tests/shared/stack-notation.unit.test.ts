@@ -139,6 +139,7 @@ describe('writeStack', () => {
     ['[0/0/0/22.5/-22.5]', '[0_3/±22.5]'],
     ['[45/45/-45/-45]', '[45_2/-45_2]'],
     ['[30/0/-30]', '[30/0/-30]'],
+    ['[0/90/90/0]3', '[0/90_2/0]3'],
   ])('writes %s as %s', (text, shortest) => {
     const reading = readStack(text);
     expect(reading.ok && reading.canonical).toBe(shortest);
