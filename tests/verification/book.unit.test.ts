@@ -73,6 +73,10 @@ describe('a group', () => {
     expect(judge(check(10.2, 10, 9.5)).failure).toMatch(/2 of 3 beyond .* worst is number 2/);
   });
 
+  it('names the first of two that are as good as the same', () => {
+    expect(judge(check(10.005, 10.09, 10.0900001)).worst?.what).toBe('number 1');
+  });
+
   it('fails when it has nothing to compare, or something that is not a number', () => {
     expect(judge(check()).failure).toContain('nothing');
     expect(judge(check(10, Number.NaN)).failure).toContain('number 1');

@@ -32,11 +32,15 @@ it has moved. A change that is meant is written with \`npm run book\` and review
 - No published figures for tubular lap joints could be read, nor for elastic-plastic double laps,
   nor tables of edge-moment factors. These parts rest on own independent solutions and finite
   elements.
-- How strength changes with the thickness of the bond is not predicted. Published tests disagree:
-  it fell as the bond thickened for several adhesives between steel or composite strips, rose for
-  a dry metal-to-composite joint, and did not change for timber. A shear lag alone says that it
-  rises. Strength at a gap has to come from coupons.
+- How strength changes with the thickness of the bond is not predicted. Published tests (abstracts
+  read) disagree: it fell as the bond thickened in several series (J. Tomblin and others, J. Composites
+  Technology & Research 24, 2002; L. F. M. da Silva and others, J. Adhesion 82, 2006), rose in a dry
+  steel-to-glass-fibre joint (S. Sugiman and others, IOP Conf. Ser. 532, 2019) and did not change in
+  timber (T. Tannert and others, Wood Sci. Technol. 46, 2012). A shear lag alone says that it rises.
+  Strength at a gap has to come from coupons.
 - Knock-down for heat, moisture and ageing: no published figure for epoxy could be read.
+- Stress in a corner. Where a square end of adhesive meets a wall the elastic stress has no finite
+  value, so within a gap of an end differences are stated and not held.
 - The adhesive's law, elastic and then perfectly plastic, is an idealisation of a measured curve;
   creep, rate and damage are outside it.
 

@@ -50,19 +50,15 @@ export function shareOf({ computed, expected, scale = expected }: Comparison): n
   return Number.isNaN(share) ? Number.POSITIVE_INFINITY : share;
 }
 
+/** Of differences this near to the largest the first is named: which is the largest may be chance. */
+const TIE = 0.99;
+
 function judgeGroup({ name, compare, tolerance, scale }: GroupCheck): GroupVerdict {
   const all = compare();
-  let largest = 0;
-  let worst: Comparison | null = null;
-  let failing = 0;
-  for (const one of all) {
-    const share = shareOf(one);
-    if (!(share <= tolerance)) failing++;
-    if (worst === null || share > largest) {
-      largest = share;
-      worst = one;
-    }
-  }
+  const shares = all.map(shareOf);
+  const largest = Math.max(0, ...shares);
+  const worst = all[shares.findIndex((share) => share >= TIE * largest)] ?? null;
+  const failing = shares.filter((share) => !(share <= tolerance)).length;
   let failure: string | null = null;
   if (worst === null) failure = `${name}: nothing was compared`;
   else if (failing > 0) {
