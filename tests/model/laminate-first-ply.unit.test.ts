@@ -151,9 +151,10 @@ describe('first ply', () => {
     const stack = makeStack(carbon, quasi);
     const prepared = makeFirstPly(stack);
     for (const force of [
-      [1, 0, 0],
-      [0, 0, 1],
       [-1, 2, 0],
+      [0, 0, 1],
+      [1, 0, 0],
+      [0.1, 0, 0],
     ] as const) {
       const per = pull(force, stack);
       const fixed = { ...none, deltaT: -40 };

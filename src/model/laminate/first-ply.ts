@@ -161,7 +161,7 @@ class Earliest<Place> {
   #place: Place | null = null;
 
   offer(factor: number, beyond: () => number, place: () => Place): void {
-    if (factor === Number.POSITIVE_INFINITY) return;
+    // Infinity is never below the start, and leaves no place.
     if (factor > 0) {
       if (!(factor < this.#factor * (1 - 1e-12))) return;
     } else {
