@@ -9,6 +9,7 @@ import './styles/bar.css';
 import './styles/joints.css';
 import './styles/size.css';
 import './styles/inputs.css';
+import './styles/materials.css';
 import './styles/figures.css';
 import './styles/section.css';
 import './styles/margins.css';

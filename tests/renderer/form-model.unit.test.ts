@@ -11,6 +11,7 @@ const joints: Joint[] = [socket, convertLap(socket, 'spigot'), double, lug, flat
 const pathsOf = (row: Row): string[] => {
   switch (row.kind) {
     case 'lap':
+    case 'edge-moment':
       return [];
     case 'toleranced':
       return [row.nominal.path.join('.'), row.tolerance.path.join('.')];
@@ -22,6 +23,8 @@ const namesOf = (row: Row): string[] => {
   switch (row.kind) {
     case 'lap':
       return ['Lap'];
+    case 'edge-moment':
+      return ['Edge moment'];
     case 'toleranced':
       return [row.nominal.name, row.tolerance.name];
     default:
@@ -57,6 +60,25 @@ describe('the form', () => {
   it.each(joints)('points at what the document holds: $type', (joint) => {
     for (const path of rowsOf(joint).flatMap(pathsOf)) {
       expect(valueAt({ joints: [joint] }, path.split('.'))).toBeDefined();
+    }
+  });
+
+  it('asks of flat single laps, and of them alone, how their ends bend', () => {
+    const asked = joints.filter((joint) =>
+      rowsOf(joint).some(({ kind }) => kind === 'edge-moment'),
+    );
+    expect(asked.map(({ type }) => type)).toEqual(['flat-single']);
+  });
+
+  it('knows the thickness of every wall', () => {
+    for (const joint of joints) {
+      for (const row of rowsOf(joint)) {
+        if (row.kind !== 'adherend') continue;
+        expect(row.thickness.length).toBeGreaterThan(0);
+        for (const path of row.thickness) {
+          expect(valueAt({ joints: [joint] }, path)).toBeTypeOf('number');
+        }
+      }
     }
   });
 

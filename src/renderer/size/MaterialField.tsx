@@ -1,30 +1,33 @@
 /** Which adherend or adhesive of the project a part is made of, with what matters of it. */
 import { createUniqueId, type JSX, onCleanup, Show } from 'solid-js';
-import type { Adherend, Adhesive, Source } from '../../shared/project.ts';
-import { withUnit } from '../../shared/units.ts';
+import type { Source } from '../../shared/project.ts';
 import { sentence } from '../../shared/words.ts';
-import type { Path } from '../state/project.ts';
-import { pathText, valueAt } from '../state/project.ts';
-import { Choice } from './Choice.tsx';
+import { type Path, pathText, valueAt } from '../state/project.ts';
+import { Choice, type Option } from './Choice.tsx';
 import type { FieldSource } from './NumberField.tsx';
 
+export interface Material {
+  readonly id: string;
+  readonly name: string;
+  readonly source: Source;
+}
+
 export interface MaterialFieldProps extends FieldSource {
-  readonly kind: 'adherend' | 'adhesive';
+  readonly all: readonly Material[];
   readonly path: Path;
   readonly name: string;
+  /** In a few words, what the chosen one is like. */
+  readonly about: string;
+  /** Seen beside the list; left out, its name is only read out. */
+  readonly label?: string;
+  /** Below the materials: something to do instead of choosing one of them. */
+  readonly actions?: readonly Option[];
+  readonly onAction?: (value: string) => void;
 }
 
 /** Typical values are fit for a first look, not for a sign-off: they are marked wherever they are used. */
 export const isTypical = (source: Source): boolean =>
   source.kind === 'typical' || source.kind === 'memory';
-
-const ofAdherend = (adherend: Adherend): string =>
-  adherend.kind === 'isotropic'
-    ? `E ${withUnit('modulus', adherend.modulus)}, yield ${withUnit('strength', adherend.yieldStrength)}`
-    : `E ${withUnit('modulus', adherend.axialModulus)} along, ${withUnit('modulus', adherend.hoopModulus)} around`;
-
-const ofAdhesive = (adhesive: Adhesive): string =>
-  `stress-free at ${withUnit('temperature', adhesive.stressFreeTemperature)}`;
 
 export function MaterialField(props: MaterialFieldProps): JSX.Element {
   const id = createUniqueId();
@@ -32,32 +35,35 @@ export function MaterialField(props: MaterialFieldProps): JSX.Element {
   props.issues.mount(path);
   onCleanup(() => props.issues.unmount(path));
 
-  const all = (): readonly (Adherend | Adhesive)[] => {
-    const document = props.project.document();
-    return (props.kind === 'adherend' ? document?.adherends : document?.adhesives) ?? [];
-  };
   const chosen = (): string => String(valueAt(props.project.document(), props.path));
-  const current = (): Adherend | Adhesive | undefined => all().find(({ id }) => id === chosen());
+  const current = (): Material | undefined => props.all.find(({ id }) => id === chosen());
   const message = (): string | undefined => props.issues.at(path);
   const options = () => {
-    const listed = all().map(({ id: value, name, source }) => ({
+    const listed = props.all.map(({ id: value, name, source }) => ({
       value,
       text: isTypical(source) ? `${name} (typical)` : name,
     }));
-    return current() ? listed : [{ value: chosen(), text: `${chosen()} (missing)` }, ...listed];
+    const known = current()
+      ? listed
+      : [{ value: chosen(), text: `${chosen()} (missing)` }, ...listed];
+    return [...known, ...(props.actions ?? [])];
   };
-  const about = (material: Adherend | Adhesive): string =>
-    'kind' in material ? ofAdherend(material) : ofAdhesive(material);
+  const choose = (value: string): void => {
+    if (props.actions?.some((action) => action.value === value)) props.onAction?.(value);
+    else props.project.edit(props.path, value);
+  };
 
   return (
-    <div class="row is-wide">
+    <div class={`row ${props.label === undefined ? 'is-wide' : 'is-choice'}`}>
+      <Show when={props.label}>{(label) => <label for={`${id}-choice`}>{label()}</label>}</Show>
       <Choice
+        id={`${id}-choice`}
         name={props.name}
         options={options()}
         value={chosen()}
         invalid={message() !== undefined}
         describedBy={message() === undefined ? `${id}-about` : `${id}-error`}
-        onChoose={(value) => props.project.edit(props.path, value)}
+        onChoose={choose}
       />
       <Show when={message()}>
         {(words) => (
@@ -70,7 +76,7 @@ export function MaterialField(props: MaterialFieldProps): JSX.Element {
         <Show when={current()}>
           {(material) => (
             <>
-              {about(material())}
+              {props.about}
               <Show when={isTypical(material().source)}>
                 {' · '}
                 <abbr class="typical" title={material().source.text}>

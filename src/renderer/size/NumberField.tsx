@@ -1,7 +1,7 @@
 /**
  * One number of the document. While it has the focus it shows what is typed; otherwise what is
  * stored. Good text is stored at once, so that the drawing follows the typing; bad text stays here,
- * with what is wrong with it.
+ * with what is wrong with it. A number that may be left out is taken away by emptying its field.
  */
 import {
   batch,
@@ -13,12 +13,15 @@ import {
   onCleanup,
   Show,
 } from 'solid-js';
+import type { Entry } from '../../shared/number-entry.ts';
 import { quantities } from '../../shared/quantities.ts';
 import { displayUnit, fromDisplay, toDisplay } from '../../shared/units.ts';
 import { sentence } from '../../shared/words.ts';
 import type { Issues } from '../state/issues.ts';
 import { type ProjectState, pathText, valueAt } from '../state/project.ts';
 import type { NumberInput } from './form-model.ts';
+
+type Refused = Extract<Entry, { ok: false }>;
 
 export interface FieldSource {
   readonly project: ProjectState;
@@ -35,8 +38,12 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
   const own = createUniqueId();
   const id = (): string => props.id ?? own;
   const path = pathText(props.input.path);
-  const stored = (): number => valueAt(props.project.document(), props.input.path) as number;
-  const shown = (): string => toDisplay(props.input.quantity, stored());
+  const stored = (): number | undefined =>
+    valueAt(props.project.document(), props.input.path) as number | undefined;
+  const shown = (): string => {
+    const value = stored();
+    return value === undefined ? '' : toDisplay(props.input.quantity, value);
+  };
   const [text, setText] = createSignal(shown());
   const message = (): string | undefined => props.issues.at(path);
   const unit = (): string => displayUnit(props.input.quantity).symbol;
@@ -61,9 +68,13 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
     ),
   );
 
+  const understood = (typed: string): { ok: true; value: number | undefined } | Refused =>
+    props.input.optional && typed.trim() === ''
+      ? { ok: true, value: undefined }
+      : fromDisplay(props.input.quantity, typed);
   const read = (typed: string): void => {
     setText(typed);
-    const entry = fromDisplay(props.input.quantity, typed);
+    const entry = understood(typed);
     // Together: between the two the old value would be asked about once more.
     batch(() => {
       props.issues.setTyped(path, entry.ok ? null : entry.message);
@@ -74,7 +85,7 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
     typing = false;
   };
   const leave = (): void => {
-    if (fromDisplay(props.input.quantity, text()).ok) showStored();
+    if (understood(text()).ok) showStored();
   };
   const key = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') {
@@ -97,7 +108,8 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
         inputmode="decimal"
         autocomplete="off"
         spellcheck={false}
-        title={quantities[props.input.quantity].help}
+        title={props.input.help ?? quantities[props.input.quantity].help}
+        placeholder={props.input.optional ? 'not set' : undefined}
         aria-label={props.input.name}
         aria-invalid={message() === undefined ? undefined : 'true'}
         aria-describedby={message() === undefined ? `${id()}-unit` : `${id()}-error ${id()}-unit`}

@@ -1,10 +1,13 @@
 /** The rows of one group of inputs, whatever they hold. */
 import { createUniqueId, For, type JSX, Match, Switch } from 'solid-js';
 import type { Joint } from '../../shared/project.ts';
+import { AdherendField } from './AdherendField.tsx';
+import { AdhesiveField } from './adhesive/AdhesiveField.tsx';
+import { EdgeMomentField } from './EdgeMomentField.tsx';
 import type { Row } from './form-model.ts';
 import { LapField } from './LapField.tsx';
-import { MaterialField } from './MaterialField.tsx';
 import { type FieldSource, NumberField } from './NumberField.tsx';
+import { NumberRow } from './NumberRow.tsx';
 
 type RowOf<K extends Row['kind']> = Extract<Row, { kind: K }>;
 const as =
@@ -13,22 +16,13 @@ const as =
     (kinds as string[]).includes(row.kind) ? (row as RowOf<K>) : undefined;
 const asNumber = as('number');
 const asToleranced = as('toleranced');
-const asMaterial = as('adherend', 'adhesive');
+const asAdherend = as('adherend');
+const asAdhesive = as('adhesive');
 
 export interface RowsProps extends FieldSource {
   readonly rows: readonly Row[];
   readonly joint: Joint;
   readonly index: number;
-}
-
-function NumberRow(props: FieldSource & { readonly row: RowOf<'number'> }): JSX.Element {
-  const id = createUniqueId();
-  return (
-    <div class="row">
-      <label for={id}>{props.row.label}</label>
-      <NumberField project={props.project} issues={props.issues} input={props.row} id={id} />
-    </div>
-  );
 }
 
 function TolerancedRow(props: FieldSource & { readonly row: RowOf<'toleranced'> }): JSX.Element {
@@ -64,20 +58,34 @@ export function Rows(props: RowsProps): JSX.Element {
             />
           </Match>
           <Match when={asNumber(row)}>
-            {(number) => <NumberRow project={props.project} issues={props.issues} row={number()} />}
+            {(number) => (
+              <NumberRow
+                project={props.project}
+                issues={props.issues}
+                label={number().label}
+                input={number()}
+              />
+            )}
           </Match>
           <Match when={asToleranced(row)}>
             {(pair) => <TolerancedRow project={props.project} issues={props.issues} row={pair()} />}
           </Match>
-          <Match when={asMaterial(row)}>
+          <Match when={row.kind === 'edge-moment'}>
+            <EdgeMomentField project={props.project} issues={props.issues} />
+          </Match>
+          <Match when={asAdherend(row)}>
             {(material) => (
-              <MaterialField
+              <AdherendField
                 project={props.project}
                 issues={props.issues}
-                kind={material().kind}
-                path={material().path}
-                name={material().name}
+                row={material()}
+                joint={props.joint}
               />
+            )}
+          </Match>
+          <Match when={asAdhesive(row)}>
+            {(material) => (
+              <AdhesiveField project={props.project} issues={props.issues} row={material()} />
             )}
           </Match>
         </Switch>

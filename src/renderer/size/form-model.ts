@@ -12,10 +12,16 @@ export interface NumberInput {
   readonly quantity: QuantityName;
   /** Unique in the form, in full words: what it is called when read out. */
   readonly name: string;
+  /** Where the quantity's own help is too general. */
+  readonly help?: string;
+  /** May be left out: an empty field takes it away. */
+  readonly optional?: true;
 }
 
 export type Row =
   | { readonly kind: 'lap' }
+  /** How the ends of a flat single lap are taken to bend; asked of the whole project. */
+  | { readonly kind: 'edge-moment' }
   | ({ readonly kind: 'number'; readonly label: string } & NumberInput)
   /** A figure and its plus-or-minus on one line. */
   | {
@@ -24,7 +30,16 @@ export type Row =
       readonly nominal: NumberInput;
       readonly tolerance: NumberInput;
     }
-  | { readonly kind: 'adherend' | 'adhesive'; readonly path: Path; readonly name: string };
+  | {
+      readonly kind: 'adherend';
+      readonly path: Path;
+      readonly name: string;
+      /** `Tube`, `Socket`, `Upper strap`: the part that is made of it. */
+      readonly part: string;
+      /** Its thickness; that of a tapered wall is the mean of two. */
+      readonly thickness: readonly Path[];
+    }
+  | { readonly kind: 'adhesive'; readonly path: Path; readonly name: string };
 
 export interface Group {
   readonly title: string;
@@ -56,12 +71,20 @@ function gap(label: string, path: Path): Row {
   };
 }
 
+const adherend = (part: string, path: Path, thickness: readonly Path[]): Row => ({
+  kind: 'adherend',
+  path,
+  name: `${part} material`,
+  part,
+  thickness,
+});
+
 const wall =
   (title: string, key: string): Local =>
   (at) => ({
     title,
     rows: [
-      { kind: 'adherend', path: at(key, 'adherend'), name: `${title} material` },
+      adherend(title, at(key, 'adherend'), [at(key, 'atRoot'), at(key, 'atMouth')]),
       number('Wall at root', 'wall', at(key, 'atRoot'), `${title} wall at root`),
       number('Wall at mouth', 'wall', at(key, 'atMouth'), `${title} wall at mouth`),
     ],
@@ -70,7 +93,7 @@ const wall =
 const tube: Local = (at) => ({
   title: 'Tube',
   rows: [
-    { kind: 'adherend', path: at('tube', 'adherend'), name: 'Tube material' },
+    adherend('Tube', at('tube', 'adherend'), [at('tube', 'wall')]),
     number('Outside diameter', 'outsideDiameter', at('tube', 'outsideDiameter')),
     number('Wall', 'wall', at('tube', 'wall'), 'Tube wall'),
   ],
@@ -79,7 +102,7 @@ const tube: Local = (at) => ({
 const strip: Local = (at) => ({
   title: 'Strip',
   rows: [
-    { kind: 'adherend', path: at('strip', 'adherend'), name: 'Strip material' },
+    adherend('Strip', at('strip', 'adherend'), [at('strip', 'thickness')]),
     number('Thickness', 'wall', at('strip', 'thickness'), 'Strip thickness'),
   ],
 });
@@ -103,6 +126,7 @@ const withRow =
   };
 
 const offset = (at: (...keys: Path) => Path): Row => number('Axis offset', 'offset', at('offset'));
+const edgeMoment = (): Row => ({ kind: 'edge-moment' });
 const width = (at: (...keys: Path) => Path): Row => number('Width', 'width', at('width'));
 
 const adhesive: Local = (at) => ({
@@ -125,7 +149,7 @@ const byType: Readonly<Record<JointType, readonly Local[]>> = {
     adhesive,
   ],
   'flat-single': [
-    withRow(geometry(['Gap', 'bond']), width),
+    withRow(withRow(geometry(['Gap', 'bond']), width), edgeMoment),
     strip,
     wall('Plate', 'plate'),
     adhesive,

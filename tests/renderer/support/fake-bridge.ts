@@ -2,6 +2,7 @@
 import type { Answers, Bridge, RequestInput, RequestName } from '../../../src/shared/contract.ts';
 import type { Project } from '../../../src/shared/project.ts';
 import { ok, type Reply, type RequestError } from '../../../src/shared/reply.ts';
+import { makeLaminateReport } from './laminate.ts';
 import { makeProject } from './project.ts';
 import {
   makeMap,
@@ -69,6 +70,8 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     },
     'joint.explain': (input) => ok(makeWorking({ title: `working of ${input.subject}` })),
     'joint.sweep': () => ok(makeSweep()),
+    'laminate.describe': ({ document, adherendId, wall }) =>
+      ok(makeLaminateReport(document as Project, adherendId, wall)),
   };
 
   return {

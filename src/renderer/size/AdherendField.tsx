@@ -1,0 +1,135 @@
+/** What a wall is made of: a choice among the project's adherends, and what there is to set of it. */
+import { createMemo, type JSX, Match, Switch } from 'solid-js';
+import { isFlat } from '../../shared/convert-lap.ts';
+import type { Adherend, Joint } from '../../shared/project.ts';
+import { adherendReferences } from '../../shared/project-rules.ts';
+import type { LaminateReport } from '../../shared/reports.ts';
+import { displayUnit, withUnit } from '../../shared/units.ts';
+import { valueAt } from '../state/project.ts';
+import { useAnswers } from './answers.ts';
+import type { Row } from './form-model.ts';
+import { MaterialField } from './MaterialField.tsx';
+import type { FieldSource } from './NumberField.tsx';
+import { rounded } from './stack/figures.ts';
+import { createLaminateReport } from './stack/laminate-report.ts';
+import { addLaminate } from './stack/new-laminate.ts';
+import { StackEditor } from './stack/StackEditor.tsx';
+import { ThroughThickness } from './ThroughThickness.tsx';
+
+export interface AdherendFieldProps extends FieldSource {
+  readonly row: Extract<Row, { kind: 'adherend' }>;
+  readonly joint: Joint;
+}
+
+const NEW = '+';
+
+function aboutLaminate(stack: string, report: LaminateReport | null): string {
+  if (!report) return stack;
+  const { axialModulus, hoopModulus } = report.plane;
+  const { symbol } = displayUnit('modulus');
+  return `E ${rounded('modulus', axialModulus)} ${symbol} along, ${rounded('modulus', hoopModulus)} ${symbol} around`;
+}
+
+function aboutAdherend(adherend: Adherend, report: LaminateReport | null): string {
+  switch (adherend.kind) {
+    case 'isotropic':
+      return `E ${withUnit('modulus', adherend.modulus)}, yield ${withUnit('strength', adherend.yieldStrength)}`;
+    case 'orthotropic':
+      return `E ${withUnit('modulus', adherend.axialModulus)} along, ${withUnit('modulus', adherend.hoopModulus)} around`;
+    case 'laminate':
+      return aboutLaminate(adherend.stack, report);
+  }
+}
+
+export function AdherendField(props: AdherendFieldProps): JSX.Element {
+  const document = () => props.project.document();
+  const all = (): readonly Adherend[] => document()?.adherends ?? [];
+  const index = createMemo(() => {
+    const chosen = valueAt(document(), props.row.path);
+    return all().findIndex(({ id }) => id === chosen);
+  });
+  const adherend = (): Adherend | undefined => all()[index()];
+  /** The plies of a tapered wall are those of its mean thickness. */
+  const wall = createMemo((): number | undefined => {
+    const at = props.row.thickness.map((path) => Number(valueAt(document(), path)));
+    return at.length === 0 ? undefined : at.reduce((sum, t) => sum + t, 0) / at.length;
+  });
+  const inputs = createMemo(() => {
+    const laminate = adherend();
+    if (laminate?.kind !== 'laminate') return '';
+    const ply = document()?.plies?.find(({ id }) => id === laminate.ply);
+    return JSON.stringify([laminate.id, laminate.stack, ply, wall()]);
+  });
+  const report = createLaminateReport(
+    useAnswers(),
+    () => ({ adherendId: adherend()?.id ?? '', wall: wall() }),
+    inputs,
+  );
+  /** Not that of the laminate chosen before. */
+  const current = (): LaminateReport | null => {
+    const found = report();
+    return found !== null && found.adherendId === adherend()?.id ? found : null;
+  };
+  const sharedWith = createMemo(() => {
+    const id = adherend()?.id;
+    return (document()?.joints ?? [])
+      .filter((joint) => joint.id !== props.joint.id)
+      .filter((joint) => adherendReferences(joint).some(([, used]) => used === id))
+      .map(({ name }) => name);
+  });
+  const about = (): string => {
+    const chosen = adherend();
+    return chosen ? aboutAdherend(chosen, current()) : '';
+  };
+  /** Fields are of one adherend: they are built anew for another, never for a figure. */
+  const editable = createMemo(() => `${adherend()?.kind ?? ''} ${index()}`);
+  const placeOf = (kind: Adherend['kind']): string | undefined =>
+    adherend()?.kind === kind ? editable() : undefined;
+
+  return (
+    <>
+      <MaterialField
+        project={props.project}
+        issues={props.issues}
+        all={all()}
+        path={props.row.path}
+        name={props.row.name}
+        about={about()}
+        actions={[
+          {
+            value: NEW,
+            text: document()?.plies?.length
+              ? 'New laminate from a stack …'
+              : 'New laminate, of a typical ply …',
+          },
+        ]}
+        onAction={() => addLaminate(props.project, props.row.path)}
+      />
+      <Switch>
+        <Match when={placeOf('laminate')} keyed>
+          {(_place) => (
+            <StackEditor
+              project={props.project}
+              issues={props.issues}
+              index={index()}
+              part={props.row.part}
+              flat={isFlat(props.joint)}
+              report={current()}
+              sharedWith={sharedWith()}
+            />
+          )}
+        </Match>
+        <Match when={placeOf('orthotropic')} keyed>
+          {(_place) => (
+            <ThroughThickness
+              project={props.project}
+              issues={props.issues}
+              index={index()}
+              part={props.row.part}
+            />
+          )}
+        </Match>
+      </Switch>
+    </>
+  );
+}

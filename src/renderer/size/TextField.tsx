@@ -1,0 +1,47 @@
+/** A few words of the document: a name, a source. Stored as typed; the core refuses what cannot be. */
+import { createUniqueId, type JSX, onCleanup, Show } from 'solid-js';
+import { sentence } from '../../shared/words.ts';
+import { type Path, pathText, valueAt } from '../state/project.ts';
+import type { FieldSource } from './NumberField.tsx';
+
+export interface TextFieldProps extends FieldSource {
+  readonly path: Path;
+  /** Seen beside the field; left out, the name is only read out. */
+  readonly label?: string;
+  readonly name: string;
+  readonly help?: string;
+}
+
+export function TextField(props: TextFieldProps): JSX.Element {
+  const id = createUniqueId();
+  const path = pathText(props.path);
+  props.issues.mount(path);
+  onCleanup(() => props.issues.unmount(path));
+  const message = (): string | undefined => props.issues.at(path);
+  return (
+    <div class={`row ${props.label === undefined ? 'is-wide' : 'is-choice'}`}>
+      <label class={props.label === undefined ? 'hidden' : ''} for={id}>
+        {props.label ?? props.name}
+      </label>
+      <input
+        id={id}
+        class="words"
+        type="text"
+        autocomplete="off"
+        title={props.help}
+        aria-label={props.name}
+        value={String(valueAt(props.project.document(), props.path) ?? '')}
+        aria-invalid={message() === undefined ? undefined : 'true'}
+        aria-describedby={message() === undefined ? undefined : `${id}-error`}
+        onInput={(event) => props.project.edit(props.path, event.currentTarget.value)}
+      />
+      <Show when={message()}>
+        {(words) => (
+          <p class="callout" id={`${id}-error`}>
+            {sentence(words())}
+          </p>
+        )}
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,168 @@
+/** What peel and fracture need of an adhesive: strength across the bond, expansion, energies. */
+import { createUniqueId, Index, type JSX, Show } from 'solid-js';
+import type { Adhesive } from '../../../shared/project.ts';
+import { toDisplay } from '../../../shared/units.ts';
+import { environment } from '../../../shared/words.ts';
+import { Disclosure } from '../Disclosure.tsx';
+import { type FieldSource, NumberField } from '../NumberField.tsx';
+import { NumberRow } from '../NumberRow.tsx';
+import { SourceField } from '../SourceField.tsx';
+
+export interface OfAdhesive extends FieldSource {
+  /** Place of the adhesive in the project. */
+  readonly index: number;
+}
+
+/** Of a toughened epoxy paste; to be replaced, and marked until it is. */
+const typicalFracture: NonNullable<Adhesive['fracture']> = {
+  modeI: 1,
+  modeII: 3,
+  exponent: 1,
+  source: { kind: 'typical', text: 'Typical, from memory: replace by your coupons.' },
+};
+
+const adhesiveOf = (props: OfAdhesive): Adhesive | undefined =>
+  props.project.document()?.adhesives[props.index];
+
+function States(props: OfAdhesive): JSX.Element {
+  const states = (): Adhesive['states'] => adhesiveOf(props)?.states ?? [];
+  return (
+    <table class="states">
+      <caption class="hidden">Adhesive at temperature, dry and wet; MPa</caption>
+      <thead>
+        <tr>
+          <th scope="col">MPa</th>
+          <th scope="col" title="Shear modulus">
+            G
+          </th>
+          <th scope="col" title="Shear yield stress">
+            yield
+          </th>
+          <th
+            scope="col"
+            title="Stress across the bond at which it opens; not set, peel is not checked"
+          >
+            peel
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        <Index each={states()}>
+          {(state, k) => {
+            const where = (): string => environment(state().temperature, state().moisture);
+            return (
+              <tr>
+                <th scope="row">{where()}</th>
+                <td>{toDisplay('adhesiveShearModulus', state().shearModulus)}</td>
+                <td>{toDisplay('shearYield', state().shearYield)}</td>
+                <td class="row">
+                  <NumberField
+                    project={props.project}
+                    issues={props.issues}
+                    input={{
+                      path: ['adhesives', props.index, 'states', k, 'peelStrength'],
+                      quantity: 'peelStrength',
+                      name: `Peel strength at ${where()}`,
+                      help: 'Stress across the bond at which it opens, in this state; not set, peel is not checked.',
+                      optional: true,
+                    }}
+                  />
+                </td>
+              </tr>
+            );
+          }}
+        </Index>
+      </tbody>
+    </table>
+  );
+}
+
+function Fracture(props: OfAdhesive): JSX.Element {
+  const title = createUniqueId();
+  const path = (key: string) => ['adhesives', props.index, 'fracture', key];
+  const set = (fracture: Adhesive['fracture']): void =>
+    props.project.edit(['adhesives', props.index, 'fracture'], fracture);
+  return (
+    <section class="part" aria-labelledby={title}>
+      <h3 id={title}>Fracture energies</h3>
+      <Show
+        when={adhesiveOf(props)?.fracture}
+        fallback={
+          <>
+            <p class="about">None: fracture is not checked.</p>
+            <button
+              type="button"
+              class="link"
+              onClick={() => set({ ...typicalFracture, source: { ...typicalFracture.source } })}
+            >
+              Add fracture energies
+            </button>
+          </>
+        }
+      >
+        <NumberRow
+          project={props.project}
+          issues={props.issues}
+          label="G_Ic opening"
+          input={{
+            path: path('modeI'),
+            quantity: 'fractureEnergy',
+            name: 'Fracture energy, opening',
+            help: 'Energy per area that a crack takes when it opens; 1 N/mm is 1 kJ/m².',
+          }}
+        />
+        <NumberRow
+          project={props.project}
+          issues={props.issues}
+          label="G_IIc sliding"
+          input={{
+            path: path('modeII'),
+            quantity: 'fractureEnergy',
+            name: 'Fracture energy, sliding',
+            help: 'Energy per area that a crack takes when it slides; 1 N/mm is 1 kJ/m².',
+          }}
+        />
+        <NumberRow
+          project={props.project}
+          issues={props.issues}
+          label="Mode-mix exponent"
+          input={{
+            path: path('exponent'),
+            quantity: 'fractureExponent',
+            name: 'Mode-mix exponent',
+          }}
+        />
+        <SourceField
+          project={props.project}
+          issues={props.issues}
+          path={path('source')}
+          of="Fracture energies"
+        />
+        <button type="button" class="link" onClick={() => set(undefined)}>
+          Remove fracture energies
+        </button>
+      </Show>
+    </section>
+  );
+}
+
+export function AdhesiveProperties(props: OfAdhesive): JSX.Element {
+  return (
+    <Disclosure title="Peel, expansion, fracture">
+      <States {...props} />
+      <NumberRow
+        project={props.project}
+        issues={props.issues}
+        label="Expansion"
+        input={{
+          path: ['adhesives', props.index, 'expansion'],
+          quantity: 'expansion',
+          name: 'Adhesive expansion',
+          help: 'Thermal expansion of the adhesive; not set, its own shrinkage is left out.',
+          optional: true,
+        }}
+      />
+      <Fracture {...props} />
+    </Disclosure>
+  );
+}

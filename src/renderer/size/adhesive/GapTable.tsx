@@ -1,0 +1,82 @@
+/** Strength against gap, from coupons: rows of a gap and what is left there. */
+import { createUniqueId, Index, type JSX, Show } from 'solid-js';
+import type { Knockdowns } from '../../../shared/project.ts';
+import { type Path, valueAt } from '../../state/project.ts';
+import { type FieldSource, NumberField } from '../NumberField.tsx';
+
+export interface GapTableProps extends FieldSource {
+  /** Of the list of rows. */
+  readonly path: Path;
+}
+
+type GapRow = Knockdowns['gap'][number];
+const MOST = 40;
+
+/** A step past the last one, and as strong: to be changed, not to be believed. */
+const next = (last: GapRow | undefined): GapRow =>
+  last === undefined
+    ? { gap: 0.2, factor: 1 }
+    : { gap: Math.min(5, Number((last.gap + 0.1).toFixed(3))), factor: last.factor };
+
+export function GapTable(props: GapTableProps): JSX.Element {
+  const title = createUniqueId();
+  const rows = (): readonly GapRow[] =>
+    (valueAt(props.project.document(), props.path) as readonly GapRow[] | undefined) ?? [];
+  const add = (): void => props.project.edit([...props.path, rows().length], next(rows().at(-1)));
+  const remove = (k: number): void =>
+    props.project.edit(
+      props.path,
+      rows().filter((_, i) => i !== k),
+    );
+  return (
+    <section class="part" aria-labelledby={title}>
+      <h3 id={title}>Gap</h3>
+      <p class="about">
+        Strength at a gap, from coupons; linear between rows, the nearest beyond them.
+        {rows().length === 0 ? ' No row: the gap takes nothing away.' : ''}
+      </p>
+      <Index each={rows()}>
+        {(_row, k) => (
+          <div class="row gap-row">
+            <NumberField
+              project={props.project}
+              issues={props.issues}
+              input={{
+                path: [...props.path, k, 'gap'],
+                quantity: 'gap',
+                name: `Knockdown, gap of row ${k + 1}`,
+                help: 'Gap of the coupons.',
+              }}
+            />
+            <NumberField
+              project={props.project}
+              issues={props.issues}
+              input={{
+                path: [...props.path, k, 'factor'],
+                quantity: 'knockdown',
+                name: `Knockdown, factor of row ${k + 1}`,
+                help: 'Their strength over that at the gap of the states above.',
+              }}
+            />
+            <button
+              type="button"
+              class="quiet"
+              aria-label={`Remove gap row ${k + 1}`}
+              title="Take this row away"
+              onClick={() => remove(k)}
+            >
+              <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
+                <path d="M1 1 L8 8 M8 1 L1 8" />
+              </svg>
+            </button>
+          </div>
+        )}
+      </Index>
+      <Show when={rows().length < MOST}>
+        <button type="button" class="link" onClick={add}>
+          Add a gap
+        </button>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,24 @@
+/** What a stack of plies makes of a wall, asked of the core. */
+import type { Bridge } from '../../shared/contract.ts';
+import { type Reply, refuse } from '../../shared/reply.ts';
+import type { LaminateReport } from '../../shared/reports.ts';
+import type { ProjectState } from './project.ts';
+
+export type Describe = (
+  adherendId: string,
+  wall: number | undefined,
+) => Promise<Reply<LaminateReport>>;
+
+export function makeDescribe(bridge: Bridge, project: ProjectState): Describe {
+  return async (adherendId, wall) => {
+    const whole = project.plain();
+    if (!whole) return refuse('internal', '', 'No project is open.');
+    // Without the joints: a mistake in one of them says nothing about a laminate.
+    const document = { ...whole, joints: [] };
+    return bridge.ask('laminate.describe', {
+      document,
+      adherendId,
+      ...(wall === undefined ? {} : { wall }),
+    });
+  };
+}
