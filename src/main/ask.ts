@@ -12,8 +12,10 @@ import { ok, type Reply, refuse } from '../shared/reply.ts';
 import type { About, Opened } from '../shared/reports.ts';
 import { openDemo } from './demo/demo.ts';
 import { check } from './handlers/check.ts';
+import { explain } from './handlers/explain.ts';
 import { guarded } from './handlers/guarded.ts';
 import { analyse, stressOf, sweep } from './handlers/joint.ts';
+import { describeLaminate } from './handlers/laminate.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
 
@@ -82,6 +84,12 @@ function makeHandlers(options: AskOptions): Handlers {
           `The joint "${resolved.joint.name}" has no load case: give it one.`,
         );
       }),
+    'joint.explain': ({ document, jointId, ...question }) =>
+      withJoint(document, jointId, (project, resolved) => explain(project, resolved, question)),
+    'laminate.describe': ({ document, adherendId, wall }) => {
+      const project = readProject(document);
+      return project.ok ? describeLaminate(project.value, adherendId, wall) : project;
+    },
     'joint.sweep': ({ document, jointId, from, to, points }) =>
       withJoint(document, jointId, (project, resolved) =>
         sweep(project, resolved, { from, to, points }),

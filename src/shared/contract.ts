@@ -8,9 +8,11 @@ import type {
   About,
   CheckReport,
   JointReport,
+  LaminateReport,
   Opened,
   StressReport,
   SweepReport,
+  Working,
 } from './reports.ts';
 
 const jointId = z.string().max(64);
@@ -26,7 +28,18 @@ const focus = z.strictObject({
   theta: z.number().min(-360).max(360).optional(),
   loadFactor: z.number().min(0).max(100).optional(),
   stations: z.int().min(2).max(2000).optional(),
+  /** Also the stresses around the bond, at this many clockings. */
+  map: z.int().min(4).max(360).optional(),
 });
+
+/** Figures other than margins that can show their working. */
+export const figures = [
+  'peak-shear',
+  'peak-peel',
+  'bond-strength',
+  'plateau',
+  'edge-moment',
+] as const;
 
 export const requests = {
   'app.about': z.strictObject({}),
@@ -37,6 +50,22 @@ export const requests = {
   'project.schema': z.strictObject({}),
   'joint.analyse': z.strictObject({ document, jointId, focus }),
   'joint.stress': z.strictObject({ document, jointId, focus }),
+  'joint.explain': z.strictObject({
+    document,
+    jointId,
+    /** A mode of the margin list, or one of `figures`. */
+    subject: z.string().max(40),
+    /** Bond or wall, where the subject has several. */
+    part: z.string().max(40).optional(),
+    place: z.enum(['root', 'mouth', 'within']).optional(),
+    focus,
+  }),
+  'laminate.describe': z.strictObject({
+    document,
+    adherendId: z.string().max(64),
+    /** Wall that the plies make, mm; their own thickness when left out. */
+    wall: z.number().min(0.05).max(100).optional(),
+  }),
   'joint.sweep': z.strictObject({
     document,
     jointId,
@@ -59,6 +88,8 @@ export interface Answers {
   'project.schema': Record<string, unknown>;
   'joint.analyse': JointReport;
   'joint.stress': StressReport;
+  'joint.explain': Working;
+  'laminate.describe': LaminateReport;
   'joint.sweep': SweepReport;
 }
 

@@ -2,7 +2,8 @@
  * What must hold between the fields of a project: ids are unique, references exist, wet cases find
  * wet properties. Sizes that must fit inside one another are the model's to refuse.
  */
-import type { Joint, Project } from './project.ts';
+import type { Joint, Laminate, Project } from './project.ts';
+import { readStack } from './stack-notation.ts';
 
 export interface Broken {
   /** Dotted path of the input to change. */
@@ -83,10 +84,18 @@ function brokenJoint(project: Project, joint: Joint, where: string): Broken | nu
   return null;
 }
 
+function brokenLaminate(project: Project, { ply, stack }: Laminate): Broken | null {
+  if (!project.plies?.some(({ id }) => id === ply)) {
+    return { field: 'ply', message: `there is no ply with the id "${ply}"` };
+  }
+  const reading = readStack(stack);
+  return reading.ok ? null : { field: 'stack', message: reading.message };
+}
+
 /** The first rule that the project breaks, or null. */
 export function brokenRule(project: Project): Broken | null {
-  for (const list of ['adherends', 'adhesives', 'loadCases', 'joints'] as const) {
-    const repeated = repeatedIds(project[list], list);
+  for (const list of ['plies', 'adherends', 'adhesives', 'loadCases', 'joints'] as const) {
+    const repeated = repeatedIds(project[list] ?? [], list);
     if (repeated) return repeated;
   }
   for (const [i, adherend] of project.adherends.entries()) {
@@ -95,6 +104,10 @@ export function brokenRule(project: Project): Broken | null {
         field: `adherends.${i}.ultimateStrength`,
         message: `the ultimate strength of "${adherend.name}" is below its yield strength`,
       };
+    }
+    const laminate = adherend.kind === 'laminate' ? brokenLaminate(project, adherend) : null;
+    if (laminate) {
+      return { ...laminate, field: `adherends.${i}.${laminate.field}` };
     }
   }
   for (const [i, adhesive] of project.adhesives.entries()) {

@@ -55,6 +55,22 @@ const isotropic = z.strictObject({
   source: sourceSchema,
 });
 
+/** What peel needs to know of a wall through its thickness; what is left out is not checked, and said. */
+const throughThickness = {
+  throughModulus: number('modulus')
+    .optional()
+    .describe('E3, through the thickness; left out, the wall is taken as rigid there. Unit: MPa.'),
+  throughExpansion: number('expansion')
+    .optional()
+    .describe('Expansion through the thickness; left out, thermal peel leaves it out. Unit: 1/K.'),
+  interlaminarTension: number('interlaminarStrength')
+    .optional()
+    .describe('Strength through the thickness, between plies. Unit: MPa.'),
+  interlaminarShear: number('interlaminarStrength')
+    .optional()
+    .describe('Shear strength between plies, axial-radial. Unit: MPa.'),
+};
+
 const orthotropic = z.strictObject({
   id,
   name,
@@ -75,11 +91,52 @@ const orthotropic = z.strictObject({
     'Axial compression, as a positive number. Unit: MPa.',
   ),
   shearStrength: number('strength').describe('In-plane shear. Unit: MPa.'),
+  ...throughThickness,
   source: sourceSchema,
 });
 
-export const adherendSchema = z.discriminatedUnion('kind', [isotropic, orthotropic], {
-  error: 'an adherend is of kind "isotropic" or "orthotropic"',
+/** Tubes of plies: properties follow from the stack by lamination theory. */
+const laminate = z.strictObject({
+  id,
+  name,
+  kind: z.literal('laminate'),
+  ply: id.describe('Id of the ply it is made of.'),
+  stack: z
+    .string({ error: 'a stack is a text such as "[0/±45/90]s"' })
+    .min(1)
+    .max(400, { error: 'a stack is at most 400 characters' })
+    .describe('Ply angles from the axis of the tube, the innermost first, such as "[0/±45/90]s".'),
+  source: sourceSchema,
+});
+
+/** One unidirectional ply; across the fibres it is the same in all directions. */
+export const plySchema = z.strictObject({
+  id,
+  name,
+  axialModulus: number('modulus').describe('Along the fibres, E1. Unit: MPa.'),
+  transverseModulus: number('modulus').describe('Across the fibres, E2. Unit: MPa.'),
+  shearModulus: number('shearModulus').describe('In the plane of the ply, G12. Unit: MPa.'),
+  poisson: number('poisson').describe('ν12: contraction across over extension along the fibres.'),
+  transverseShearModulus: number('shearModulus').describe('Across the fibres, G23. Unit: MPa.'),
+  axialExpansion: number('expansion'),
+  transverseExpansion: number('expansion'),
+  thickness: number('plyThickness'),
+  tensileStrength: number('strength').describe('Along the fibres, tension. Unit: MPa.'),
+  compressiveStrength: number('strength').describe(
+    'Along the fibres, compression, as a positive number. Unit: MPa.',
+  ),
+  transverseTensileStrength: number('strength').describe('Across the fibres, tension. Unit: MPa.'),
+  transverseCompressiveStrength: number('strength').describe(
+    'Across the fibres, compression, as a positive number. Unit: MPa.',
+  ),
+  shearStrength: number('strength').describe('In the plane of the ply. Unit: MPa.'),
+  interlaminarTension: number('interlaminarStrength'),
+  interlaminarShear: number('interlaminarStrength'),
+  source: sourceSchema,
+});
+
+export const adherendSchema = z.discriminatedUnion('kind', [isotropic, orthotropic, laminate], {
+  error: 'an adherend is of kind "isotropic", "orthotropic" or "laminate"',
 });
 
 export const moistureSchema = z.enum(['dry', 'wet'], { error: 'moisture is "dry" or "wet"' });
@@ -91,6 +148,21 @@ const adhesiveState = z.strictObject({
   shearModulus: number('adhesiveShearModulus'),
   shearYield: number('shearYield'),
   plasticStrain: number('plasticStrain'),
+  peelStrength: number('peelStrength').optional(),
+});
+
+/** What is taken off the strengths of an adhesive, step by step. */
+const knockdowns = z.strictObject({
+  environment: number('knockdown').describe(
+    'Beyond what the rows of temperature and moisture already say.',
+  ),
+  ageing: number('knockdown').describe('Loss over the life of the joint.'),
+  scatter: number('knockdown').describe('From the mean of coupons to what may be designed to.'),
+  gap: z
+    .array(z.strictObject({ gap: number('gap'), factor: number('knockdown') }))
+    .max(40)
+    .describe('Strength against gap, from coupons; linear between, the nearest beyond.'),
+  source: sourceSchema,
 });
 
 export const adhesiveSchema = z.strictObject({
@@ -104,6 +176,18 @@ export const adhesiveSchema = z.strictObject({
     .min(1, { error: 'an adhesive needs at least one state' })
     .max(40, { error: 'an adhesive has at most 40 states' })
     .describe('Properties at several temperatures, dry and wet; interpolated in temperature.'),
+  expansion: number('expansion')
+    .optional()
+    .describe('Expansion of the adhesive; left out, its own shrinkage is left out. Unit: 1/K.'),
+  fracture: z
+    .strictObject({
+      modeI: number('fractureEnergy').describe('Opening, G_Ic. Unit: N/mm.'),
+      modeII: number('fractureEnergy').describe('Sliding, G_IIc. Unit: N/mm.'),
+      exponent: number('fractureExponent'),
+      source: sourceSchema,
+    })
+    .optional(),
+  knockdowns: knockdowns.optional(),
   fatigue: z
     .strictObject({
       coefficient: number('fatigueCoefficient'),
@@ -225,6 +309,12 @@ export const settingsSchema = z.strictObject({
   adherendShear: z
     .boolean()
     .describe('Include the shear flexibility of the adherends in the shear lag.'),
+  edgeMoment: z
+    .enum(['goland-reissner', 'hart-smith'], {
+      error: 'edgeMoment is "goland-reissner" or "hart-smith"',
+    })
+    .optional()
+    .describe('Edge moment of flat single laps; Goland and Reissner when left out.'),
 });
 
 export const projectShape = z.strictObject({
@@ -237,6 +327,7 @@ export const projectShape = z.strictObject({
   name,
   note: note.optional(),
   settings: settingsSchema,
+  plies: z.array(plySchema).max(200).optional(),
   adherends: z.array(adherendSchema).max(500),
   adhesives: z.array(adhesiveSchema).max(200),
   loadCases: z.array(loadCaseSchema).max(200),
@@ -245,6 +336,9 @@ export const projectShape = z.strictObject({
 
 export type Source = z.infer<typeof sourceSchema>;
 export type Adherend = z.infer<typeof adherendSchema>;
+export type Laminate = Extract<Adherend, { kind: 'laminate' }>;
+export type Ply = z.infer<typeof plySchema>;
+export type Knockdowns = z.infer<typeof knockdowns>;
 export type Adhesive = z.infer<typeof adhesiveSchema>;
 export type Moisture = z.infer<typeof moistureSchema>;
 export type LoadCase = z.infer<typeof loadCaseSchema>;

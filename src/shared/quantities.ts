@@ -3,7 +3,7 @@
  * range in which it makes physical sense. The schema refuses what is outside; the input fields,
  * the JSON Schema and the messages all read this table.
  */
-export type Unit = 'mm' | 'MPa' | 'N' | 'N·mm' | '°C' | '1/K' | '1' | 'cycles';
+export type Unit = 'mm' | 'MPa' | 'N' | 'N/mm' | 'N·mm' | '°C' | '1/K' | '1' | 'cycles';
 
 export interface Quantity {
   /** What a person calls it, lower case, as it stands in a sentence. */
@@ -27,6 +27,7 @@ export const quantities = {
   overlap: quantity('overlap', 'mm', 1, 500, 'Bonded length, from the sleeve root to its mouth.'),
   outsideDiameter: quantity('outside diameter', 'mm', 2, 1000, 'Outside diameter of the tube.'),
   wall: quantity('wall', 'mm', 0.1, 50, 'Thickness of the wall.'),
+  plyThickness: quantity('ply thickness', 'mm', 0.01, 5, 'Thickness of one cured ply.'),
   width: quantity('width', 'mm', 1, 1000, 'Width of the strips across the load.'),
   gap: quantity('gap', 'mm', 0.01, 5, 'Nominal thickness of the adhesive bondline.'),
   gapTolerance: quantity('gap tolerance', 'mm', 0, 5, 'Plus-or-minus on the gap, from the fits.'),
@@ -76,6 +77,41 @@ export const quantities = {
     0,
     5,
     'Shear strain from yield to failure, beyond the elastic part.',
+  ),
+  peelStrength: quantity(
+    'peel strength',
+    'MPa',
+    0.1,
+    500,
+    'Stress across the bond at which it opens, at this temperature and moisture.',
+  ),
+  interlaminarStrength: quantity(
+    'interlaminar strength',
+    'MPa',
+    1,
+    1000,
+    'Stress between plies at which the laminate parts.',
+  ),
+  fractureEnergy: quantity(
+    'fracture energy',
+    'N/mm',
+    0.001,
+    100,
+    'Energy that a crack in the bond takes per area; 1 N/mm is 1 kJ/m².',
+  ),
+  fractureExponent: quantity(
+    'mode-mix exponent',
+    '1',
+    0.5,
+    4,
+    'Exponent m of (G_I/G_Ic)^m + (G_II/G_IIc)^m = 1.',
+  ),
+  knockdown: quantity(
+    'knockdown',
+    '1',
+    0.05,
+    1.5,
+    'What is left of the strength: 1 takes nothing away.',
   ),
   temperature: quantity('temperature', '°C', -200, 400, 'Temperature in service or of cure.'),
   force: quantity('axial force', 'N', -1e7, 1e7, 'Along the tube; tension positive.'),

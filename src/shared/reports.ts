@@ -10,6 +10,15 @@ export type Place = 'root' | 'mouth' | 'within';
 export type Mode =
   | 'adhesive-yield'
   | 'adhesive-strain'
+  /** Peel alone; both failure modes of peel are taken with the shear capped at yield. */
+  | 'adhesive-peel'
+  /** First yield under peel and shear together. */
+  | 'peel-shear'
+  /** Between the plies next to a bond. */
+  | 'interlaminar'
+  /** First ply, at the mouth or at the end of the tube. */
+  | 'first-ply'
+  | 'fracture'
   | 'durability-trough'
   | 'cyclic-shear'
   | 'metal-yield'
@@ -47,6 +56,22 @@ export interface Margin {
   readonly typical: boolean;
   /** One short sentence that adds to the figure, such as the trough's length; empty when none. */
   readonly remark: string;
+  /** Domains of the method that this figure leaves; empty when it leaves none. */
+  readonly flags: readonly Flag[];
+}
+
+/** Shear and peel of a bond by the layered-shell model. */
+export interface LayeredStress {
+  /** Elastic, along the axis, tension positive. */
+  readonly shear: readonly number[];
+  /** Elastic, opening positive. */
+  readonly peel: readonly number[];
+  /** The same with the shear capped at yield; null where nothing yields or no capped state exists. */
+  readonly capped: { readonly shear: readonly number[]; readonly peel: readonly number[] } | null;
+  /** Largest opening stress of the curve that counts: the capped one where there is one. */
+  readonly peak: { readonly x: number; readonly value: number };
+  /** Stress across the bond that it may reach, knockdowns taken off; null when not known. */
+  readonly strength: number | null;
 }
 
 export interface BondStress {
@@ -70,6 +95,43 @@ export interface BondStress {
   readonly strainAllowed: number;
   /** Axial force that this bond carries at this clocking's line load, N. */
   readonly force: number;
+  readonly layered: LayeredStress;
+}
+
+/** Elastic shear and peel of one bond over the overlap and around it. */
+export interface BondMap {
+  readonly part: string;
+  /** One row for each clocking, one value for each x; the resultant of axial and hoop shear. */
+  readonly shear: readonly (readonly number[])[];
+  readonly peel: readonly (readonly number[])[];
+}
+
+export interface StressMap {
+  readonly x: readonly number[];
+  /** Degrees from the plane of bending. */
+  readonly theta: readonly number[];
+  readonly bonds: readonly BondMap[];
+}
+
+/** Factors k of the edge moment k·P·e/2 of a flat single lap, by both methods, at each end. */
+export interface EdgeMomentReport {
+  readonly chosen: 'goland-reissner' | 'hart-smith';
+  readonly golandReissner: { readonly root: number; readonly mouth: number };
+  readonly hartSmith: { readonly root: number; readonly mouth: number };
+}
+
+export interface LedgerRow {
+  readonly name: 'environment' | 'gap' | 'ageing' | 'scatter' | 'fitting';
+  /** What is left of the strength; for the fitting factor, its inverse. */
+  readonly factor: number;
+}
+
+/** The knockdowns of one bond at the gap drawn, and what they leave. */
+export interface Ledger {
+  readonly part: string;
+  readonly gap: number;
+  readonly rows: readonly LedgerRow[];
+  readonly left: number;
 }
 
 export interface AdherendStress {
@@ -103,7 +165,82 @@ export interface StressReport {
     /** Length over which |shear| is at or below a tenth of yield, mm. */
     readonly restLength: number;
   };
+  readonly ledgers: readonly Ledger[];
+  /** Flat single laps only. */
+  readonly edgeMoment: EdgeMomentReport | null;
+  /** Only where it was asked for. */
+  readonly map: StressMap | null;
   readonly flags: readonly Flag[];
+}
+
+export interface CardValue {
+  readonly symbol: string;
+  readonly label: string;
+  readonly value: number;
+  /** Empty for a pure number. */
+  readonly unit: string;
+}
+
+/** One equation with the values that went into a figure. */
+export interface Card {
+  readonly id: string;
+  readonly title: string;
+  /** What it says, in a sentence or two. */
+  readonly statement: string;
+  /** In the symbols of `values`; plain arithmetic that any reader can repeat. */
+  readonly formula: string;
+  /** The same with the values put in. */
+  readonly filled: string;
+  readonly values: readonly CardValue[];
+  readonly result: CardValue;
+  readonly source: string;
+  readonly domain: readonly { readonly text: string; readonly inside: boolean }[];
+}
+
+/** How one figure came about: cards in the order of the calculation, the figure's own last. */
+export interface Working {
+  readonly jointId: string;
+  readonly title: string;
+  /** Case, gap and place that it holds for, in words. */
+  readonly where: string;
+  readonly margin: Margin | null;
+  readonly cards: readonly Card[];
+}
+
+/** Rows 1, 2, 6 of a symmetric 3 × 3. */
+export type Rows3 = readonly (readonly number[])[];
+
+export interface LaminateReport {
+  readonly adherendId: string;
+  /** As written, in its shortest usual form. */
+  readonly stack: string;
+  readonly plies: readonly { readonly angle: number; readonly thickness: number }[];
+  /** Thickness of the plies as they come, and of the wall that they were scaled to. */
+  readonly plyThickness: number;
+  readonly wall: number;
+  readonly symmetric: boolean;
+  readonly balanced: boolean;
+  /** One sentence for each thing to know: not symmetric, not balanced, scaled to the wall. */
+  readonly notes: readonly string[];
+  readonly a: Rows3;
+  readonly b: Rows3;
+  readonly d: Rows3;
+  readonly plane: {
+    readonly axialModulus: number;
+    readonly hoopModulus: number;
+    readonly shearModulus: number;
+    readonly poisson: number;
+    readonly axialExpansion: number;
+    readonly hoopExpansion: number;
+  };
+  readonly bending: { readonly axialModulus: number; readonly hoopModulus: number };
+  readonly through: {
+    readonly modulus: number;
+    readonly shearModulus: number;
+    readonly expansion: number;
+    readonly interlaminarTension: number;
+    readonly interlaminarShear: number;
+  };
 }
 
 export interface JointSummary {

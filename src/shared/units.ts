@@ -16,6 +16,7 @@ const byUnit: Readonly<Record<Unit, DisplayUnit>> = {
   mm: { symbol: 'mm', shift: 0 },
   MPa: { symbol: 'MPa', shift: 0 },
   N: { symbol: 'kN', shift: 3 },
+  'N/mm': { symbol: 'N/mm', shift: 0 },
   N·mm: { symbol: 'N·m', shift: 3 },
   '°C': { symbol: '°C', shift: 0 },
   '1/K': { symbol: 'µm/m/K', shift: -6 },

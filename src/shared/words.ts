@@ -1,7 +1,17 @@
 /** Every word that the screens say about a figure, in one place, so that all of them say it alike. */
 import type { Lap } from './convert-lap.ts';
 import type { LoadCase, Moisture } from './project.ts';
-import type { GapState, JointReport, Margin, MarginState, Place } from './reports.ts';
+import type {
+  EdgeMomentReport,
+  GapState,
+  JointReport,
+  Ledger,
+  LedgerRow,
+  Margin,
+  MarginState,
+  Mode,
+  Place,
+} from './reports.ts';
 import { toDisplay } from './units.ts';
 
 export const lapWords: Readonly<Record<Lap, string>> = {
@@ -91,21 +101,85 @@ export const whereText = (margin: Margin, flat: boolean): string =>
     gapWords[margin.gapState],
   ].join(' · ');
 
-/** One sentence on what sets the strength of the joint. */
-export function governs(report: JointReport): string {
+const aWall = (margin: Margin): string => `the ${margin.part}`;
+/** The only bond of a joint needs no name. */
+const aBond = (what: string, margin: Margin): string =>
+  margin.part === 'bond' ? what : `${what} in the ${margin.part}`;
+
+/** A mode as a person would say it, where the list has its short label. */
+const modeWords: Readonly<Record<Mode, (margin: Margin) => string>> = {
+  'adhesive-yield': (margin) => aBond('yield of the adhesive', margin),
+  'adhesive-strain': (margin) => aBond('shear strain of the adhesive', margin),
+  'adhesive-peel': (margin) => aBond('peel', margin),
+  'peel-shear': (margin) => aBond('peel with shear', margin),
+  interlaminar: (margin) => aBond('the laminate between its plies', margin),
+  'first-ply': () => 'the first ply',
+  fracture: (margin) => aBond('fracture of the adhesive', margin),
+  'durability-trough': () => 'the durability trough',
+  'cyclic-shear': (margin) => aBond('cyclic shear', margin),
+  'metal-yield': (margin) => `yield of ${aWall(margin)}`,
+  'metal-ultimate': (margin) => `ultimate strength of ${aWall(margin)}`,
+  'laminate-strength': (margin) => `laminate strength of ${aWall(margin)}`,
+};
+
+/** What sets the strength of the joint: `Peel at the mouth governs: +0.12 in Gust, cold soak`. */
+export function headline(report: JointReport): string {
   const [lowest] = report.margins;
   if (!lowest) return 'No load case acts on this joint: give it one to see margins.';
   const place =
-    lowest.place === 'within' ? `${millimetres(lowest.x)} from the root` : `the ${lowest.place}`;
-  const failing = report.margins.filter((margin) => margin.state === 'fails').length;
-  const low = report.margins.filter((margin) => margin.state === 'low').length;
-  const verdict =
-    failing > 0
-      ? `${capital(count(failing))} of ${count(report.margins.length)} margins ${failing === 1 ? 'is' : 'are'} below zero.`
-      : low > 0
-        ? `Nothing fails, but ${count(low)} of ${count(report.margins.length)} margins ${low === 1 ? 'is' : 'are'} below the target.`
-        : 'Every margin reaches the target.';
-  return `${verdict} ${capital(lowest.label)} at ${place} governs, in ${lowest.caseName} with ${gapWords[lowest.gapState].replace('gap ', 'the gap at its ')}.`;
+    lowest.place === 'within' ? `${millimetres(lowest.x)} from the root` : `at the ${lowest.place}`;
+  return `${capital(modeWords[lowest.mode](lowest))} ${place} governs: ${signed(lowest.margin)} in ${lowest.caseName}`;
+}
+
+/** How the margins stand, in one sentence. */
+export function verdict({ margins }: JointReport): string {
+  const of = (state: MarginState): number =>
+    margins.filter((margin) => margin.state === state).length;
+  const is = (n: number): string => (n === 1 ? 'is' : 'are');
+  const [failing, low] = [of('fails'), of('low')];
+  if (failing > 0) {
+    return `${capital(count(failing))} of ${count(margins.length)} margins ${is(failing)} below zero.`;
+  }
+  if (low > 0) {
+    return `Nothing fails, but ${count(low)} of ${count(margins.length)} margins ${is(low)} below the target.`;
+  }
+  return 'Every margin reaches the target.';
+}
+
+export const ledgerWords: Readonly<Record<LedgerRow['name'], string>> = {
+  environment: 'environment',
+  gap: 'gap',
+  ageing: 'ageing',
+  scatter: 'scatter',
+  fitting: 'fitting',
+};
+
+/** `environment 1.00 × gap 0.90 ÷ fitting 1.15 = 0.78`: what the knockdowns leave of the strength. */
+export function ledgerText({ rows, left }: Pick<Ledger, 'rows' | 'left'>): string {
+  const [first, ...rest] = rows.map(({ name, factor }) => ({
+    sign: name === 'fitting' ? '÷' : '×',
+    text: `${ledgerWords[name]} ${(name === 'fitting' ? 1 / factor : factor).toFixed(2)}`,
+  }));
+  if (!first) return `nothing taken off: ${left.toFixed(2)}`;
+  const chain = rest.map(({ sign, text }) => ` ${sign} ${text}`).join('');
+  return `${first.sign === '÷' ? '1 ÷ ' : ''}${first.text}${chain} = ${left.toFixed(2)}`;
+}
+
+export const edgeMomentWords = {
+  'goland-reissner': 'Goland and Reissner',
+  'hart-smith': 'Hart-Smith',
+} as const;
+
+/** Both factors of the edge moment of a flat single lap, the one that is used first. */
+export function edgeMomentText(report: EdgeMomentReport): string {
+  const k = ({ root, mouth }: { root: number; mouth: number }): string =>
+    figure(root) === figure(mouth) ? figure(root) : `${figure(root)} root, ${figure(mouth)} mouth`;
+  const texts = {
+    'goland-reissner': `${edgeMomentWords['goland-reissner']} ${k(report.golandReissner)}`,
+    'hart-smith': `${edgeMomentWords['hart-smith']} ${k(report.hartSmith)}`,
+  };
+  const other = report.chosen === 'hart-smith' ? 'goland-reissner' : 'hart-smith';
+  return `${texts[report.chosen]} (used); ${texts[other]}`;
 }
 
 /** How a project stands, in one sentence. */

@@ -173,7 +173,7 @@ describe('bond law', () => {
   });
 
   it('fails at the slip of yield and the plastic strain together', () => {
-    const [plain] = bondLaws(assemble(singleLap, 'nominal'), state, false);
+    const [plain] = bondLaws(assemble(singleLap, 'nominal'), [state], false);
     expectClose(plain!.stiffness, 876 / 0.2, { relative: 1e-12 }, 'stiffness');
     expectClose(
       plain!.slipAtFailure,
@@ -181,7 +181,7 @@ describe('bond law', () => {
       { relative: 1e-12 },
       'slip at failure',
     );
-    const [soft] = bondLaws(assemble(singleLap, 'nominal'), state, true);
+    const [soft] = bondLaws(assemble(singleLap, 'nominal'), [state], true);
     const flexibility = adherendFlexibility(assemble(singleLap, 'nominal'), 0);
     expectClose(1 / soft!.stiffness, 0.2 / 876 + flexibility, { relative: 1e-12 }, 'flexibility');
     // The adhesive alone has the same strain at failure, whatever the walls do.
@@ -192,7 +192,7 @@ describe('bond law', () => {
 
 describe('loads at a clocking', () => {
   const assembly = assemble(singleLap, 'nominal');
-  const bonds = bondLaws(assembly, adhesiveStateAt(adhesive, 20, 'dry'), false);
+  const bonds = bondLaws(assembly, [0, 1].map(() => adhesiveStateAt(adhesive, 20, 'dry')), false);
   const at = (loads: Partial<typeof noLoads>, theta: number) =>
     localProblem(assembly, bonds, { ...noLoads, ...loads }, theta, 0);
 
@@ -233,7 +233,7 @@ describe('loads at a clocking', () => {
 
   it('uses the tube own radius in a double lap, with a lever for each bond', () => {
     const both = assemble(doubleLap, 'nominal');
-    const laws = bondLaws(both, adhesiveStateAt(adhesive, 20, 'dry'), false);
+    const laws = bondLaws(both, [0, 1].map(() => adhesiveStateAt(adhesive, 20, 'dry')), false);
     const loads = { ...noLoads, moment: 71_000, torque: 14_200 };
     const problem = localProblem(both, laws, loads, 0, 0);
     expectClose(problem.channels[0]!.load, 10_000, { relative: 1e-12 }, '2M over r');

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { askedFactor } from '../../src/model/margins/asked.ts';
 import { clockings, worstClockings } from '../../src/model/margins/clocking.ts';
-import { cyclicShare, placeOf } from '../../src/model/margins/modes.ts';
+import { cyclicShare, placeOf } from '../../src/model/margins/adhesive-modes.ts';
 import { factorTo } from '../../src/model/margins/shear-factor.ts';
 import { laminateFactor, metalFactor } from '../../src/model/margins/wall-strength.ts';
 import { expectClose } from '../support/close.ts';

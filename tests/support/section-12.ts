@@ -16,6 +16,8 @@ const carbon: Material = {
   axialExpansion: 1e-6,
   hoopExpansion: 6e-6,
   throughShearModulus: 4_000,
+  throughModulus: 9_000,
+  throughExpansion: 30e-6,
   tensileStrength: 700,
   compressiveStrength: 500,
   shearStrength: 150,
@@ -57,11 +59,13 @@ export const doubleLap: JointInput = {
   offset: 0,
 };
 
-const adhesive = {
+export const adhesive = {
   modulus: 2400,
   shearModulus: 2400 / (2 * 1.37),
   shearYield: 1e9,
   plasticStrain: 1,
+  peelStrength: undefined,
+  expansion: 55e-6,
   outsideTable: false,
 };
 
@@ -69,7 +73,11 @@ export const noLoads: Loads = { force: 0, moment: 0, torque: 0, shear: 0 };
 
 export function section12(joint: JointInput, loads: Loads, deltaT: number, adherendShear = true) {
   const assembly = assemble(joint, 'nominal');
-  const bonds = bondLaws(assembly, adhesive, adherendShear);
+  const bonds = bondLaws(
+    assembly,
+    assembly.bonds.map(() => adhesive),
+    adherendShear,
+  );
   return localProblem(assembly, bonds, loads, 0, deltaT);
 }
 

@@ -2,25 +2,16 @@
 
 import { adhesiveStateAt } from '../../model/joint/adhesive-state.ts';
 import { type Assembly, assemble } from '../../model/joint/assembly.ts';
-import { axialProperties } from '../../model/joint/types.ts';
-import { outerAdherendPeel } from '../../model/peel/outer-adherend.ts';
+import { THIN_WALL } from '../../model/validity/domains.ts';
 import type { Flag } from '../../shared/reports.ts';
 import type { ResolvedJoint } from './resolve.ts';
 
-/** Thinnest tube for which its wall may be taken as a membrane (common practice, no source). */
-const THIN_WALL = 5;
 /** Bondlines for which adhesives' shear properties are usually measured, mm (common practice, no source). */
 const USUAL_GAP = { min: 0.05, max: 0.5 };
 
 export function jointFlags(resolved: ResolvedJoint): Flag[] {
   const { input, adhesive, cases } = resolved;
-  const flags: Flag[] = [
-    {
-      code: 'no-peel',
-      message:
-        'Shear only: peel, bending of the walls, hoop stress and failure between plies are not checked here. A bonded laminate often fails by these first.',
-    },
-  ];
+  const flags: Flag[] = missingData(resolved);
   for (const { loadCase, input: loaded } of cases) {
     const state = adhesiveStateAt(adhesive, loaded.temperature, loaded.moisture);
     if (state.outsideTable) {
@@ -44,8 +35,7 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
     }
   }
   const assembly = assemble(input, 'nominal');
-  const peel = peelEstimate(resolved, assembly);
-  if (peel) flags.push(peel);
+  flags.push(...stackFlags(assembly));
   for (const part of [assembly.tube, ...assembly.outers]) {
     const ratio = part.root.meanRadius / part.root.thickness;
     if (!assembly.flat && ratio < THIN_WALL) {
@@ -66,30 +56,69 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
   return flags;
 }
 
-/** Double laps: how large peel may be at the free ends of the outers once the bond has yielded there. */
-function peelEstimate({ adhesive, cases }: ResolvedJoint, assembly: Assembly): Flag | null {
-  if (assembly.bonds.length !== 2 || cases.length === 0) return null;
-  let worst = { stress: 0, part: '' };
-  for (const { input } of cases) {
-    const state = adhesiveStateAt(adhesive, input.temperature, input.moisture);
-    assembly.outers.forEach((part, j) => {
-      const { poisson } = part.material;
-      const { modulus } = axialProperties(part.material);
-      const stress = outerAdherendPeel(
-        state.shearYield,
-        state.modulus,
-        part.mouth.thickness,
-        modulus,
-        poisson,
-        assembly.bonds[j]!.gap,
-      );
-      if (stress > worst.stress) worst = { stress, part: part.name };
-    });
-  }
-  return {
-    code: 'peel-estimate',
-    message: `With the bond at yield, peel at the free end of the ${worst.part} may reach about ${worst.stress.toFixed(0)} MPa (plate on an elastic foundation, a first estimate only). Compare it with the through-thickness strength of the laminate.`,
+/** What the project does not say, and what is therefore not checked or left out. */
+function missingData({ adhesive, input }: ResolvedJoint): Flag[] {
+  const flags: Flag[] = [];
+  const say = (code: string, message: string): void => {
+    flags.push({ code, message });
   };
+  if (adhesive.states.some(({ peelStrength }) => peelStrength === undefined)) {
+    say(
+      'no-peel-strength',
+      'The adhesive has no peel strength at every temperature and moisture: peel is not checked where it is missing. A bonded laminate often fails by peel first.',
+    );
+  }
+  if (adhesive.expansion === undefined) {
+    say(
+      'no-expansion',
+      "The adhesive's own expansion is not given: its shrinkage on cooling is left out of peel.",
+    );
+  }
+  if (!adhesive.fracture) {
+    say(
+      'no-fracture',
+      'The adhesive has no fracture energies: a crack in the bond is not checked.',
+    );
+  }
+  const { tube, outers } = assemble(input, 'nominal');
+  for (const { name, material } of [tube, ...outers]) {
+    if (material.kind !== 'orthotropic') continue;
+    const { interlaminarTension, interlaminarShear, throughExpansion, throughModulus } = material;
+    if (interlaminarTension === undefined || interlaminarShear === undefined) {
+      say(
+        'no-interlaminar',
+        `The ${name} has no strengths between plies: a laminate often parts there, one ply below the bond, and it is not checked.`,
+      );
+    }
+    if (throughExpansion === undefined || throughModulus === undefined) {
+      say(
+        'no-through-thickness',
+        `The ${name} lacks modulus or expansion through its thickness: peel takes it as rigid there, or leaves its own shrinkage out.`,
+      );
+    }
+  }
+  return flags;
+}
+
+/** Farther from its plies' own thickness than this, a wall is not what was laid up. */
+const SCALED = 0.01;
+
+function stackFlags({ tube, outers }: Assembly): Flag[] {
+  return [tube, ...outers].flatMap(({ name, material }): Flag[] => {
+    if (material.kind !== 'laminate') return [];
+    const { traits, scale } = material;
+    const flags = traits.reasons.map((reason) => ({
+      code: traits.symmetric ? 'stack-unbalanced' : 'stack-unsymmetric',
+      message: `The ${name}'s stack: ${reason} It bends or twists as it stretches, which the joint's model leaves out.`,
+    }));
+    if (Math.abs(scale - 1) > SCALED) {
+      flags.push({
+        code: 'stack-scaled',
+        message: `The ${name}'s plies as they come make ${(1 / scale).toFixed(2)} times its wall: they are scaled to it.`,
+      });
+    }
+    return flags;
+  });
 }
 
 /** With the sign that the rest of the page uses. */

@@ -1,4 +1,5 @@
 /** Requests about one joint: its margins and curves, one state's curves, its overlap sweep. */
+import { layeredCurves } from '../../model/curves/layered-curves.ts';
 import { stressCurves } from '../../model/curves/stress-curves.ts';
 import { gapStates } from '../../model/joint/assembly.ts';
 import { jointState } from '../../model/margins/state.ts';
@@ -17,6 +18,7 @@ import { jointFlags } from './flags.ts';
 import { describeJoint, modeLabel } from './labels.ts';
 import { degrees, type Governing, governingModes, radians, toMargin } from './margins.ts';
 import type { ResolvedJoint } from './resolve.ts';
+import { edgeMomentOf, ledgersOf, mapOf } from './stress-extras.ts';
 
 const STATIONS = 161;
 
@@ -63,6 +65,7 @@ export function stressOf(
     settings.adherendShear,
     focus.stations ?? STATIONS,
   );
+  const layered = layeredCurves(state, theta, loadFactor, curves.x);
   const flags = [];
   if (!curves.carried) {
     flags.push({
@@ -81,9 +84,12 @@ export function stressOf(
     // Without load there is no factor; JSON has no infinity.
     capacity: Number.isFinite(curves.capacity) ? curves.capacity : 0,
     x: curves.x,
-    bonds: curves.bonds,
+    bonds: curves.bonds.map((bond, j) => ({ ...bond, layered: layered[j]! })),
     adherends: curves.walls,
     trough: curves.trough,
+    ledgers: ledgersOf(state, settings.factors.fitting),
+    edgeMoment: edgeMomentOf(state, settings, loadFactor),
+    map: focus.map === undefined ? null : mapOf(state, loadFactor, focus.map),
     flags,
   });
 }

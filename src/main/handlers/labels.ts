@@ -19,12 +19,22 @@ export function describeJoint(joint: Joint): string {
 }
 
 /** What a margin is called; walls are named, bonds only where there are two. */
-export function modeLabel(mode: Mode, part: string): string {
+export function modeLabel(mode: Mode, part: string, atRoot = false): string {
   switch (mode) {
     case 'adhesive-yield':
       return 'adhesive, yield';
     case 'adhesive-strain':
       return 'adhesive, ultimate strain';
+    case 'adhesive-peel':
+      return 'adhesive, peel';
+    case 'peel-shear':
+      return 'adhesive, peel with shear';
+    case 'interlaminar':
+      return 'laminate, between plies';
+    case 'fracture':
+      return 'adhesive, fracture energy';
+    case 'first-ply':
+      return `${part}, first ply at the ${atRoot ? 'tube end' : 'mouth'}`;
     case 'durability-trough':
       return 'durability trough';
     case 'cyclic-shear':

@@ -1,13 +1,17 @@
 /** All margins of a joint: every case, every gap state, the worst of each mode and part kept. */
 import { gapStates } from '../../model/joint/assembly.ts';
 import type { GapState, ModelSettings } from '../../model/joint/types.ts';
-import { adhesiveModes, type ModeResult, wallModes } from '../../model/margins/modes.ts';
+import { allModes } from '../../model/margins/all-modes.ts';
+import type { Mode } from '../../model/margins/asked.ts';
+import type { ModeResult } from '../../model/margins/result.ts';
 import { type JointState, jointState } from '../../model/margins/state.ts';
 import { refineStrength } from '../../model/margins/strength-clocking.ts';
 import type { LoadCase } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
+import { signed } from '../../shared/words.ts';
 import { marginState, modeLabel } from './labels.ts';
 import type { ResolvedJoint } from './resolve.ts';
+import { marginFlags } from './validity.ts';
 
 export interface Governing {
   readonly result: ModeResult;
@@ -15,11 +19,20 @@ export interface Governing {
   readonly state: JointState;
 }
 
-const isAdhesive = (result: ModeResult): boolean =>
-  !result.mode.startsWith('metal') && result.mode !== 'laminate-strength';
+const walls: ReadonlySet<Mode> = new Set<Mode>([
+  'metal-yield',
+  'metal-ultimate',
+  'laminate-strength',
+  'first-ply',
+]);
 
-const rowOf = (result: ModeResult): string =>
-  isAdhesive(result) ? result.mode : `${result.mode} ${result.part}`;
+/** Rows of the margin list: one for each mode of the bonds, one for each mode and wall. */
+const rowOf = ({ mode, part, x }: ModeResult, overlap: number): string => {
+  if (!walls.has(mode)) return mode;
+  // First ply has a row at each end of the tube.
+  const half = mode === 'first-ply' && x < overlap / 2 ? 'root' : '';
+  return `${mode} ${part} ${half}`;
+};
 
 /**
  * The worst of each mode and part, lowest margin first.
@@ -41,19 +54,15 @@ export function governingModes(
         gapState,
         settings,
       );
-      const walls = wallModes(state, settings.factors);
-      for (const { margin } of walls) lowest = Math.min(lowest, margin);
-      const results = [
-        ...adhesiveModes(state, resolved.adhesive, settings.factors, {
-          troughOfInterest: onlyLowest
-            ? lowest
-            : (rows.get('durability-trough')?.result.margin ?? Number.POSITIVE_INFINITY),
-        }),
-        ...walls,
-      ];
+      const results = allModes(state, resolved.adhesive, settings.factors, {
+        ofInterest: (mode, known) =>
+          onlyLowest
+            ? Math.min(lowest, known)
+            : (rows.get(mode)?.result.margin ?? Number.POSITIVE_INFINITY),
+      });
       for (const result of results) {
         lowest = Math.min(lowest, result.margin);
-        const row = rowOf(result);
+        const row = rowOf(result, resolved.input.overlap);
         const worst = rows.get(row);
         // Equal to rounding: the nominal gap is the plainer name for it.
         const slack = gapState === 'nominal' ? 1e-9 : -1e-9;
@@ -74,22 +83,46 @@ export function governingModes(
 export const degrees = (radians: number): number => (radians * 180) / Math.PI;
 export const radians = (angle: number): number => (angle * Math.PI) / 180;
 
-const remarks: Readonly<Partial<Record<ModeResult['mode'], string>>> = {
-  'adhesive-yield': 'first yield of the bond',
-};
+function remarkOf({ mode, shearFirst }: ModeResult): string {
+  if (shearFirst) return 'the bond fails in shear before';
+  switch (mode) {
+    case 'adhesive-yield':
+      return 'first yield of the bond';
+    case 'peel-shear':
+      return 'first yield with peel';
+    case 'adhesive-peel':
+    case 'interlaminar':
+      return 'shear capped at yield';
+    default:
+      return '';
+  }
+}
+
+/** Which ply fails first, and what both criteria say. */
+function plyRemark({ plies, asked }: ModeResult): string {
+  if (!plies) return '';
+  const margin = (factor: number): string =>
+    Number.isFinite(factor) ? signed(factor / asked - 1) : 'none';
+  return `ply ${plies.ply + 1} from the inside, ${plies.angle}°: Tsai-Wu ${margin(plies.tsaiWu)}, maximum strain ${margin(plies.maximumStrain)}`;
+}
+
+/** Between plies the laminate's strength stands behind the figure; elsewhere the part's own. */
+function typicalBehind({ mode, part }: ModeResult, { typical }: ResolvedJoint): boolean {
+  if (walls.has(mode)) return typical.has(part);
+  return typical.has('adhesive') || (mode === 'interlaminar' && typical.size > 0);
+}
 
 export function toMargin(
-  { result, loadCase }: Governing,
+  { result, loadCase, state }: Governing,
   resolved: ResolvedJoint,
   target: number,
   remark: string,
 ): Margin {
-  const adhesive = isAdhesive(result);
   const short = result.margin < target ? ': too short' : '';
   const flows = result.wholeBondFlows ? `fails when the whole bond flows${short}` : '';
   return {
     mode: result.mode,
-    label: modeLabel(result.mode, result.part),
+    label: modeLabel(result.mode, result.part, result.x < resolved.input.overlap / 2),
     margin: result.margin,
     state: marginState(result.margin, target),
     reached: result.reached,
@@ -101,7 +134,8 @@ export function toMargin(
     x: result.x,
     theta: degrees(result.theta),
     part: result.part,
-    typical: adhesive ? resolved.typical.has('adhesive') : resolved.typical.has(result.part),
-    remark: remark || flows || (remarks[result.mode] ?? ''),
+    typical: typicalBehind(result, resolved),
+    remark: remark || flows || plyRemark(result) || remarkOf(result),
+    flags: marginFlags(result, state),
   };
 }

@@ -1,4 +1,5 @@
 /** From the ids of the project file to the plain numbers that the model takes. */
+import { laminateWall } from '../../model/joint/laminate-wall.ts';
 import type {
   AdhesiveInput,
   CaseInput,
@@ -8,6 +9,7 @@ import type {
 } from '../../model/joint/types.ts';
 import type { Adherend, Adhesive, Joint, LoadCase, Project, Wall } from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
+import { readStack } from '../../shared/stack-notation.ts';
 
 export interface ResolvedCase {
   readonly loadCase: LoadCase;
@@ -39,9 +41,9 @@ const partNames: Readonly<Record<Joint['type'], readonly string[]>> = {
 export function resolveJoint(project: Project, index: number): ResolvedJoint {
   const joint = project.joints[index]!;
   const adherend = (id: string): Adherend => project.adherends.find((a) => a.id === id)!;
-  const material = (id: string): Material => adherend(id);
+  const material: MaterialOf = (id, thickness) => materialOf(project, adherend(id), thickness);
   const wall = ({ adherend: id, atRoot, atMouth }: Wall): WallInput => ({
-    material: material(id),
+    material: material(id, (atRoot + atMouth) / 2),
     atRoot,
     atMouth,
   });
@@ -66,16 +68,27 @@ export function resolveJoint(project: Project, index: number): ResolvedJoint {
   return { index, joint, input: jointInput(joint, material, wall), adhesive, cases, typical };
 }
 
+type MaterialOf = (id: string, thickness: number) => Material;
+
+/** A laminate's properties follow from its plies, scaled to the wall they make. */
+export function materialOf(project: Project, adherend: Adherend, thickness: number): Material {
+  if (adherend.kind !== 'laminate') return adherend;
+  const ply = project.plies!.find(({ id }) => id === adherend.ply)!;
+  const stack = readStack(adherend.stack);
+  if (!stack.ok) throw new RangeError(stack.message);
+  return laminateWall(ply, stack.angles, thickness);
+}
+
 function jointInput(
   joint: Joint,
-  material: (id: string) => Material,
+  material: MaterialOf,
   wall: (wall: Wall) => WallInput,
 ): JointInput {
   const { overlap } = joint;
   switch (joint.type) {
     case 'sleeve-single': {
       const { type, side, tube, sleeve, bond, offset } = joint;
-      const tubeInput = { ...tube, material: material(tube.adherend) };
+      const tubeInput = { ...tube, material: material(tube.adherend, tube.wall) };
       return { type, side, overlap, tube: tubeInput, sleeve: wall(sleeve), bond, offset };
     }
     case 'sleeve-double': {
@@ -83,7 +96,7 @@ function jointInput(
       return {
         type,
         overlap,
-        tube: { ...tube, material: material(tube.adherend) },
+        tube: { ...tube, material: material(tube.adherend, tube.wall) },
         spigot: wall(spigot),
         socket: wall(socket),
         innerBond,
@@ -93,7 +106,7 @@ function jointInput(
     }
     case 'flat-single': {
       const { type, width, strip, plate, bond } = joint;
-      const stripInput = { ...strip, material: material(strip.adherend) };
+      const stripInput = { ...strip, material: material(strip.adherend, strip.thickness) };
       return { type, overlap, width, strip: stripInput, plate: wall(plate), bond };
     }
     case 'flat-double': {
@@ -102,7 +115,7 @@ function jointInput(
         type,
         overlap,
         width,
-        strip: { ...strip, material: material(strip.adherend) },
+        strip: { ...strip, material: material(strip.adherend, strip.thickness) },
         lowerStrap: wall(lowerStrap),
         upperStrap: wall(upperStrap),
         lowerBond,

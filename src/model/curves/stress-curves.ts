@@ -116,7 +116,8 @@ export function stressCurves(
       peak: { x: x[peak]!, value: shear[peak]! },
       plastic: lap.plastic(j),
       strain: Math.max(strainAt(0), strainAt(length)),
-      strainAllowed: bond.shearYield / state.adhesive.shearModulus + state.adhesive.plasticStrain,
+      strainAllowed:
+        bond.shearYield / state.adhesives[j]!.shearModulus + state.adhesives[j]!.plasticStrain,
       force: axial < 0 ? 0 : lap.outerForce(axial, j, 0),
     };
   });

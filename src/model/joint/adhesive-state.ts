@@ -10,6 +10,10 @@ export interface AdhesiveState {
   readonly modulus: number;
   readonly shearYield: number;
   readonly plasticStrain: number;
+  /** Stress across the bond at which it opens; undefined where the table does not say. */
+  readonly peelStrength: number | undefined;
+  /** Expansion, 1/K; 0 where it is not known. */
+  readonly expansion: number;
   /** True when the temperature lies beyond the table. */
   readonly outsideTable: boolean;
 }
@@ -31,6 +35,12 @@ export function adhesiveStateAt(
       `The adhesive has no ${moisture} properties: add a ${moisture} row to its table, or change the moisture of the load case.`,
     );
   }
+  const expansion = adhesive.expansion ?? 0;
+  const pick = (a: AdhesiveRow, b: AdhesiveRow, t: number, outsideTable: boolean) => ({
+    ...between(a, b, t),
+    expansion,
+    outsideTable,
+  });
   if (temperature <= first.temperature)
     return pick(first, first, 0, temperature < first.temperature);
   if (temperature >= last.temperature) return pick(last, last, 0, temperature > last.temperature);
@@ -40,14 +50,18 @@ export function adhesiveStateAt(
   return pick(a, b, (temperature - a.temperature) / (b.temperature - a.temperature), false);
 }
 
-function pick(a: AdhesiveRow, b: AdhesiveRow, t: number, outsideTable: boolean): AdhesiveState {
-  const between = (name: 'shearModulus' | 'modulus' | 'shearYield' | 'plasticStrain'): number =>
-    a[name] + t * (b[name] - a[name]);
+function between(a: AdhesiveRow, b: AdhesiveRow, t: number) {
+  const mix = (p: number, q: number): number => p + t * (q - p);
+  // A strength given in only one of the two rows says nothing between them.
+  const peel =
+    a.peelStrength === undefined || b.peelStrength === undefined
+      ? undefined
+      : mix(a.peelStrength, b.peelStrength);
   return {
-    shearModulus: between('shearModulus'),
-    modulus: between('modulus'),
-    shearYield: between('shearYield'),
-    plasticStrain: between('plasticStrain'),
-    outsideTable,
+    shearModulus: mix(a.shearModulus, b.shearModulus),
+    modulus: mix(a.modulus, b.modulus),
+    shearYield: mix(a.shearYield, b.shearYield),
+    plasticStrain: mix(a.plasticStrain, b.plasticStrain),
+    peelStrength: peel,
   };
 }

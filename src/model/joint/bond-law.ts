@@ -26,12 +26,14 @@ export function adherendFlexibility(assembly: Assembly, j: number): number {
   );
 }
 
+/** @param adhesives state of the adhesive in each bond, knockdowns taken off */
 export function bondLaws(
   assembly: Assembly,
-  adhesive: AdhesiveState,
+  adhesives: readonly AdhesiveState[],
   adherendShear: boolean,
 ): BondLaw[] {
   return assembly.bonds.map((bond, j) => {
+    const adhesive = adhesives[j]!;
     const flexibility =
       bond.gap / adhesive.shearModulus + (adherendShear ? adherendFlexibility(assembly, j) : 0);
     return {

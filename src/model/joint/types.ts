@@ -2,6 +2,9 @@
  * What the model is given of a joint: resolved materials and plain numbers in N, mm, MPa, °C.
  * Ranges and references have been checked by the reader of the project file.
  */
+import type { Stack } from '../laminate/stack.ts';
+import type { StackTraits } from '../laminate/symmetry.ts';
+
 export interface IsotropicMaterial {
   readonly kind: 'isotropic';
   readonly modulus: number;
@@ -11,8 +14,8 @@ export interface IsotropicMaterial {
   readonly ultimateStrength: number;
 }
 
-export interface OrthotropicMaterial {
-  readonly kind: 'orthotropic';
+/** Elastic constants of a wall whose directions differ, as one homogeneous material. */
+export interface OrthotropicConstants {
   readonly axialModulus: number;
   readonly hoopModulus: number;
   readonly shearModulus: number;
@@ -20,12 +23,32 @@ export interface OrthotropicMaterial {
   readonly axialExpansion: number;
   readonly hoopExpansion: number;
   readonly throughShearModulus: number;
+  /** Through the thickness; what is left out is not checked. */
+  readonly throughModulus?: number | undefined;
+  readonly throughExpansion?: number | undefined;
+  readonly interlaminarTension?: number | undefined;
+  readonly interlaminarShear?: number | undefined;
+}
+
+export interface OrthotropicMaterial extends OrthotropicConstants {
+  readonly kind: 'orthotropic';
   readonly tensileStrength: number;
   readonly compressiveStrength: number;
   readonly shearStrength: number;
 }
 
-export type Material = IsotropicMaterial | OrthotropicMaterial;
+/** A wall of plies: its constants follow from the stack, its strength from the plies. */
+export interface LaminateMaterial extends OrthotropicConstants {
+  readonly kind: 'laminate';
+  /** D11 of the stack over that of a homogeneous wall of the same axial stiffness. */
+  readonly bendingRatio: number;
+  readonly stack: Stack;
+  /** Wall over the thickness of the plies as they come. */
+  readonly scale: number;
+  readonly traits: StackTraits;
+}
+
+export type Material = IsotropicMaterial | OrthotropicMaterial | LaminateMaterial;
 
 /** Axial modulus, in-plane and through-thickness shear moduli, MPa, axial expansion, 1/K. */
 export interface AxialProperties {
@@ -135,11 +158,30 @@ export interface AdhesiveRow {
   readonly shearModulus: number;
   readonly shearYield: number;
   readonly plasticStrain: number;
+  readonly peelStrength?: number | undefined;
+}
+
+/** What is left of the strength, step by step; 1 takes nothing away. */
+export interface Knockdowns {
+  readonly environment: number;
+  readonly ageing: number;
+  readonly scatter: number;
+  readonly gap: readonly { readonly gap: number; readonly factor: number }[];
+}
+
+/** Energies that a crack takes, N/mm, and the exponent of their mix. */
+export interface Fracture {
+  readonly modeI: number;
+  readonly modeII: number;
+  readonly exponent: number;
 }
 
 export interface AdhesiveInput {
   readonly stressFreeTemperature: number;
   readonly states: readonly AdhesiveRow[];
+  readonly expansion?: number | undefined;
+  readonly fracture?: Fracture | undefined;
+  readonly knockdowns?: Knockdowns | undefined;
   readonly fatigue?: { readonly coefficient: number; readonly exponent: number } | undefined;
 }
 
@@ -152,6 +194,8 @@ export interface Factors {
 export interface ModelSettings {
   readonly factors: Factors;
   readonly adherendShear: boolean;
+  /** Edge moment of flat single laps; Goland and Reissner when left out. */
+  readonly edgeMoment?: 'goland-reissner' | 'hart-smith' | undefined;
 }
 
 export type GapState = 'min' | 'nominal' | 'max';

@@ -7,6 +7,11 @@ import type { CaseKind, Factors } from '../joint/types.ts';
 export type Mode =
   | 'adhesive-yield'
   | 'adhesive-strain'
+  | 'adhesive-peel'
+  | 'peel-shear'
+  | 'interlaminar'
+  | 'first-ply'
+  | 'fracture'
   | 'durability-trough'
   | 'cyclic-shear'
   | 'metal-yield'
@@ -16,6 +21,10 @@ export type Mode =
 /** Modes that end the joint; the others limit its service. */
 const failures: ReadonlySet<Mode> = new Set([
   'adhesive-strain',
+  'adhesive-peel',
+  'interlaminar',
+  'first-ply',
+  'fracture',
   'metal-ultimate',
   'laminate-strength',
 ]);

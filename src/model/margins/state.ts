@@ -2,6 +2,7 @@
 import { type AdhesiveState, adhesiveStateAt } from '../joint/adhesive-state.ts';
 import { type Assembly, assemble } from '../joint/assembly.ts';
 import { bondLaws } from '../joint/bond-law.ts';
+import { knockedDown, type Ledger, ledgerAt } from '../joint/knockdown.ts';
 import { type LocalProblem, localProblem } from '../joint/local-problem.ts';
 import type {
   AdhesiveInput,
@@ -11,14 +12,18 @@ import type {
   ModelSettings,
 } from '../joint/types.ts';
 import type { BondLaw } from '../lap/problem.ts';
+import { type LayeredState, layeredState } from '../layered/of-state.ts';
 
 export interface JointState {
   readonly assembly: Assembly;
-  readonly adhesive: AdhesiveState;
+  /** State of the adhesive in each bond, knockdowns taken off; they differ where the gaps do. */
+  readonly adhesives: readonly AdhesiveState[];
+  readonly ledgers: readonly Ledger[];
   readonly bonds: readonly BondLaw[];
   readonly deltaT: number;
   readonly gapState: GapState;
   readonly loadCase: CaseInput;
+  readonly layered: LayeredState;
   /** The one-dimensional lap at a clocking, radians; at another temperature change if asked. */
   at(theta: number, deltaT?: number): LocalProblem;
 }
@@ -33,15 +38,20 @@ export function jointState(
 ): JointState {
   const assembly = assemble(joint, gapState);
   const state = adhesiveStateAt(adhesive, loadCase.temperature, loadCase.moisture);
-  const bonds = bondLaws(assembly, state, settings.adherendShear);
+  const ledgers = assembly.bonds.map(({ gap }) => ledgerAt(adhesive, gap));
+  const adhesives = ledgers.map(({ left }) => knockedDown(state, left));
+  const bonds = bondLaws(assembly, adhesives, settings.adherendShear);
   const deltaT = loadCase.temperature - adhesive.stressFreeTemperature;
+  const method = settings.edgeMoment ?? 'goland-reissner';
   return {
     assembly,
-    adhesive: state,
+    adhesives,
+    ledgers,
     bonds,
     deltaT,
     gapState,
     loadCase,
+    layered: layeredState(assembly, adhesives, deltaT, method),
     at: (theta, change = deltaT) => localProblem(assembly, bonds, loadCase.loads, theta, change),
   };
 }

@@ -4,7 +4,7 @@
  */
 import { bondStrength } from './bond-strength.ts';
 import { clockings, worstClockings } from './clocking.ts';
-import { type ModeResult, placeOf } from './modes.ts';
+import { type ModeResult, placeOf } from './result.ts';
 import { shearFactor } from './shear-factor.ts';
 import type { JointState } from './state.ts';
 

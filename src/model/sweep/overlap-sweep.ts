@@ -4,8 +4,9 @@
  */
 import { assemble, gapStates } from '../joint/assembly.ts';
 import type { AdhesiveInput, CaseInput, JointInput, ModelSettings } from '../joint/types.ts';
+import { allModes } from '../margins/all-modes.ts';
 import type { Mode } from '../margins/asked.ts';
-import { adhesiveModes, type ModeResult, wallModes } from '../margins/modes.ts';
+import type { ModeResult } from '../margins/result.ts';
 import { type JointState, jointState } from '../margins/state.ts';
 import { refineStrength } from '../margins/strength-clocking.ts';
 import { findRoot } from '../numerics/root.ts';
@@ -25,7 +26,20 @@ interface CaseMode {
 }
 
 const bondOnly: ReadonlySet<Mode> = new Set(['adhesive-strain']);
-const service: ReadonlySet<Mode> = new Set(['adhesive-yield', 'adhesive-strain', 'cyclic-shear']);
+/** All but the durability trough, which is a rule of length. */
+const service: ReadonlySet<Mode> = new Set([
+  'adhesive-yield',
+  'adhesive-strain',
+  'cyclic-shear',
+  'adhesive-peel',
+  'peel-shear',
+  'interlaminar',
+  'fracture',
+  'first-ply',
+  'metal-yield',
+  'metal-ultimate',
+  'laminate-strength',
+]);
 
 const ratioOf = ({ reached, asked }: ModeResult): number => reached / asked;
 
@@ -61,11 +75,16 @@ interface Question {
 function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): CaseMode[] {
   const { joint, adhesive, cases, settings } = question;
   const sized = withOverlap(joint, overlap);
+  // Only the lowest margin of all matters: what lies above it is not followed into the plastic range.
+  let low = Number.POSITIVE_INFINITY;
   return cases.flatMap((loadCase, caseIndex) =>
     gapStates(sized).flatMap((gapState) => {
       const state = jointState(sized, adhesive, loadCase, gapState, settings);
-      const bond = adhesiveModes(state, adhesive, settings.factors, { only });
-      const modes = only === bondOnly ? bond : [...bond, ...wallModes(state, settings.factors)];
+      const modes = allModes(state, adhesive, settings.factors, {
+        only,
+        ofInterest: (_mode, known) => Math.min(low, known),
+      });
+      for (const { margin } of modes) low = Math.min(low, margin);
       return modes.map((mode) => ({ mode, caseIndex, state }));
     }),
   );
@@ -75,12 +94,16 @@ function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): 
 export const bondStrengthAt = (question: Question, overlap: number): Strength =>
   lowestBond(modesAt(question, overlap, bondOnly));
 
-/** Bond strength, and the lowest of all modes but the durability trough, which is a rule of length. */
+/**
+ * Bond strength, and the lowest of all modes asked for.
+ * @param only must hold `adhesive-strain`; all but the durability trough when left out
+ */
 export function strengthAt(
   question: Question,
   overlap: number,
+  only: ReadonlySet<Mode> = service,
 ): { readonly bond: number; readonly all: Strength } {
-  const modes = modesAt(question, overlap, service);
+  const modes = modesAt(question, overlap, only);
   const bond = lowestBond(modes.filter(({ mode }) => mode.mode === 'adhesive-strain'));
   const all = lowest(modes);
   return { bond: bond.ratio, all: bond.ratio < all.ratio ? bond : all };

@@ -1,0 +1,83 @@
+/** The request about one laminate: its stack, stiffness and properties at a wall thickness. */
+
+import { ModelError } from '../../model/errors.ts';
+import {
+  flexuralConstants,
+  inPlaneConstants,
+  throughConstants,
+} from '../../model/laminate/constants.ts';
+import { rowsOf } from '../../model/laminate/plane.ts';
+import { makeStack, stiffnessOf, thicknessOf } from '../../model/laminate/stack.ts';
+import { traitsOf } from '../../model/laminate/symmetry.ts';
+import type { Project } from '../../shared/project.ts';
+import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import type { LaminateReport } from '../../shared/reports.ts';
+import { readStack } from '../../shared/stack-notation.ts';
+
+export function describeLaminate(
+  project: Project,
+  adherendId: string,
+  wall: number | undefined,
+): Reply<LaminateReport> {
+  const index = project.adherends.findIndex(({ id }) => id === adherendId);
+  const adherend = project.adherends[index];
+  if (adherend?.kind !== 'laminate') {
+    return refuse(
+      'not-found',
+      'adherends',
+      `There is no laminate with the id "${adherendId}" in this project.`,
+    );
+  }
+  const ply = project.plies!.find(({ id }) => id === adherend.ply)!;
+  const reading = readStack(adherend.stack);
+  if (!reading.ok) return refuse('bad-input', `adherends.${index}.stack`, reading.message);
+  const own = ply.thickness * reading.angles.length;
+  try {
+    const stack = makeStack(ply, reading.angles, wall ?? own);
+    const stiffness = stiffnessOf(stack);
+    const plane = inPlaneConstants(stiffness);
+    const bending = flexuralConstants(stiffness);
+    const through = throughConstants(stack);
+    const traits = traitsOf(stack);
+    const thickness = thicknessOf(stack);
+    const notes = [...traits.reasons];
+    if (Math.abs(thickness / own - 1) > 0.001) {
+      notes.push(
+        `Scaled: ${reading.angles.length} plies of ${ply.thickness} mm make ${Number(own.toPrecision(4))} mm, the wall is ${Number(thickness.toPrecision(4))} mm.`,
+      );
+    }
+    return ok({
+      adherendId,
+      stack: reading.canonical,
+      plies: stack.plies.map(({ angle, thickness: t }) => ({ angle, thickness: t })),
+      plyThickness: own,
+      wall: thickness,
+      symmetric: traits.symmetric,
+      balanced: traits.balanced,
+      notes,
+      a: rowsOf(stiffness.a),
+      b: rowsOf(stiffness.b),
+      d: rowsOf(stiffness.d),
+      plane: {
+        axialModulus: plane.axialModulus,
+        hoopModulus: plane.hoopModulus,
+        shearModulus: plane.shearModulus,
+        poisson: plane.poisson,
+        axialExpansion: plane.axialExpansion,
+        hoopExpansion: plane.hoopExpansion,
+      },
+      bending: { axialModulus: bending.axialModulus, hoopModulus: bending.hoopModulus },
+      through: {
+        modulus: through.modulus,
+        shearModulus: through.axialShearModulus,
+        expansion: through.expansion,
+        interlaminarTension: through.interlaminarTension,
+        interlaminarShear: through.interlaminarShear,
+      },
+    });
+  } catch (error) {
+    if (!(error instanceof ModelError)) throw error;
+    const plyIndex = project.plies!.indexOf(ply);
+    return refuse('bad-input', `plies.${plyIndex}`, error.message);
+  }
+}

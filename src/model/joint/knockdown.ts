@@ -1,0 +1,71 @@
+/**
+ * What is left of an adhesive's strength, step by step: environment, gap, ageing, scatter. The
+ * fitting factor is not here: it is asked of the loads.
+ *
+ * A knockdown K shrinks the whole shear stress-strain curve about its origin: τp and γp by K, G stays,
+ * so that every failure load falls by K whether the bond is short or long. Peel strength falls by K,
+ * fracture energies, which go with the square of the stress, by K². Common practice, no source.
+ */
+import type { AdhesiveState } from './adhesive-state.ts';
+import type { AdhesiveInput, Fracture, Knockdowns } from './types.ts';
+
+export interface Ledger {
+  readonly environment: number;
+  readonly gap: number;
+  readonly ageing: number;
+  readonly scatter: number;
+  /** Their product. */
+  readonly left: number;
+  /** True when the gap lies beyond the table of strength against gap. */
+  readonly gapOutsideTable: boolean;
+}
+
+/** Strength at a gap over that of the table's own coupons: linear, the nearest beyond the table. */
+export function gapFactor(
+  table: Knockdowns['gap'],
+  gap: number,
+): { readonly factor: number; readonly outside: boolean } {
+  const rows = [...table].sort((a, b) => a.gap - b.gap);
+  const first = rows[0];
+  const last = rows[rows.length - 1];
+  if (!first || !last) return { factor: 1, outside: false };
+  // Gaps are sums of decimals: what differs by rounding is at the end of the table.
+  const slack = 1e-9 * last.gap;
+  if (gap <= first.gap) return { factor: first.factor, outside: gap < first.gap - slack };
+  if (gap >= last.gap) return { factor: last.factor, outside: gap > last.gap + slack };
+  const above = rows.findIndex((row) => row.gap >= gap);
+  const [a, b] = [rows[above - 1]!, rows[above]!];
+  const t = (gap - a.gap) / (b.gap - a.gap);
+  return { factor: a.factor + t * (b.factor - a.factor), outside: false };
+}
+
+export function ledgerAt({ knockdowns }: AdhesiveInput, gap: number): Ledger {
+  if (!knockdowns) {
+    return { environment: 1, gap: 1, ageing: 1, scatter: 1, left: 1, gapOutsideTable: false };
+  }
+  const { environment, ageing, scatter } = knockdowns;
+  const { factor, outside } = gapFactor(knockdowns.gap, gap);
+  return {
+    environment,
+    gap: factor,
+    ageing,
+    scatter,
+    left: environment * factor * ageing * scatter,
+    gapOutsideTable: outside,
+  };
+}
+
+export function knockedDown(state: AdhesiveState, left: number): AdhesiveState {
+  return {
+    ...state,
+    shearYield: state.shearYield * left,
+    plasticStrain: state.plasticStrain * left,
+    peelStrength: state.peelStrength === undefined ? undefined : state.peelStrength * left,
+  };
+}
+
+export const fractureAt = (fracture: Fracture, left: number): Fracture => ({
+  ...fracture,
+  modeI: fracture.modeI * left * left,
+  modeII: fracture.modeII * left * left,
+});

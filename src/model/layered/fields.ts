@@ -1,0 +1,85 @@
+/**
+ * Elastic fields of a layered lap at stations along the overlap, in two parts that add: per unit of
+ * load, and by temperature. Shear is positive when the tube is pulled, peel when it opens the bond.
+ */
+import type { LayeredSolution, WallForces } from './lap.ts';
+
+export interface BondField {
+  readonly shear: Float64Array;
+  readonly peel: Float64Array;
+}
+
+export interface WallField {
+  /** Line forces along and around, N/mm, and moment about the wall's middle, N·mm/mm. */
+  readonly axial: Float64Array;
+  readonly hoop: Float64Array;
+  readonly moment: Float64Array;
+}
+
+export interface FieldPart {
+  readonly bonds: readonly BondField[];
+  /** The tube, then the outer adherends, as in the assembly. */
+  readonly walls: readonly WallField[];
+}
+
+export interface LayeredFields {
+  readonly x: readonly number[];
+  /** Per unit of load: 1 N on the tube. */
+  readonly unit: FieldPart;
+  readonly thermal: FieldPart;
+}
+
+/** How the layers of a lap, inside to outside, stand to the tube and the outer adherends. */
+export interface Order {
+  /** Sign that makes the shear of each bond positive in tension of the tube. */
+  readonly signs: readonly number[];
+  /** Layer of the tube, then of each outer adherend. */
+  readonly layers: readonly number[];
+}
+
+/** Both ends exactly, dense where peel turns. */
+export function fieldStations(length: number): number[] {
+  const count = 60;
+  const stations: number[] = [];
+  for (let i = 0; i <= count; i++) {
+    const t = i / count;
+    // A third power gathers stations at both ends; a little even spacing covers the middle.
+    const s = 2 * t - 1;
+    stations.push(
+      (length * (1 + 0.3 * s + 0.7 * (Math.sign(s) * (1 - (1 - Math.abs(s)) ** 3)))) / 2,
+    );
+  }
+  stations[count] = length;
+  return stations;
+}
+
+export function fieldsOf(solution: LayeredSolution, order: Order): LayeredFields {
+  const x = fieldStations(solution.lap.length);
+  return { x, unit: partOf(solution, order, x, 1, 0), thermal: partOf(solution, order, x, 0, 1) };
+}
+
+export function partOf(
+  solution: LayeredSolution,
+  order: Order,
+  x: readonly number[],
+  load: number,
+  share: number,
+): FieldPart {
+  const empty = (): Float64Array => new Float64Array(x.length);
+  const bonds = order.signs.map(() => ({ shear: empty(), peel: empty() }));
+  const walls = order.layers.map(() => ({ axial: empty(), hoop: empty(), moment: empty() }));
+  x.forEach((at, i) => {
+    const { stresses, forces } = solution.at(at, load, share);
+    bonds.forEach((bond, j) => {
+      bond.shear[i] = order.signs[j]! * stresses.shear[j]!;
+      bond.peel[i] = stresses.peel[j]!;
+    });
+    walls.forEach((wall, k) => {
+      const force: WallForces = forces[order.layers[k]!]!;
+      wall.axial[i] = force.axial;
+      wall.hoop[i] = force.hoop;
+      wall.moment[i] = force.moment;
+    });
+  });
+  return { bonds, walls };
+}

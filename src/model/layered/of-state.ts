@@ -1,0 +1,81 @@
+/** The layered lap of one case in one gap state, solved when first asked for. */
+import type { AdhesiveState } from '../joint/adhesive-state.ts';
+import type { Assembly } from '../joint/assembly.ts';
+import { type CappedState, cappedState } from './capped.ts';
+import { type EdgeMethod, flatEdgeLoads, isFlatSingle } from './edge-loads.ts';
+import { fieldsOf, type LayeredFields, type Order } from './fields.ts';
+import { elasticZones, type LayeredLap, type LayeredSolution, solveLayered } from './lap.ts';
+import { layeredLap, layerOrder } from './of-joint.ts';
+
+export interface LayeredState {
+  readonly order: Order;
+  /**
+   * Elastic fields. Only a flat single lap's depend on the load (N on the width), through its edge
+   * moment: all others take any number.
+   */
+  fields(load: number): LayeredFields;
+  /** The elastic answer behind `fields`, at any place. */
+  solution(load: number): LayeredSolution;
+  /** True when `fields` depends on the load. */
+  readonly bendsWithLoad: boolean;
+  /** The state with shear capped at yield; null when the bond flows from end to end. */
+  capped(load: number): CappedState | null;
+}
+
+export function layeredState(
+  assembly: Assembly,
+  adhesives: readonly AdhesiveState[],
+  deltaT: number,
+  method: EdgeMethod,
+): LayeredState {
+  const order = layerOrder(assembly);
+  const bendsWithLoad = isFlatSingle(assembly);
+  const laps = new Map<number, LayeredLap>();
+  const lapAt = (load: number): LayeredLap => {
+    const key = bendsWithLoad ? load : 0;
+    let lap = laps.get(key);
+    if (!lap) {
+      const edge = bendsWithLoad ? flatEdgeLoads(assembly, load, method) : undefined;
+      lap = layeredLap(assembly, adhesives, deltaT, edge);
+      laps.set(key, lap);
+    }
+    return lap;
+  };
+  const solutions = new Map<LayeredLap, LayeredSolution>();
+  const solution = (load: number): LayeredSolution => {
+    const lap = lapAt(load);
+    let found = solutions.get(lap);
+    if (!found) {
+      found = solveLayered(lap, elasticZones(lap));
+      solutions.set(lap, found);
+    }
+    return found;
+  };
+  const fields = new Map<LayeredSolution, LayeredFields>();
+  const states = new Map<number, CappedState | null>();
+  let last: CappedState | null = null;
+  return {
+    order,
+    bendsWithLoad,
+    fields: (load) => {
+      const solved = solution(load);
+      let found = fields.get(solved);
+      if (!found) {
+        found = fieldsOf(solved, order);
+        fields.set(solved, found);
+      }
+      return found;
+    },
+    solution,
+    capped: (load) => {
+      const known = states.get(load);
+      if (known !== undefined) return known;
+      const found =
+        cappedState(lapAt(load), load, last?.zones) ??
+        (last ? cappedState(lapAt(load), load) : null);
+      states.set(load, found);
+      last = found ?? last;
+      return found;
+    },
+  };
+}

@@ -1,0 +1,146 @@
+/**
+ * The layered lap as a first-order system y′ = A·y + g in x, y = (d, f):
+ *
+ *   d = (u, w, φ) of each wall, axial at its reference line, radial outward, rotation w′ − γ
+ *   f = (n, q, m) of each wall, per radian (per width): what works on u′, w′, φ′
+ *
+ *   u′ = n/(R·cxx) − (cxt/cxx)·(w/R − αθΔT) + αxΔT          n′ = ∂B/∂u
+ *   w′ = φ + q/(R·κ·G13·t)                                   q′ = Nθ + ∂B/∂w
+ *   φ′ = m/(R·D)                                             m′ = −q + ∂B/∂φ
+ *
+ * B the energy of the bonds: shear τ = C⁻¹·Δs, peel σ = k_n·(Δn − δ), each acting on ρ of arc.
+ */
+import { dot, type Matrix } from '../numerics/dense.ts';
+import { layerPulls } from './layer-pull.ts';
+import { normalStiffness, openings } from './opening-law.ts';
+import type { FlowSigns, LayeredSection } from './section.ts';
+import type { Shell } from './shell.ts';
+import { shearLaw, slipFlexibility, slips } from './slip-law.ts';
+
+export interface LayeredSystem {
+  /** Unknowns d: three for each wall. */
+  readonly half: number;
+  /** Matrix of 2·half × 2·half. */
+  readonly a: Matrix;
+  readonly g: Matrix;
+  /**
+   * Stresses of the bonds from y.
+   * @param share of temperature and flow that acts in y: 1, or 0 for the mechanical part alone
+   */
+  stresses(y: Matrix, share: number): BondStresses;
+}
+
+export interface BondStresses {
+  readonly shear: number[];
+  readonly peel: number[];
+  /** Elastic: the shear. Flowing: yield plus the plastic slip's worth, with the sign of flow. */
+  readonly trial: number[];
+}
+
+export function layeredSystem(section: LayeredSection, flow: FlowSigns): LayeredSystem {
+  const { shells, bonds } = section;
+  const half = 3 * shells.length;
+  const size = 2 * half;
+  const a = new Float64Array(size * size);
+  const g = new Float64Array(size);
+  const put = (row: number, column: number, value: number): void => {
+    a[row * size + column]! += value;
+  };
+  // A flat joint has one strain across its width, for all walls together.
+  const width = commonWidthStrain(shells);
+  const pulls = layerPulls(section);
+  shells.forEach((shell, i) => {
+    const [u, w, phi] = [3 * i, 3 * i + 1, 3 * i + 2];
+    const [n, q, m] = [half + u, half + w, half + phi];
+    const { radius, offset } = shell;
+    const ratio = shell.cxt / shell.cxx;
+    const bend = 1 / (radius * shell.bending);
+    const pull = pulls[i]!;
+    // What the walls themselves carry of n and m.
+    g[u]! -= pull.n / (radius * shell.cxx) + offset * bend * (pull.m + offset * pull.n);
+    g[phi]! -= bend * (pull.m + offset * pull.n);
+    put(u, n, 1 / (radius * shell.cxx) + offset * offset * bend);
+    put(u, m, offset * bend);
+    put(phi, m, bend);
+    put(phi, n, offset * bend);
+    put(w, phi, 1);
+    put(w, q, 1 / (radius * section.shearFactor * shell.shear));
+    put(m, q, -1);
+    if (shell.flat) {
+      g[u]! += shell.freeAxial - ratio * (width - shell.freeHoop);
+    } else {
+      const hoop = shell.ctt - ratio * shell.cxt;
+      put(u, w, -ratio / radius);
+      put(q, n, ratio / radius);
+      put(q, w, hoop / radius);
+      g[u]! += shell.freeAxial + ratio * shell.freeHoop;
+      g[q]! -= hoop * shell.freeHoop + (ratio / radius) * pull.n;
+    }
+  });
+  const count = bonds.length;
+  if (count === 0) {
+    return { half, a, g, stresses: () => ({ shear: [], peel: [], trial: [] }) };
+  }
+  const slip = slips(section);
+  const opening = openings(section);
+  const normal = bonds.map((_bond, j) => normalStiffness(section, j));
+  const { stiffness, fixed } = shearLaw(section, flow);
+  bonds.forEach((bond, j) => {
+    for (let row = 0; row < half; row++) {
+      const pull = bond.radius * slip[j * half + row]!;
+      // Peel works on w alone.
+      const open = row === 3 * j + 1 ? -bond.radius : row === 3 * j + 4 ? bond.radius : 0;
+      if (pull !== 0) {
+        for (let column = 0; column < half; column++) {
+          for (let k = 0; k < count; k++) {
+            const law = stiffness[j * count + k]!;
+            if (law !== 0) put(half + row, column, pull * law * slip[k * half + column]!);
+          }
+        }
+        g[half + row]! += pull * fixed[j]!;
+      }
+      if (open !== 0) {
+        const k = open * normal[j]!;
+        for (let column = 0; column < size; column++) {
+          put(half + row, column, k * opening.rows[j * size + column]!);
+        }
+        g[half + row]! += k * opening.fixed[j]!;
+      }
+    }
+  });
+  const c = slipFlexibility(section);
+  return {
+    half,
+    a,
+    g,
+    stresses: (y, share) => {
+      const slipped = bonds.map((_bond, j) => dot(slip, j * half, y, half));
+      const shear = bonds.map(
+        (_bond, j) => share * fixed[j]! + dot(stiffness, j * count, slipped, count),
+      );
+      return {
+        shear,
+        peel: bonds.map(
+          (_bond, j) =>
+            normal[j]! * (dot(opening.rows, j * size, y, size) + share * opening.fixed[j]!),
+        ),
+        trial: shear.map((tau, j) => {
+          if (flow[j] === 0) return tau;
+          return tau + (slipped[j]! - dot(c, j * count, shear, count)) / c[j * count + j]!;
+        }),
+      };
+    },
+  };
+}
+
+/** ε_y of a flat joint that is free to grow in width: Σ E_y·t·α_y·ΔT / Σ E_y·t, no net force. */
+function commonWidthStrain(shells: readonly Shell[]): number {
+  let force = 0;
+  let stiffness = 0;
+  for (const shell of shells) {
+    const own = shell.ctt - (shell.cxt * shell.cxt) / shell.cxx;
+    force += own * shell.freeHoop;
+    stiffness += own;
+  }
+  return force / stiffness;
+}

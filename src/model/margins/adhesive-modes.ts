@@ -1,0 +1,117 @@
+/**
+ * Modes of the adhesive in shear, of one case in one gap state: the factor at which each is reached,
+ * and where. See docs/method.md, margins.
+ */
+import type { AdhesiveInput, Factors } from '../joint/types.ts';
+import { askedFactor, type Mode } from './asked.ts';
+import { bondStrength, troughReached } from './bond-strength.ts';
+import { worstClockings } from './clocking.ts';
+import { type ModeResult, resultOf, UNLOADED } from './result.ts';
+import { type ShearReached, shearFactor } from './shear-factor.ts';
+import type { JointState } from './state.ts';
+import { strengthClockings } from './strength-clocking.ts';
+
+/** Share of yield allowed to the peak shear after n cycles: min(1, C·n^−b). */
+export const cyclicShare = (coefficient: number, exponent: number, cycles: number): number =>
+  Math.min(1, coefficient * cycles ** -exponent);
+
+export interface AdhesiveOptions {
+  /** The modes to compute; all when left out. */
+  readonly only?: ReadonlySet<Mode>;
+  /** Margins of the durability trough at or above this need not be found: the mode is left out. */
+  readonly troughOfInterest?: number;
+}
+
+export function adhesiveModes(
+  state: JointState,
+  adhesive: AdhesiveInput,
+  factors: Factors,
+  { only, troughOfInterest = Number.POSITIVE_INFINITY }: AdhesiveOptions = {},
+): ModeResult[] {
+  const { assembly, bonds, loadCase } = state;
+  const { kind, loads } = loadCase;
+  const results: ModeResult[] = [];
+  const wanted = (mode: Mode): number | null =>
+    only && !only.has(mode) ? null : askedFactor(mode, kind, factors);
+  const add = (
+    mode: Mode,
+    asked: number,
+    reached: number,
+    bond: number,
+    x: number,
+    theta: number,
+    wholeBondFlows = false,
+  ): void => {
+    if (!(reached < UNLOADED)) return;
+    const part = assembly.bonds[bond]!.name;
+    results.push(resultOf(state, { mode, part, reached, asked, x, theta, wholeBondFlows }));
+  };
+
+  const reachedAt = (theta: number, share: number): ShearReached =>
+    shearFactor(
+      state.at(theta),
+      bonds.map((bond) => bond.shearYield * share),
+    );
+  const worst = worstClockings(assembly.flat, loads, (theta) => reachedAt(theta, 1).factor);
+  const first = worst[0];
+  if (!first || !(first.factor < UNLOADED)) return results;
+
+  const yieldAsked = wanted('adhesive-yield');
+  if (yieldAsked !== null) {
+    const { factor, bond, x } = reachedAt(first.theta, 1);
+    add('adhesive-yield', yieldAsked, factor, bond, x, first.theta);
+  }
+
+  const cyclicAsked = wanted('cyclic-shear');
+  if (cyclicAsked !== null && adhesive.fatigue && loadCase.cycles !== undefined) {
+    const { coefficient, exponent } = adhesive.fatigue;
+    const share = cyclicShare(coefficient, exponent, loadCase.cycles);
+    const [low] = worstClockings(assembly.flat, loads, (theta) => reachedAt(theta, share).factor);
+    const { factor, bond, x } = reachedAt(low!.theta, share);
+    add('cyclic-shear', cyclicAsked, factor, bond, x, low!.theta);
+  }
+
+  const strainAsked = wanted('adhesive-strain');
+  const troughAsked = wanted('durability-trough');
+  if (strainAsked === null && troughAsked === null) return results;
+  let strain: Parameters<typeof add> | null = null;
+  let trough: Parameters<typeof add> | null = null;
+  for (const theta of strengthClockings(state, worst)) {
+    const problem = state.at(theta);
+    const atYield = reachedAt(theta, 1);
+    const strength = bondStrength(problem, atYield);
+    if (!strength) continue;
+    const x = strength.end === 'root' ? 0 : assembly.overlap;
+    if (strainAsked !== null && (!strain || strength.factor < strain[2])) {
+      strain = [
+        'adhesive-strain',
+        strainAsked,
+        strength.factor,
+        strength.bond,
+        x,
+        theta,
+        strength.wholeBondFlows,
+      ];
+    }
+    if (troughAsked !== null) {
+      const enough = Math.min(
+        (1 + troughOfInterest) * troughAsked,
+        trough?.[2] ?? Number.POSITIVE_INFINITY,
+      );
+      const reached = troughReached(problem, atYield, strength, enough);
+      if (!trough || reached < trough[2]) {
+        trough = [
+          'durability-trough',
+          troughAsked,
+          reached,
+          strength.bond,
+          assembly.overlap / 2,
+          theta,
+        ];
+      }
+    }
+  }
+  if (strain) add(...strain);
+  if (trough) add(...trough);
+  return results;
+}

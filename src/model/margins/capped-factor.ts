@@ -1,0 +1,124 @@
+/**
+ * The load factor at which peel ends the joint when the bonds flow on the way: found on the layered
+ * model with its shear capped at yield, from the elastic factor upward.
+ */
+import { hoopChannel } from '../joint/local-problem.ts';
+import { fieldStations } from '../layered/fields.ts';
+import { findRoot } from '../numerics/root.ts';
+import { solveElastic } from '../shear-lag/solve-elastic.ts';
+import { PEEL_COVER, pullAt } from './bond-fields.ts';
+import type { JointState } from './state.ts';
+
+export interface CappedPlace {
+  readonly bond: number;
+  readonly peel: number;
+  /** Resultant shear, capped. */
+  readonly shear: number;
+}
+
+export interface CappedReach {
+  /** Elastic factor, place and clocking: the capped factor is not lower. */
+  readonly factor: number;
+  readonly bond: number;
+  readonly x: number;
+  readonly theta: number;
+  /** Load factor at which the bonds fail in shear. */
+  readonly shearStrength: number;
+  /** Stress over strength at a place: 1 where the mode is reached; proportional to the stress. */
+  judge(place: CappedPlace): number;
+}
+
+export interface Reached {
+  readonly factor: number;
+  readonly bond: number;
+  readonly x: number;
+  /** True when the bonds fail in shear before the mode is reached; the factor is then that of shear. */
+  readonly shearFirst: boolean;
+}
+
+interface Use {
+  readonly share: number;
+  readonly bond: number;
+  readonly x: number;
+}
+
+const TOLERANCE = 1e-6;
+
+/**
+ * @param interest factors at or above this need not be found
+ * @returns null when the factor is not below `interest`
+ */
+export function cappedReach(
+  state: JointState,
+  reach: CappedReach,
+  interest: number,
+): Reached | null {
+  const elastic: Reached = { ...reach, shearFirst: false };
+  if (reach.factor === 0) return elastic;
+  // No further than shear itself lets the joint come.
+  if (reach.factor >= reach.shearStrength) return shearDecides(reach);
+  const useAt = uses(state, reach);
+  let low = reach.factor;
+  let high = Math.min(reach.shearStrength, interest);
+  let far: Use | null = null;
+  for (let attempt = 0; attempt < 8; attempt++) {
+    far = useAt(high);
+    if (far) break;
+    high = (low + high) / 2;
+  }
+  if (far && far.share < 1) return high < interest ? shearDecides(reach) : null;
+  const first = useAt(low);
+  if (!first) return elastic;
+  if (!far || first.share >= 1 - TOLERANCE) return at(low, first);
+  // A false-position step first: stress over strength is nearly a straight line in the factor.
+  const guess = low + ((high - low) * (1 - first.share)) / (far.share - first.share);
+  const middle = useAt(guess);
+  if (middle) {
+    if (middle.share < 1) low = guess;
+    else high = guess;
+  }
+  const factor = findRoot((value) => (useAt(value)?.share ?? 2) - 1, low, high, TOLERANCE * high);
+  const found = useAt(factor);
+  return found ? at(factor, found) : elastic;
+}
+
+const at = (factor: number, { bond, x }: Use): Reached => ({ factor, bond, x, shearFirst: false });
+
+const shearDecides = (reach: CappedReach): Reached => ({
+  factor: reach.shearStrength,
+  bond: reach.bond,
+  x: reach.x,
+  shearFirst: true,
+});
+
+/** The highest use of the mode over bonds and stations at a factor; null without a capped state. */
+function uses(state: JointState, { theta, judge }: CappedReach): (factor: number) => Use | null {
+  const { assembly, bonds, layered, loadCase } = state;
+  const { torque, shear } = loadCase.loads;
+  const hoop =
+    assembly.flat || (torque === 0 && shear === 0)
+      ? null
+      : solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap);
+  const across = hoop ? torque / assembly.referenceRadius + 2 * shear * Math.sin(theta) : 0;
+  const pull = pullAt(state, theta, PEEL_COVER);
+  const stations = fieldStations(assembly.overlap);
+  let known: { readonly load: number; readonly use: Use } | null = null;
+  return (factor) => {
+    const load = factor * pull;
+    const capped = layered.capped(load);
+    if (!capped) return null;
+    if (known?.load === load) return known.use;
+    let worst: Use = { share: 0, bond: 0, x: 0 };
+    for (const x of stations) {
+      const { stresses } = capped.solution.at(x, load, 1);
+      stresses.peel.forEach((peel, bond) => {
+        const around = hoop ? hoop.mechanical.shear(bond, x) * across * factor : 0;
+        const size = Math.min(Math.hypot(stresses.shear[bond]!, around), bonds[bond]!.shearYield);
+        const share = judge({ bond, peel, shear: size });
+        if (share > worst.share) worst = { share, bond, x };
+      });
+    }
+    known = { load, use: worst };
+    return worst;
+  };
+}

@@ -1,0 +1,189 @@
+/**
+ * Modes that the layered model finds in the bonds: peel, peel with shear, between plies, fracture.
+ * docs/method.md, margins.
+ *
+ * Peel and failure between plies end the joint: they are judged with the shear capped at yield, where
+ * the elastic model overstates peel. First yield under both, and fracture energies, are elastic.
+ */
+import { fractureAt } from '../joint/knockdown.ts';
+import type { AdhesiveInput, Factors, Material } from '../joint/types.ts';
+import { constrainedModulus } from '../layered/of-joint.ts';
+import { askedFactor, type Mode } from './asked.ts';
+import { type BondFields, bondFields, type Sample } from './bond-fields.ts';
+import { type CappedReach, cappedReach } from './capped-factor.ts';
+import { worstClockings } from './clocking.ts';
+import { fractureFactor, peelFactor, peelShearFactor } from './peel-factor.ts';
+import { type ModeResult, resultOf, UNLOADED } from './result.ts';
+import type { JointState } from './state.ts';
+
+export interface PeelOptions {
+  readonly only?: ReadonlySet<Mode>;
+  /** Margins at or above this need not be found exactly: the elastic lower bound is left out then. */
+  readonly ofInterest?: (mode: Mode) => number;
+  /** Load factor at which the bonds fail in shear. */
+  readonly shearStrength: number;
+}
+
+interface Found {
+  readonly factor: number;
+  readonly bond: number;
+  readonly x: number;
+  readonly theta: number;
+}
+
+type FactorOf = (sample: Sample) => number;
+
+export function peelModes(
+  state: JointState,
+  adhesive: AdhesiveInput,
+  factors: Factors,
+  options: PeelOptions,
+): ModeResult[] {
+  const { assembly, adhesives, ledgers, bonds, loadCase } = state;
+  const fields = bondFields(state);
+  const results: ModeResult[] = [];
+
+  const judge = (mode: Mode, factorOf: FactorOf, capped: CappedReach['judge'] | null): void => {
+    if (options.only && !options.only.has(mode)) return;
+    const asked = askedFactor(mode, loadCase.kind, factors);
+    if (asked === null) return;
+    const elastic = worst(state, fields, factorOf);
+    if (!elastic || !(elastic.factor < UNLOADED)) return;
+    const interest = options.ofInterest?.(mode) ?? Number.POSITIVE_INFINITY;
+    if (elastic.factor / asked - 1 >= interest) return;
+    const reach = capped
+      ? cappedReach(
+          state,
+          { ...elastic, judge: capped, shearStrength: options.shearStrength },
+          (1 + interest) * asked,
+        )
+      : { ...elastic, shearFirst: false };
+    if (!reach) return;
+    results.push(
+      resultOf(state, {
+        mode,
+        part: assembly.bonds[reach.bond]!.name,
+        reached: reach.factor,
+        asked,
+        x: reach.x,
+        theta: elastic.theta,
+        wholeBondFlows: false,
+        shearFirst: reach.shearFirst,
+      }),
+    );
+  };
+
+  const strengths = adhesives.map(({ peelStrength }) => peelStrength);
+  const known = strengths.every((strength) => strength !== undefined);
+  if (known) {
+    const peel = (j: number): number => strengths[j]!;
+    judge(
+      'adhesive-peel',
+      (sample) => peelFactor(sample, peel(sample.bond)),
+      ({ bond, peel: stress }) => stress / peel(bond),
+    );
+    judge(
+      'peel-shear',
+      (sample) => peelShearFactor(sample, peel(sample.bond), bonds[sample.bond]!.shearYield),
+      null,
+    );
+  }
+
+  const plies = interlaminarOf(state);
+  if (plies.length > 0) {
+    judge(
+      'interlaminar',
+      (sample) =>
+        Math.min(
+          ...plies
+            .filter(({ bond }) => bond === sample.bond)
+            .map(({ tension, shear }) => peelShearFactor(sample, tension, shear)),
+          Number.POSITIVE_INFINITY,
+        ),
+      ({ bond, peel, shear }) =>
+        Math.max(
+          0,
+          ...plies
+            .filter((ply) => ply.bond === bond)
+            .map((ply) => Math.hypot(Math.max(peel, 0) / ply.tension, shear / ply.shear)),
+        ),
+    );
+  }
+
+  const { fracture } = adhesive;
+  if (fracture) {
+    const limits = ledgers.map(({ left }) => fractureAt(fracture, left));
+    const stiffness = adhesives.map((own, j) => ({
+      gap: assembly.bonds[j]!.gap,
+      normal: constrainedModulus(own),
+      shear: own.shearModulus,
+    }));
+    judge(
+      'fracture',
+      (sample) =>
+        sample.x === 0 || sample.x === assembly.overlap
+          ? fractureFactor(sample, stiffness[sample.bond]!, limits[sample.bond]!)
+          : Number.POSITIVE_INFINITY,
+      null,
+    );
+  }
+  return results;
+}
+
+interface Interface {
+  readonly bond: number;
+  /** Zt and S13, MPa. */
+  readonly tension: number;
+  readonly shear: number;
+}
+
+/** Each face at which a bond meets a laminate whose interlaminar strengths are known. */
+export function interlaminarOf({ assembly }: JointState): Interface[] {
+  const faces: Interface[] = [];
+  assembly.bonds.forEach((_bond, bond) => {
+    for (const { material } of [assembly.tube, assembly.outers[bond]!]) {
+      const strengths = interlaminarStrengths(material);
+      if (strengths) faces.push({ bond, ...strengths });
+    }
+  });
+  return faces;
+}
+
+export function interlaminarStrengths(
+  material: Material,
+): { readonly tension: number; readonly shear: number } | null {
+  if (material.kind === 'isotropic') return null;
+  const { interlaminarTension: tension, interlaminarShear: shear } = material;
+  return tension === undefined || shear === undefined ? null : { tension, shear };
+}
+
+/** The lowest factor over bonds, stations and clockings; the last digits of a flat lap by rounds. */
+function worst(state: JointState, fields: BondFields, factorOf: FactorOf): Found | null {
+  const { assembly, layered, loadCase } = state;
+  const at = (theta: number, bendsAt: number): Found => {
+    let found: Found = { factor: Number.POSITIVE_INFINITY, bond: 0, x: 0, theta };
+    fields.visit(theta, bendsAt, (sample) => {
+      const factor = factorOf(sample);
+      if (factor < found.factor) found = { factor, bond: sample.bond, x: sample.x, theta };
+    });
+    return found;
+  };
+  if (layered.bendsWithLoad) return atOwnLoad((factor) => at(0, factor));
+  const [lowest] = worstClockings(assembly.flat, loadCase.loads, (theta) => at(theta, 1).factor);
+  return lowest ? at(lowest.theta, 1) : null;
+}
+
+const ROUNDS = 60;
+
+/** Edge moments fall as the load grows: the factor is sought at the load that it itself makes. */
+function atOwnLoad(at: (factor: number) => Found): Found {
+  let found = at(1);
+  for (let round = 0; round < ROUNDS; round++) {
+    if (!(found.factor < UNLOADED) || found.factor === 0) return found;
+    const next = at(found.factor);
+    const moved = Math.abs(next.factor - found.factor);
+    found = next;
+    if (moved <= 1e-9 * next.factor) break;
+  }
+  return found;
+}

@@ -1,0 +1,54 @@
+/** What is known of one mode in one state, and how it is put together. */
+import type { GapState } from '../joint/types.ts';
+import type { Mode } from './asked.ts';
+import type { JointState } from './state.ts';
+
+export type Place = 'root' | 'mouth' | 'within';
+
+export interface ModeResult {
+  readonly mode: Mode;
+  /** Name of the bond or the wall. */
+  readonly part: string;
+  /** Factor on the case's loads at which the mode is reached. */
+  readonly reached: number;
+  readonly asked: number;
+  readonly margin: number;
+  readonly place: Place;
+  readonly x: number;
+  /** Clocking, radians. */
+  readonly theta: number;
+  readonly gapState: GapState;
+  /** True when the bond's strength is reached by flowing from end to end. */
+  readonly wholeBondFlows: boolean;
+  /** True when the bonds fail in shear before this mode is reached: the factor is that of shear. */
+  readonly shearFirst?: boolean;
+  /** First ply: both criteria, and which ply. */
+  readonly plies?: PlyReach;
+}
+
+export interface PlyReach {
+  readonly tsaiWu: number;
+  readonly maximumStrain: number;
+  /** 0 is the innermost. */
+  readonly ply: number;
+  /** Degrees from the tube's axis. */
+  readonly angle: number;
+  readonly criterion: 'tsai-wu' | 'maximum-strain';
+}
+
+/** Factors beyond this mean that the load does not move the mode at all. */
+export const UNLOADED = 1e9;
+
+export const placeOf = (x: number, length: number): Place =>
+  x <= 1e-6 * length ? 'root' : x >= (1 - 1e-6) * length ? 'mouth' : 'within';
+
+/** What follows from the factors and the place stands in one spot. */
+export const resultOf = (
+  { assembly, gapState }: JointState,
+  found: Omit<ModeResult, 'margin' | 'place' | 'gapState'>,
+): ModeResult => ({
+  ...found,
+  margin: found.reached / found.asked - 1,
+  place: placeOf(found.x, assembly.overlap),
+  gapState,
+});
