@@ -4,6 +4,8 @@
  */
 import { createUniqueId, For, type JSX, Show } from 'solid-js';
 import type { Knockdowns as Ledger } from '../../../shared/project.ts';
+import { figure } from '../../../shared/words.ts';
+import { useAnswers } from '../answers.ts';
 import { Disclosure } from '../Disclosure.tsx';
 import type { FieldSource } from '../NumberField.tsx';
 import { NumberRow } from '../NumberRow.tsx';
@@ -41,13 +43,19 @@ const nothingTaken = (): Ledger => ({
 
 export function Knockdowns(props: KnockdownsProps): JSX.Element {
   const id = createUniqueId();
+  const answers = useAnswers();
   const path = ['adhesives', props.index, 'knockdowns'];
   const ledger = (): Ledger | undefined =>
     props.project.document()?.adhesives[props.index]?.knockdowns;
   const set = (value: Ledger | undefined): void => props.project.edit(path, value);
+  const aside = (): string | undefined => {
+    if (!ledger()) return 'none';
+    const left = answers.stale() ? [] : (answers.stress()?.ledgers ?? []);
+    return left.length === 0 ? undefined : `left ${left.map((one) => figure(one.left)).join(', ')}`;
+  };
 
   return (
-    <Disclosure title="Knockdowns" aside={ledger() ? undefined : 'none'}>
+    <Disclosure title="Knockdowns" aside={aside()}>
       <Show
         when={ledger()}
         fallback={
