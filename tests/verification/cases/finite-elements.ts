@@ -61,6 +61,8 @@ const zones = (
     why: SHAPE,
   },
 ];
+const EARLIER =
+  'These stresses stand an eighth of the gap outside its middle (reference/README.md, finite elements of bonded joints).';
 const CORNER =
   'In the last gap’s width of the bond the elastic stress of a real corner is singular or zero; no figure of the finite elements is taken from there, and the peak of the shear lag at the very end is a nominal one.';
 
@@ -81,7 +83,7 @@ const force: CurveCase = {
     },
     0.098,
   ),
-  remarks: [CORNER, 'Without the walls’ own shear the mouth comes out 18 to 25 % high.'],
+  remarks: [CORNER, EARLIER, 'Without the walls’ own shear the mouth comes out 18 to 25 % high.'],
 };
 
 const cold = solve(singleLap, noLoads, -100);
@@ -101,7 +103,7 @@ const temperature: CurveCase = {
     },
     0.092,
   ),
-  remarks: [CORNER],
+  remarks: [CORNER, EARLIER],
 };
 
 const bend = solve(singleLap, { ...noLoads, moment: 200_000 }, 0);
@@ -126,7 +128,7 @@ const bending: CurveCase = {
       0.12,
     ),
   ],
-  remarks: [CORNER],
+  remarks: [CORNER, EARLIER],
 };
 
 const double = solve(doubleLap, { ...noLoads, force: 2e4 }, 0);
@@ -164,7 +166,7 @@ const sleeve: CurveCase = {
       why: 'radial stiffness of the tube wall, which a shear lag lacks, shifts the shares',
     }),
   ),
-  remarks: [CORNER],
+  remarks: [CORNER, EARLIER],
 };
 
 export const finiteElements: Topic = {
