@@ -3,6 +3,7 @@ import { type Check, isCurve, type Topic } from './case.ts';
 import { finiteElements } from './cases/finite-elements.ts';
 import { flatLaps } from './cases/flat-laps.ts';
 import { laminates } from './cases/laminates.ts';
+import { layeredShells } from './cases/layered-shells.ts';
 import { plastic } from './cases/plastic.ts';
 import { sections } from './cases/sections.ts';
 import { shearLag } from './cases/shear-lag.ts';
@@ -24,6 +25,7 @@ export const topics: readonly Topic[] = [
   laminates,
   flatLaps,
   finiteElements,
+  layeredShells,
 ];
 
 export const PAGE = 'verification.md';

@@ -1,10 +1,11 @@
 /** Whole joints from a project file: sections, loads at a clocking, temperature, every mode. */
 import { resolveJoint } from '../../../src/main/handlers/resolve.ts';
+import { adhesiveModes } from '../../../src/model/margins/adhesive-modes.ts';
 import { worstClockings } from '../../../src/model/margins/clocking.ts';
-import { adhesiveModes, wallModes } from '../../../src/model/margins/modes.ts';
 import { shearFactor } from '../../../src/model/margins/shear-factor.ts';
 import { jointState } from '../../../src/model/margins/state.ts';
 import { refineStrength } from '../../../src/model/margins/strength-clocking.ts';
+import { wallModes } from '../../../src/model/margins/wall-modes.ts';
 import type { Joint, Wall } from '../../../src/shared/project.ts';
 import type { GapState } from '../../../src/shared/reports.ts';
 import { readFixture } from '../../support/fixtures.ts';
@@ -72,7 +73,8 @@ const solved = lazy(() =>
       ...adhesiveModes(state, resolved.adhesive, factors).map((mode) =>
         refineStrength(state, mode),
       ),
-      ...wallModes(state, factors),
+      // The reference knows no bending of the walls.
+      ...wallModes(state, factors, { bending: false }),
     ].filter(({ mode }) => mode in modes);
     return { name, joint: resolved.joint, state, results, expected };
   }),
