@@ -1,5 +1,5 @@
 /** What a wall is made of: a choice among the project's adherends, and what there is to set of it. */
-import { createMemo, type JSX, Match, Switch } from 'solid-js';
+import { createMemo, type JSX, Match, Show, Switch } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { Adherend, Joint } from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
@@ -20,8 +20,6 @@ export interface AdherendFieldProps extends FieldSource {
   readonly row: Extract<Row, { kind: 'adherend' }>;
   readonly joint: Joint;
 }
-
-const NEW = '+';
 
 function aboutLaminate(stack: string, report: LaminateReport | null): string {
   if (!report) return stack;
@@ -95,16 +93,22 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
         path={props.row.path}
         name={props.row.name}
         about={about()}
-        actions={[
-          {
-            value: NEW,
-            text: document()?.plies?.length
-              ? 'New laminate from a stack …'
-              : 'New laminate, of a typical ply …',
-          },
-        ]}
-        onAction={() => addLaminate(props.project, props.row.path)}
       />
+      {/* Sleeves are printed or turned; a tube or strip is laid up. */}
+      <Show when={props.row.thickness.length === 1}>
+        <p class="lay-up">
+          <button
+            type="button"
+            class="link"
+            title="Adds a laminate to the project and makes this part of it."
+            onClick={() => addLaminate(props.project, props.row.path)}
+          >
+            {document()?.plies?.length
+              ? 'New laminate from a stack'
+              : 'New laminate, of a typical ply'}
+          </button>
+        </p>
+      </Show>
       <Switch>
         <Match when={placeOf('laminate')} keyed>
           {(_place) => (

@@ -3,7 +3,7 @@ import { createUniqueId, type JSX, onCleanup, Show } from 'solid-js';
 import type { Source } from '../../shared/project.ts';
 import { sentence } from '../../shared/words.ts';
 import { type Path, pathText, valueAt } from '../state/project.ts';
-import { Choice, type Option } from './Choice.tsx';
+import { Choice } from './Choice.tsx';
 import type { FieldSource } from './NumberField.tsx';
 
 export interface Material {
@@ -20,9 +20,6 @@ export interface MaterialFieldProps extends FieldSource {
   readonly about: string;
   /** Seen beside the list; left out, its name is only read out. */
   readonly label?: string;
-  /** Below the materials: something to do instead of choosing one of them. */
-  readonly actions?: readonly Option[];
-  readonly onAction?: (value: string) => void;
 }
 
 /** Typical values are fit for a first look, not for a sign-off: they are marked wherever they are used. */
@@ -43,14 +40,7 @@ export function MaterialField(props: MaterialFieldProps): JSX.Element {
       value,
       text: isTypical(source) ? `${name} (typical)` : name,
     }));
-    const known = current()
-      ? listed
-      : [{ value: chosen(), text: `${chosen()} (missing)` }, ...listed];
-    return [...known, ...(props.actions ?? [])];
-  };
-  const choose = (value: string): void => {
-    if (props.actions?.some((action) => action.value === value)) props.onAction?.(value);
-    else props.project.edit(props.path, value);
+    return current() ? listed : [{ value: chosen(), text: `${chosen()} (missing)` }, ...listed];
   };
 
   return (
@@ -63,7 +53,7 @@ export function MaterialField(props: MaterialFieldProps): JSX.Element {
         value={chosen()}
         invalid={message() !== undefined}
         describedBy={message() === undefined ? `${id}-about` : `${id}-error`}
-        onChoose={choose}
+        onChoose={(value) => props.project.edit(props.path, value)}
       />
       <Show when={message()}>
         {(words) => (

@@ -19,8 +19,6 @@ export interface PlyChoiceProps extends FieldSource {
   readonly part: string;
 }
 
-const ADD = '+';
-
 export function PlyChoice(props: PlyChoiceProps): JSX.Element {
   const plies = (): readonly Ply[] => props.project.document()?.plies ?? [];
   const chosen = (): unknown => valueAt(props.project.document(), props.path);
@@ -43,8 +41,6 @@ export function PlyChoice(props: PlyChoiceProps): JSX.Element {
         label="Ply"
         name={`${props.part} ply`}
         about={about()}
-        actions={[{ value: ADD, text: 'Add a typical ply …' }]}
-        onAction={add}
       />
       {/* Keyed by place: the fields are of one ply. */}
       <Show when={place() >= 0 && `${place()}`} keyed>
@@ -78,6 +74,14 @@ export function PlyChoice(props: PlyChoiceProps): JSX.Element {
               path={['plies', Number(at), 'source']}
               of={`${props.part} ply`}
             />
+            <button
+              type="button"
+              class="link"
+              title="Adds a ply of typical figures to the project and lays up this part of it."
+              onClick={add}
+            >
+              Add a typical ply
+            </button>
           </Disclosure>
         )}
       </Show>
