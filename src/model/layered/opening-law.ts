@@ -1,24 +1,48 @@
 /** Peel of the bonds from how far they are opened. */
-import type { Matrix } from '../numerics/dense.ts';
+import { type Matrix, multiply, solveDense } from '../numerics/dense.ts';
 import { layerPulls } from './layer-pull.ts';
 import type { LayeredSection } from './section.ts';
 
 /**
- * Share of each wall's t/E3 that the opening of a bond feels. A thick wall under a uniform pull would
- * have 3/8; under peel that turns within a length like its thickness it has less. Set by the
- * finite-element models of the verification book; one value serves all of them.
+ * Shares of a wall's t/E3 that the opening of a bond feels: of peel on the same face, and of peel on the
+ * other. A thick wall under a uniform pull on one face would have 3/8, on both 1/2 together; under
+ * peel that turns within a length like its thickness it has less. Set by the finite-element models of
+ * the verification book; the same values serve all of them.
  */
-const WALL_SHARE = 0.25;
+const WALL_SHARE = 1 / 4;
+const ACROSS_SHARE = 1 / 8;
 
-/** Normal stiffness k_n of bond j, MPa/mm: 1/k_n = h/E′ + share·Σ t/E3. */
-export function normalStiffness({ shells, bonds }: LayeredSection, j: number): number {
-  const { gap, constrainedModulus } = bonds[j]!;
-  const walls = shells[j]!.throughFlexibility + shells[j + 1]!.throughFlexibility;
-  return 1 / (gap / constrainedModulus + WALL_SHARE * walls);
+/** Peel of the bonds from their openings, MPa/mm: the inverse of h/E′ and the walls' own shares. */
+function normalStiffness({ shells, bonds }: LayeredSection): Matrix {
+  const count = bonds.length;
+  const flexibility = new Float64Array(count * count);
+  const stiffness = new Float64Array(count * count);
+  bonds.forEach(({ gap, constrainedModulus }, j) => {
+    const walls = shells[j]!.throughFlexibility + shells[j + 1]!.throughFlexibility;
+    flexibility[j * count + j] = gap / constrainedModulus + WALL_SHARE * walls;
+    if (j + 1 < count) {
+      const across = ACROSS_SHARE * shells[j + 1]!.throughFlexibility;
+      flexibility[j * count + j + 1] = across;
+      flexibility[(j + 1) * count + j] = across;
+    }
+    stiffness[j * count + j] = 1;
+  });
+  return solveDense(flexibility, stiffness, count, count);
+}
+
+/** Peel of each bond as a row over y. */
+export function peelLaw(section: LayeredSection): Rows {
+  const { rows, fixed } = openings(section);
+  const count = section.bonds.length;
+  const stiffness = normalStiffness(section);
+  return {
+    rows: multiply(stiffness, rows, count, count, 6 * section.shells.length),
+    fixed: multiply(stiffness, fixed, count, count, 1),
+  };
 }
 
 /** Rows over y with a constant that temperature adds. */
-interface Rows {
+export interface Rows {
   readonly rows: Matrix;
   readonly fixed: Matrix;
 }
@@ -31,7 +55,7 @@ interface Rows {
  * A wall under stress gets thinner and pulls the bond open; a layer that is stretched with its walls
  * wants to close and cannot. Both matter where the strain changes quickly, at the ends.
  */
-export function openings(section: LayeredSection): Rows {
+function openings(section: LayeredSection): Rows {
   const { shells, bonds } = section;
   const pulls = layerPulls(section);
   const half = 3 * shells.length;

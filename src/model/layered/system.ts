@@ -12,7 +12,7 @@
  */
 import { dot, type Matrix } from '../numerics/dense.ts';
 import { layerPulls } from './layer-pull.ts';
-import { normalStiffness, openings } from './opening-law.ts';
+import { peelLaw } from './opening-law.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
 import type { Shell } from './shell.ts';
 import { shearLaw, slipFlexibility, slips } from './slip-law.ts';
@@ -82,8 +82,7 @@ export function layeredSystem(section: LayeredSection, flow: FlowSigns): Layered
     return { half, a, g, stresses: () => ({ shear: [], peel: [], trial: [] }) };
   }
   const slip = slips(section);
-  const opening = openings(section);
-  const normal = bonds.map((_bond, j) => normalStiffness(section, j));
+  const peel = peelLaw(section);
   const { stiffness, fixed } = shearLaw(section, flow);
   bonds.forEach((bond, j) => {
     for (let row = 0; row < half; row++) {
@@ -100,11 +99,10 @@ export function layeredSystem(section: LayeredSection, flow: FlowSigns): Layered
         g[half + row]! += pull * fixed[j]!;
       }
       if (open !== 0) {
-        const k = open * normal[j]!;
         for (let column = 0; column < size; column++) {
-          put(half + row, column, k * opening.rows[j * size + column]!);
+          put(half + row, column, open * peel.rows[j * size + column]!);
         }
-        g[half + row]! += k * opening.fixed[j]!;
+        g[half + row]! += open * peel.fixed[j]!;
       }
     }
   });
@@ -120,10 +118,7 @@ export function layeredSystem(section: LayeredSection, flow: FlowSigns): Layered
       );
       return {
         shear,
-        peel: bonds.map(
-          (_bond, j) =>
-            normal[j]! * (dot(opening.rows, j * size, y, size) + share * opening.fixed[j]!),
-        ),
+        peel: bonds.map((_bond, j) => dot(peel.rows, j * size, y, size) + share * peel.fixed[j]!),
         trial: shear.map((tau, j) => {
           if (flow[j] === 0) return tau;
           return tau + (slipped[j]! - dot(c, j * count, shear, count)) / c[j * count + j]!;
