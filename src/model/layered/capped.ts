@@ -67,7 +67,7 @@ function flowZones(
   const { lap } = solution;
   const yields = lap.sectionAt(0).bonds.map(({ shearYield }) => shearYield);
   const trialAt = (j: number, x: number): number => solution.at(x, load, 1).stresses.trial[j]!;
-  const trials = stations.map((x) => solution.at(x, load, 1).stresses.trial);
+  const trials = solution.along(stations, load, 1).map(({ stresses }) => stresses.trial);
   const signAt = (j: number, i: number): number => {
     const trial = trials[i]![j]!;
     return Math.abs(trial) > yields[j]! ? Math.sign(trial) : 0;

@@ -20,7 +20,8 @@ export function balance(a: Matrix, g: Matrix): Balanced {
   const size = g.length;
   const balanced = Float64Array.from(a);
   const scale = new Float64Array(size).fill(1);
-  for (let sweep = 0; sweep < SWEEPS; sweep++) {
+  for (let sweep = 0, changed = true; sweep < SWEEPS && changed; sweep++) {
+    changed = false;
     for (let i = 0; i < size; i++) {
       let row = 0;
       let column = 0;
@@ -33,6 +34,7 @@ export function balance(a: Matrix, g: Matrix): Balanced {
       // Powers of two change no digit.
       const factor = 2 ** Math.round(Math.log2(row / column) / 2);
       if (factor === 1) continue;
+      changed = true;
       scale[i]! *= factor;
       for (let j = 0; j < size; j++) {
         balanced[i * size + j]! /= factor;
@@ -64,39 +66,29 @@ export interface Transfer {
 }
 
 /** @param length with rate·length ≤ LONGEST_STEP */
-export function transferOver({ size, a, g, scale }: Balanced, length: number): Transfer {
+export function transferOver(balanced: Balanced, length: number): Transfer {
+  const { size, a, scale } = balanced;
   const x = a.map((value) => value * length);
   const x2 = multiply(x, x, size, size, size);
   const x3 = multiply(x2, x, size, size, size);
   const x4 = multiply(x2, x2, size, size, size);
   const powers = [x, x2, x3];
-  // Blocks of four, each a cubic in x, joined by Horner's rule in x⁴; φ₁ = Σ xᵏ/(k+1)! alongside.
-  const series = (shift: number): Matrix => {
-    let sum: Matrix = new Float64Array(size * size);
-    for (let top = 12; top >= 0; top -= 4) {
-      if (top < 12) sum = multiply(sum, x4, size, size, size);
-      for (let i = 0; i < size; i++) sum[i * size + i]! += coefficient(top, shift);
-      powers.forEach((power, k) => {
-        const c = coefficient(top + k + 1, shift);
-        if (c === 0) return;
-        for (let i = 0; i < sum.length; i++) sum[i]! += c * power[i]!;
-      });
+  // Blocks of four, each a cubic in x, joined by Horner's rule in x⁴.
+  let matrix: Matrix = new Float64Array(size * size);
+  for (let top = 12; top >= 0; top -= 4) {
+    if (top < 12) matrix = multiply(matrix, x4, size, size, size);
+    for (let i = 0; i < size; i++) matrix[i * size + i]! += INVERSE_FACTORIAL[top]!;
+    for (let k = 1; k < 4; k++) {
+      const c = INVERSE_FACTORIAL[top + k]!;
+      const power = powers[k - 1]!;
+      for (let i = 0; i < matrix.length; i++) matrix[i]! += c * power[i]!;
     }
-    return sum;
-  };
-  const matrix = series(0);
-  const load = g.some((value) => value !== 0)
-    ? multiply(series(1), g, size, size, 1).map((value) => value * length)
-    : new Float64Array(size);
+  }
   for (let i = 0; i < size; i++) {
-    load[i]! *= scale[i]!;
     for (let j = 0; j < size; j++) matrix[i * size + j]! *= scale[i]! / scale[j]!;
   }
-  return { matrix, load };
+  return { matrix, load: advance(balanced, new Float64Array(size), 1, length) };
 }
-
-const coefficient = (power: number, shift: number): number =>
-  power + shift < INVERSE_FACTORIAL.length ? INVERSE_FACTORIAL[power + shift]! : 0;
 
 /** The state a length further on, from the series on the vector alone. */
 export function advance(
@@ -105,24 +97,33 @@ export function advance(
   share: number,
   length: number,
 ): Matrix {
-  const z = y.map((value, i) => value / scale[i]!);
-  let term = Float64Array.from(z);
-  for (let k = 1; k < 18; k++) {
+  const z = new Float64Array(size);
+  let term = new Float64Array(size);
+  let next = new Float64Array(size);
+  for (let i = 0; i < size; i++) {
+    z[i] = y[i]! / scale[i]!;
+    term[i] = z[i]!;
+  }
+  for (let k = 1; k < MOST_TERMS; k++) {
     let largest = 0;
     let moved = 0;
-    const next = new Float64Array(size);
-    for (let i = 0; i < size; i++) {
+    for (let i = 0, at = 0; i < size; i++) {
       let sum = k === 1 ? share * g[i]! : 0;
-      for (let j = 0; j < size; j++) sum += a[i * size + j]! * term[j]!;
-      next[i] = (sum * length) / k;
-    }
-    for (let i = 0; i < size; i++) {
-      z[i]! += next[i]!;
+      for (let j = 0; j < size; j++) sum += a[at++]! * term[j]!;
+      const value = (sum * length) / k;
+      next[i] = value;
+      z[i]! += value;
       largest = Math.max(largest, Math.abs(z[i]!));
-      moved = Math.max(moved, Math.abs(next[i]!));
+      moved = Math.max(moved, Math.abs(value));
     }
-    if (moved <= 1e-18 * largest) break;
+    if (moved <= 1e-17 * largest) break;
+    const held = term;
     term = next;
+    next = held;
   }
-  return z.map((value, i) => value * scale[i]!);
+  for (let i = 0; i < size; i++) z[i]! *= scale[i]!;
+  return z;
 }
+
+/** With rate·length ≤ LONGEST_STEP the terms are below rounding long before. */
+const MOST_TERMS = 20;

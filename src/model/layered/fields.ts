@@ -68,8 +68,7 @@ export function partOf(
   const empty = (): Float64Array => new Float64Array(x.length);
   const bonds = order.signs.map(() => ({ shear: empty(), peel: empty() }));
   const walls = order.layers.map(() => ({ axial: empty(), hoop: empty(), moment: empty() }));
-  x.forEach((at, i) => {
-    const { stresses, forces } = solution.at(at, load, share);
+  solution.along(x, load, share).forEach(({ stresses, forces }, i) => {
     bonds.forEach((bond, j) => {
       bond.shear[i] = order.signs[j]! * stresses.shear[j]!;
       bond.peel[i] = stresses.peel[j]!;

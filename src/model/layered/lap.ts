@@ -7,7 +7,7 @@ import { endLack, type LayerPull, layerPulls } from './layer-pull.ts';
 import { runOut } from './run-out.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
 import type { Shell } from './shell.ts';
-import { type EndStiffness, joinAll, type Stretch, uniformStretch } from './stretch.ts';
+import { type EndStiffness, joinAll, type See, type Stretch, uniformStretch } from './stretch.ts';
 import { type BondStresses, layeredSystem } from './system.ts';
 import { taperedStretches } from './taper.ts';
 
@@ -46,6 +46,8 @@ export interface LayeredSolution {
   readonly lap: LayeredLap;
   /** Bonds and walls at x for load·(mechanical part) + share·(temperature and flow). */
   at(x: number, load: number, share: number): LayeredPoint;
+  /** The same at many places in rising order, for less. */
+  along(x: readonly number[], load: number, share: number): LayeredPoint[];
 }
 
 export interface LayeredPoint {
@@ -78,7 +80,7 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
   const flowAt = (x: number): FlowSigns =>
     (zones.find(({ to }) => x <= to) ?? zones[zones.length - 1]!).flow;
 
-  const stateAt = (x: number, load: number, share: number): Matrix => {
+  const sample = (x: readonly number[], load: number, share: number, see: See): void => {
     const mix = (end: 0 | 1): Matrix => {
       const out = new Float64Array(half);
       for (let i = 0; i < half; i++) {
@@ -86,7 +88,7 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
       }
       return out;
     };
-    return whole.stateAt(x, mix(0), mix(1), share);
+    whole.sample({ x, from: 0, to: x.length, start: 0 }, mix(0), mix(1), share, see);
   };
   const uniformSection = lap.uniform ? lap.sectionAt(0) : null;
   const uniformPulls = uniformSection && layerPulls(uniformSection);
@@ -113,25 +115,27 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
       mouth.stress * Math.exp((x - lap.length) / mouth.length)
     );
   };
-  return {
-    lap,
-    at: (x, load, share) => {
-      const y = stateAt(x, load, share);
-      const section = uniformSection ?? lap.sectionAt(x);
-      const raw = systemAt(x).stresses(y, share);
-      const pulls = uniformPulls ?? layerPulls(section);
-      return {
-        stresses:
-          share === 0
-            ? raw
-            : { ...raw, peel: raw.peel.map((peel, j) => peel - share * lackAt(j, x)) },
-        // Asked for at few of the places where stresses are.
-        get forces() {
-          return section.shells.map((shell, i) => wallForces(shell, pulls[i]!, y, i, half, share));
-        },
-      };
-    },
+  const pointOf = (x: number, y: Matrix, share: number): LayeredPoint => {
+    const section = uniformSection ?? lap.sectionAt(x);
+    const stresses = systemAt(x).stresses(y, share);
+    for (let j = 0; j < stresses.peel.length && share !== 0; j++) {
+      stresses.peel[j]! -= share * lackAt(j, x);
+    }
+    return {
+      stresses,
+      // Asked for at few of the places where stresses are.
+      get forces() {
+        const pulls = uniformPulls ?? layerPulls(section);
+        return section.shells.map((shell, i) => wallForces(shell, pulls[i]!, y, i, half, share));
+      },
+    };
   };
+  const along = (x: readonly number[], load: number, share: number): LayeredPoint[] => {
+    const points: LayeredPoint[] = [];
+    sample(x, load, share, (i, y) => points.push(pointOf(x[i]!, y, share)));
+    return points;
+  };
+  return { lap, along, at: (x, load, share) => along([x], load, share)[0]! };
 }
 
 function wallForces(

@@ -24,10 +24,21 @@ export interface Stretch {
   readonly half: number;
   readonly ends: EndStiffness;
   /**
-   * State y = (d, f) at x from the stretch's start, for displacements d0, d1 of its ends.
+   * States y = (d, f) at places from the stretch's start, in rising order.
    * @param share of the loads p that acts: 1, or 0 for the mechanical part alone
+   * @param see called with the index of each place of `span` and its state
    */
-  stateAt(x: number, d0: Matrix, d1: Matrix, share: number): Matrix;
+  sample(span: Span, d0: Matrix, d1: Matrix, share: number, see: See): void;
+}
+
+export type See = (index: number, y: Matrix) => void;
+
+/** Places x[from] … x[to − 1], measured from `start`. */
+export interface Span {
+  readonly x: readonly number[];
+  readonly from: number;
+  readonly to: number;
+  readonly start: number;
 }
 
 /** A stretch of constant coefficients, of any length. */
@@ -52,11 +63,14 @@ function shortStretch(balanced: Balanced, length: number): Stretch {
     length,
     half,
     ends: whole,
-    stateAt: (x, d0, d1, share) => {
+    sample: ({ x, from, to, start }, d0, d1, share, see) => {
       const y = new Float64Array(2 * half);
       y.set(d0);
       y.set(endForce(whole.k00, d0, whole.k01, d1, whole.p0, share, half), half);
-      return x === 0 ? y : advance(balanced, y, share, x);
+      for (let i = from; i < to; i++) {
+        const along = Math.min(Math.max(x[i]! - start, 0), length);
+        see(i, along === 0 ? y : advance(balanced, y, share, along));
+      }
     },
   };
 }
@@ -137,11 +151,13 @@ export function join(first: Stretch, second: Stretch): Stretch {
     length: first.length + second.length,
     half,
     ends,
-    stateAt: (x, d0, d1, share) => {
+    sample: ({ x, from, to, start }, d0, d1, share, see) => {
       const dm = endForce(m0, d0, m1, d1, mp, share, half);
-      return x < first.length
-        ? first.stateAt(x, d0, dm, share)
-        : second.stateAt(Math.min(x - first.length, second.length), dm, d1, share);
+      const middleAt = start + first.length;
+      let split = from;
+      while (split < to && x[split]! < middleAt) split++;
+      if (split > from) first.sample({ x, from, to: split, start }, d0, dm, share, see);
+      if (split < to) second.sample({ x, from: split, to, start: middleAt }, dm, d1, share, see);
     },
   };
 }

@@ -109,15 +109,15 @@ function uses(state: JointState, { theta, judge }: CappedReach): (factor: number
     if (!capped) return null;
     if (known?.load === load) return known.use;
     let worst: Use = { share: 0, bond: 0, x: 0 };
-    for (const x of stations) {
-      const { stresses } = capped.solution.at(x, load, 1);
+    capped.solution.along(stations, load, 1).forEach(({ stresses }, i) => {
+      const x = stations[i]!;
       stresses.peel.forEach((peel, bond) => {
         const around = hoop ? hoop.mechanical.shear(bond, x) * across * factor : 0;
         const size = Math.min(Math.hypot(stresses.shear[bond]!, around), bonds[bond]!.shearYield);
         const share = judge({ bond, peel, shear: size });
         if (share > worst.share) worst = { share, bond, x };
       });
-    }
+    });
     known = { load, use: worst };
     return worst;
   };
