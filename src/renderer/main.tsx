@@ -13,6 +13,7 @@ import './styles/materials.css';
 import './styles/figures.css';
 import './styles/section.css';
 import './styles/margins.css';
+import './styles/working.css';
 
 const root = document.getElementById('app');
 if (root) render(() => <App bridge={findBridge(window)} />, root);

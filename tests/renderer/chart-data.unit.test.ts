@@ -1,21 +1,39 @@
 import { describe, expect, it } from 'vitest';
+import { nearest } from '../../src/renderer/charts/bond-picture.ts';
+import {
+  drawnStrengths,
+  peelPeakText,
+  peelPlot,
+  peelRange,
+  peelSentence,
+  peelSpoken,
+} from '../../src/renderer/charts/peel-data.ts';
 import {
   allowables,
   peakText,
-  readAt,
+  shearPlot,
   shearRange,
   shearSentence,
-  shearTable,
 } from '../../src/renderer/charts/shear-data.ts';
+import { stressTable } from '../../src/renderer/charts/stress-table.ts';
 import {
   strengthAt,
   sweepHigh,
   sweepSentence,
   sweepTable,
 } from '../../src/renderer/charts/sweep-data.ts';
-import { makeBond, makeStress, makeSweep } from './support/reports.ts';
+import type { LayeredStress } from '../../src/shared/reports.ts';
+import { makeBond, makeLayered, makeStress, makeSweep } from './support/reports.ts';
 
 const turned = makeBond(30);
+const cappedPeel = makeLayered(30, {
+  capped: {
+    shear: turned.shear,
+    peel: turned.shear.map((_, i, all) => (i === all.length - 1 ? 7 : 0.5)),
+  },
+  peel: turned.shear.map((_, i, all) => (i === all.length - 1 ? 12 : 1)),
+  peak: { x: 30, value: 7 },
+});
 const compressed = makeStress(30, {
   bonds: [
     {
@@ -65,10 +83,20 @@ describe('the shear chart', () => {
   });
 
   it('reads the nearest station', () => {
-    const read = readAt(two, 14.9);
-    expect(read.x).toBe(15);
-    expect(read.values.map(({ part }) => part)).toEqual(['inner bond', 'outer bond']);
-    expect(readAt(two, 99).x).toBe(30);
+    const { x } = makeStress(30);
+    expect(x[nearest(x, 14.9)]).toBe(15);
+    expect(x[nearest(x, 99)]).toBe(30);
+  });
+
+  it('hands over one curve for each bond, the layered shells only where they are wanted', () => {
+    const names = (layered: boolean) =>
+      shearPlot(two, String, layered).curves.map(({ name }) => name);
+    expect(names(false)).toEqual(['inner bond', 'outer bond']);
+    expect(names(true).slice(2)).toEqual(['inner bond, layered', 'outer bond, layered']);
+    expect(shearPlot(two, String).curves[0]?.dash).not.toEqual([]);
+    expect(shearPlot(two, String).curves[1]?.dash).toEqual([]);
+    const [plain, shown] = [shearRange(two), shearRange(two, true)];
+    expect(shown.high).toBeGreaterThanOrEqual(plain.high);
   });
 
   it('says in words what it shows', () => {
@@ -82,12 +110,80 @@ describe('the shear chart', () => {
     expect(shearSentence(short, 'Gust')).toContain('0.83');
   });
 
-  it('has both ends in its table', () => {
-    const rows = shearTable(two);
+  it('has both ends in its table, and peel beside shear', () => {
+    const { head, rows } = stressTable(two);
     expect(rows).toHaveLength(13);
-    expect(rows[0]?.x).toBe(0);
-    expect(rows.at(-1)?.x).toBe(30);
-    expect(rows[0]?.shear).toHaveLength(2);
+    expect([rows[0]?.[0], rows.at(-1)?.[0]]).toEqual(['0.00', '30.00']);
+    expect(head).toEqual([
+      'x, mm',
+      'inner bond shear, MPa',
+      'inner bond peel, MPa',
+      'outer bond shear, MPa',
+      'outer bond peel, MPa',
+    ]);
+    const capped = makeStress(30, { bonds: [makeBond(30, { layered: cappedPeel })] });
+    expect(stressTable(capped).head).toContain('peel if elastic, MPa');
+    // What counts comes first, the elastic figure after it.
+    expect(stressTable(capped).rows.at(-1)?.slice(-2)).toEqual(['7.00', '12.0']);
+  });
+});
+
+describe('the peel chart', () => {
+  const one = (layered: Partial<LayeredStress>) =>
+    makeStress(30, { bonds: [makeBond(30, { layered: makeLayered(30, layered) })] });
+
+  it('opens upwards, with zero and the strength in view', () => {
+    const { low, high } = peelRange(makeStress(30));
+    expect(low).toBeLessThan(0);
+    expect(high).toBeGreaterThan(42);
+    expect(peelPlot(makeStress(30)).levels).toEqual([{ value: 42, text: 'peel strength 42.0' }]);
+  });
+
+  it('is not flattened by a strength far above: that is told instead', () => {
+    const strong = one({ strength: 420 });
+    expect(drawnStrengths(strong)).toEqual([]);
+    expect(peelRange(strong).high).toBeLessThan(42);
+    expect(peelPlot(strong).note).toBe('↑ peel strength 420');
+  });
+
+  it('draws no line where no strength is given, and says so', () => {
+    const unknown = one({ strength: null });
+    expect(peelPlot(unknown).levels).toEqual([]);
+    expect(peelSentence(unknown, 'Gust')).toContain('no peel strength given');
+    expect(peelSpoken(unknown)).toContain('no peel strength given');
+  });
+
+  it('draws the capped curve as the one that counts, the elastic one thin', () => {
+    const plot = peelPlot(makeStress(30, { bonds: [makeBond(30, { layered: cappedPeel })] }));
+    expect(plot.curves.map(({ name }) => name)).toEqual(['peel', 'elastic']);
+    expect(plot.curves[0]?.values).toBe(cappedPeel.capped?.peel);
+    expect(plot.curves[0]?.peak?.text).toBe('peak 7.00 at 30.0 mm');
+    expect(plot.curves[1]?.width).toBe(1);
+    expect(plot.curves[1]?.peak).toBeNull();
+  });
+
+  it('tells two bonds apart by dash and name', () => {
+    const plot = peelPlot(two);
+    expect(plot.curves.map(({ dash }) => dash.length > 0)).toEqual([true, false]);
+    expect(peelPeakText(two, 0)).toBeNull();
+    expect(peelPeakText(two, 1)).toMatch(/^both 11\.0 at 30\.0 mm$/);
+    const apart = makeStress(30, {
+      bonds: [
+        two.bonds[0]!,
+        { ...two.bonds[1]!, layered: makeLayered(30, { peak: { x: 0, value: 9 } }) },
+      ],
+    });
+    expect(peelPeakText(apart, 0)).toMatch(/^inner 11\.0/);
+    expect(peelPeakText(apart, 1)).toBe('outer 9.00 at 0.0 mm');
+    expect(peelSpoken(apart)).toMatch(/^Peel peak 11\.0 MPa, peel strength 42\.0 MPa\.$/);
+  });
+
+  it('says when nothing opens', () => {
+    const pressed = one({ peel: makeStress(30).x.map(() => -2), peak: { x: 0, value: -2 } });
+    expect(peelSentence(pressed, 'Gust')).toContain('is pressed together all along');
+    expect(peelPlot(pressed).curves[0]?.peak).toBeNull();
+    expect(peelRange(pressed).high).toBeGreaterThan(0);
+    expect(peelSpoken(pressed)).toContain('opens nothing');
   });
 });
 

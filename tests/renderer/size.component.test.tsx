@@ -130,7 +130,7 @@ describe('a refusal', () => {
 describe('the margins', () => {
   it('draw the state that sets them', async () => {
     await open();
-    const second = within(margins()[1]!).getByRole('button');
+    const second = within(margins()[1]!).getByRole('button', { name: /sleeve, yield.*holds/ });
     fireEvent.click(second);
     await waitFor(() =>
       expect(bridge.last('joint.analyse').focus).toMatchObject({
@@ -188,10 +188,10 @@ describe('what is drawn', () => {
     await open();
     const [summary] = screen.getAllByText('Table');
     const details = summary?.closest('details') as HTMLDetailsElement;
-    expect(screen.queryByText('Shear along the bond, Gust')).toBeNull();
+    expect(screen.queryByText('Shear and peel along the bond, Gust')).toBeNull();
     details.open = true;
     fireEvent(details, new Event('toggle'));
-    const table = screen.getByText('Shear along the bond, Gust').closest('table');
+    const table = screen.getByText('Shear and peel along the bond, Gust').closest('table');
     expect(within(table!).getAllByRole('row', { hidden: true })).toHaveLength(14);
   });
 });

@@ -3,11 +3,14 @@ import type { JointReport, Margin } from '../../src/shared/reports.ts';
 import {
   clocking,
   count,
+  edgeMomentText,
   figure,
-  governs,
+  headline,
   kindOf,
+  ledgerText,
   signed,
   tally,
+  verdict,
   whereText,
 } from '../../src/shared/words.ts';
 
@@ -27,6 +30,7 @@ const margin: Margin = {
   part: 'bond',
   typical: true,
   remark: '',
+  flags: [],
 };
 const report = (margins: Margin[]): JointReport => ({
   jointId: 'leg',
@@ -77,12 +81,51 @@ describe('words', () => {
   });
 
   it('says what governs and how the rest stands', () => {
-    expect(governs(report([]))).toContain('No load case');
-    expect(governs(report([margin, { ...margin, state: 'low', margin: 0.1 }]))).toBe(
-      'One of two margins is below zero. Adhesive, ultimate strain at the mouth governs, in Hard landing with the gap at its max.',
+    expect(headline(report([]))).toContain('No load case');
+    expect(headline(report([margin]))).toBe(
+      'Shear strain of the adhesive at the mouth governs: −0.08 in Hard landing',
     );
-    expect(governs(report([{ ...margin, state: 'low', margin: 0.1 }]))).toContain('Nothing fails');
-    expect(governs(report([{ ...margin, state: 'holds', margin: 1 }]))).toContain('Every margin');
+    const peel = { ...margin, mode: 'adhesive-peel', part: 'outer bond', margin: 0.12 } as const;
+    expect(headline(report([peel]))).toBe(
+      'Peel in the outer bond at the mouth governs: +0.12 in Hard landing',
+    );
+    const metal = {
+      ...margin,
+      mode: 'metal-yield',
+      part: 'socket',
+      place: 'within',
+      x: 4,
+    } as const;
+    expect(headline(report([metal]))).toContain('Yield of the socket 4.0 mm from the root governs');
+    expect(verdict(report([margin, { ...margin, state: 'low', margin: 0.1 }]))).toBe(
+      'One of two margins is below zero.',
+    );
+    expect(verdict(report([{ ...margin, state: 'low', margin: 0.1 }]))).toContain('Nothing fails');
+    expect(verdict(report([{ ...margin, state: 'holds', margin: 1 }]))).toContain('Every margin');
+  });
+
+  it('writes what the knockdowns leave, and divides by the fitting factor', () => {
+    const rows = [
+      { name: 'environment', factor: 1 },
+      { name: 'gap', factor: 0.9 },
+      { name: 'fitting', factor: 1 / 1.15 },
+    ] as const;
+    expect(ledgerText({ rows, left: 0.9 / 1.15 })).toBe(
+      'environment 1.00 × gap 0.90 ÷ fitting 1.15 = 0.78',
+    );
+    expect(ledgerText({ rows: rows.slice(2), left: 1 / 1.15 })).toBe('1 ÷ fitting 1.15 = 0.87');
+    expect(ledgerText({ rows: [], left: 1 })).toBe('nothing taken off: 1.00');
+  });
+
+  it('names both edge moments, the used one first', () => {
+    const both = {
+      golandReissner: { root: 0.42, mouth: 0.45 },
+      hartSmith: { root: 0.38, mouth: 0.38 },
+    };
+    expect(edgeMomentText({ chosen: 'hart-smith', ...both })).toBe(
+      'Hart-Smith 0.38 (used); Goland and Reissner 0.42 root, 0.45 mouth',
+    );
+    expect(edgeMomentText({ chosen: 'goland-reissner', ...both })).toMatch(/^Goland.*\(used\)/);
   });
 
   it('counts in words up to nine', () => {

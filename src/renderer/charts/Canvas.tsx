@@ -4,7 +4,8 @@ import { makeFrame } from '../frame.ts';
 
 export interface Painted<Picture> {
   show(picture: Picture): void;
-  hover(pixel: number | null): void;
+  /** Pixels from the left and from the top; null when the pointer has left. */
+  hover(pixel: number | null, down?: number): void;
   destroy(): void;
 }
 
@@ -28,7 +29,7 @@ export function Canvas<Picture>(props: CanvasProps<Picture>): JSX.Element {
       latest = props.picture;
       if (latest !== null) frame.ask();
     });
-    const move = (event: PointerEvent): void => painted.hover(event.offsetX);
+    const move = (event: PointerEvent): void => painted.hover(event.offsetX, event.offsetY);
     const leave = (): void => painted.hover(null);
     canvas.addEventListener('pointermove', move);
     canvas.addEventListener('pointerleave', leave);

@@ -22,6 +22,8 @@ export const FONT = "'Source Sans 3 Variable', 'Source Sans 3', system-ui, sans-
 export function readInk(element: HTMLElement): Ink {
   const probe = document.createElement('span');
   probe.hidden = true;
+  // Where the system forces its colours, a text's would be told: all of them the same.
+  probe.style.setProperty('forced-color-adjust', 'none');
   element.append(probe);
   const style = getComputedStyle(probe);
   const ink = Object.fromEntries(

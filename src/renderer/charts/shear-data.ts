@@ -1,11 +1,7 @@
 /** From the stress report to what is drawn and what is said of it. Nothing here decides a margin. */
 import type { BondStress, StressReport } from '../../shared/reports.ts';
 import { clocking, figure, gapWords, millimetres } from '../../shared/words.ts';
-
-export interface ShearRange {
-  readonly low: number;
-  readonly high: number;
-}
+import { type BondPlot, DASHED, isMain, placeAlong, type Range, THIN } from './bond-picture.ts';
 
 /** A curve that only grazes zero does not need the other half of the axis. */
 const GRAZE = 0.02;
@@ -20,9 +16,12 @@ function sides(stress: StressReport): { above: boolean; below: boolean } {
 }
 
 /** As far as the curves and the allowables go, with room beyond for a label. */
-export function shearRange(stress: StressReport): ShearRange {
+export function shearRange(stress: StressReport, layered = false): Range {
   const { above, below } = sides(stress);
-  const values = stress.bonds.flatMap((bond) => bond.shear);
+  const values = stress.bonds.flatMap((bond) => [
+    ...bond.shear,
+    ...(layered ? bond.layered.shear : []),
+  ]);
   const limit = Math.max(1e-9, ...stress.bonds.map((bond) => bond.shearYield));
   return {
     low: below ? 1.14 * Math.min(-limit, ...values) : 0,
@@ -36,33 +35,6 @@ export function allowables(stress: StressReport): number[] {
   const levels = [...new Set(stress.bonds.map((bond) => bond.shearYield))];
   return levels.flatMap((level) => [...(above ? [level] : []), ...(below ? [-level] : [])]);
 }
-
-const nearest = (x: readonly number[], at: number): number => {
-  let best = 0;
-  for (let i = 1; i < x.length; i += 1) {
-    if (Math.abs((x[i] ?? 0) - at) < Math.abs((x[best] ?? 0) - at)) best = i;
-  }
-  return best;
-};
-
-/** The stations that a readout at this place shows. */
-export function readAt(
-  stress: StressReport,
-  at: number,
-): { x: number; values: { part: string; shear: number }[] } {
-  const i = nearest(stress.x, at);
-  return {
-    x: stress.x[i] ?? 0,
-    values: stress.bonds.map((bond) => ({ part: bond.part, shear: bond.shear[i] ?? 0 })),
-  };
-}
-
-const placeOf = (x: number, length: number): string =>
-  x <= 1e-6 * length
-    ? 'at the root'
-    : x >= length * (1 - 1e-6)
-      ? 'at the mouth'
-      : `${millimetres(x)} from the root`;
 
 const samePeak = (a: BondStress, b: BondStress): boolean =>
   a.peak.x === b.peak.x && figure(a.peak.value) === figure(b.peak.value);
@@ -86,7 +58,7 @@ export function shearSentence(stress: StressReport, caseName: string): string {
       Math.abs(value) < Math.abs(low) ? value : low,
     );
     return (
-      `${bond.part}: peak ${figure(bond.peak.value)} MPa ${placeOf(bond.peak.x, length)}, ` +
+      `${bond.part}: peak ${figure(bond.peak.value)} MPa ${placeAlong(bond.peak.x, length, `${millimetres(bond.peak.x)} from the root`)}, ` +
       `lowest ${figure(least)} MPa, yield ${figure(bond.shearYield)} MPa, ` +
       (plastic > 0 ? `plastic over ${millimetres(plastic)}` : 'no plastic zone')
     );
@@ -100,14 +72,37 @@ export function shearSentence(stress: StressReport, caseName: string): string {
   );
 }
 
-/** A dozen stations for the table beside the chart, both ends among them. */
-export function shearTable(stress: StressReport, rows = 13): { x: number; shear: number[] }[] {
-  const last = stress.x.length - 1;
-  const picked = [
-    ...new Set(Array.from({ length: rows }, (_, i) => Math.round((i * last) / (rows - 1)))),
-  ];
-  return picked.map((i) => ({
-    x: stress.x[i] ?? 0,
-    shear: stress.bonds.map((bond) => bond.shear[i] ?? 0),
+/** @param layered also the elastic shear of the layered shells, thin */
+export function shearPlot(
+  stress: StressReport,
+  allowable: (level: number) => string,
+  layered = false,
+): BondPlot {
+  const { bonds } = stress;
+  const only = bonds.length === 1;
+  const style = (index: number) =>
+    isMain(index, bonds.length)
+      ? ({ colour: 'shear', dash: [], width: 2.25 } as const)
+      : ({ colour: 'shear-second', dash: DASHED, width: 2 } as const);
+  const curves = bonds.map((bond, index) => ({
+    name: only ? 'shear' : bond.part,
+    values: bond.shear,
+    ...style(index),
+    peak: { ...bond.peak, text: peakText(stress, index) },
   }));
+  const thin = bonds.map((bond, index) => ({
+    name: only ? 'layered' : `${bond.part}, layered`,
+    values: bond.layered.shear,
+    ...style(index),
+    ...THIN,
+    peak: null,
+  }));
+  return {
+    x: stress.x,
+    curves: layered ? [...curves, ...thin] : curves,
+    levels: allowables(stress).map((value) => ({ value, text: allowable(value) })),
+    zones: bonds.flatMap((bond) => bond.plastic),
+    range: shearRange(stress, layered),
+    note: null,
+  };
 }

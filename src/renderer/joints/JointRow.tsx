@@ -3,6 +3,7 @@ import { For, type JSX, Show } from 'solid-js';
 import type { JointSummary, Margin } from '../../shared/reports.ts';
 import { toDisplay } from '../../shared/units.ts';
 import { clocking, gapWords, placeText, sentence, signed, stateWords } from '../../shared/words.ts';
+import { DomainMark } from '../parts/DomainMark.tsx';
 import { Mark } from '../parts/Mark.tsx';
 
 export interface JointRowProps {
@@ -33,6 +34,11 @@ function LowestCells(props: { readonly margin: Margin; readonly flat: boolean })
         <Show when={props.margin.typical}>
           {' '}
           <span class="typical">typical</span>
+        </Show>
+        <Show when={props.margin.flags.length > 0}>
+          <span class="outside" title={props.margin.flags.map(({ message }) => message).join('\n')}>
+            <DomainMark inside={false} /> outside domain
+          </span>
         </Show>
       </td>
       <td>{props.margin.caseName}</td>

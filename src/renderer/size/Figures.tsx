@@ -1,10 +1,14 @@
 /** The figures behind a chart, as a table: for reading exactly, copying, and for those who cannot see the curve. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
 
-export interface FiguresProps {
+export interface Table {
   readonly caption: string;
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
+}
+
+export interface FiguresProps {
+  readonly tables: readonly Table[];
 }
 
 export function Figures(props: FiguresProps): JSX.Element {
@@ -15,23 +19,27 @@ export function Figures(props: FiguresProps): JSX.Element {
       <summary>Table</summary>
       <Show when={open()}>
         <div class="figures-sheet">
-          <table>
-            <caption>{props.caption}</caption>
-            <thead>
-              <tr>
-                <For each={props.head}>{(title) => <th scope="col">{title}</th>}</For>
-              </tr>
-            </thead>
-            <tbody>
-              <For each={props.rows}>
-                {(row) => (
+          <For each={props.tables}>
+            {(table) => (
+              <table>
+                <caption>{table.caption}</caption>
+                <thead>
                   <tr>
-                    <For each={row}>{(cell) => <td>{cell}</td>}</For>
+                    <For each={table.head}>{(title) => <th scope="col">{title}</th>}</For>
                   </tr>
-                )}
-              </For>
-            </tbody>
-          </table>
+                </thead>
+                <tbody>
+                  <For each={table.rows}>
+                    {(row) => (
+                      <tr>
+                        <For each={row}>{(cell) => <td>{cell}</td>}</For>
+                      </tr>
+                    )}
+                  </For>
+                </tbody>
+              </table>
+            )}
+          </For>
         </div>
       </Show>
     </details>

@@ -8,16 +8,18 @@ import { createSize } from '../size-of.ts';
 import { isOfMargin } from '../state/drawn-state.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Sizing } from '../state/sizing.ts';
+import type { Subject } from '../state/working.ts';
 import type { Theme } from '../theme.ts';
 import { Inputs } from './Inputs.tsx';
 import { Margins } from './Margins.tsx';
-import { ShearFigure } from './ShearFigure.tsx';
 import { Spoken } from './Spoken.tsx';
+import { StressFigure } from './StressFigure.tsx';
 import { SweepFigure } from './SweepFigure.tsx';
 import { roomForLayers } from './section/layout.ts';
 import { Section } from './section/Section.tsx';
 import { fitView, scaleNote, type View } from './section/scale.ts';
 import { stackOf } from './section/stack.ts';
+import { WorkingSheet } from './working/WorkingSheet.tsx';
 
 export interface SizePageProps {
   readonly project: ProjectState;
@@ -64,6 +66,21 @@ export function SizePage(props: SizePageProps): JSX.Element {
     return size() ? readInk(sectionBody) : null;
   });
 
+  const working = () => props.sizing.working;
+  let opener: HTMLElement | null = null;
+  const openWorking = (subject: Subject, from: HTMLElement): void => {
+    opener = from;
+    working().open(subject);
+  };
+  const closeWorking = (): void => {
+    const held = window.document.activeElement;
+    const isAway = held !== null && held !== window.document.body && !held.closest('.working');
+    working().close();
+    if (isAway) return;
+    const back = opener?.isConnected ? opener : marginsColumn.querySelector<HTMLElement>('button');
+    back?.focus();
+  };
+
   const setOverlap = (overlap: number): void =>
     props.project.edit(['joints', props.index, 'overlap'], overlap);
 
@@ -80,6 +97,11 @@ export function SizePage(props: SizePageProps): JSX.Element {
           joint={props.joint}
           index={props.index}
           onJoint={props.onJoint}
+          answers={{
+            describe: props.sizing.describe,
+            stress: () => report()?.stress ?? null,
+            stale: () => issues().stale(),
+          }}
         />
       </div>
 
@@ -114,7 +136,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
         </section>
         <Show when={document()}>
           {(project) => (
-            <ShearFigure
+            <StressFigure
               report={report()}
               project={project()}
               joint={props.joint}
@@ -122,6 +144,9 @@ export function SizePage(props: SizePageProps): JSX.Element {
               ink={ink}
               choice={props.sizing.choice()}
               onChoice={(choice) => props.sizing.choose(choice)}
+              map={props.sizing.map}
+              explained={working().subject()}
+              onWorking={openWorking}
             />
           )}
         </Show>
@@ -133,10 +158,18 @@ export function SizePage(props: SizePageProps): JSX.Element {
           target={document()?.settings.targetMargin ?? 0}
           ink={ink}
           hasLoads={props.joint.loads.length > 0}
+          explained={working().subject()}
+          onWorking={openWorking}
         />
       </div>
 
-      <section class="column margins-column" ref={marginsColumn} aria-labelledby="margins-title">
+      {/* Under the sheet nothing can be seen, so nothing there may take the focus either. */}
+      <section
+        class="column margins-column"
+        ref={marginsColumn}
+        aria-labelledby="margins-title"
+        inert={working().subject() !== null}
+      >
         <header>
           <h2 id="margins-title">Margins</h2>
           <Show
@@ -173,11 +206,16 @@ export function SizePage(props: SizePageProps): JSX.Element {
               flat={stack().diameter === null}
               chosen={(margin) => isOfMargin(props.sizing.choice(), margin)}
               onChoose={(margin) => props.sizing.chooseMargin(margin)}
+              explained={working().subject()}
+              onWorking={openWorking}
             />
           )}
         </Show>
-        <Spoken report={report()} stale={issues().stale()} />
       </section>
+      <Show when={working().subject()}>
+        <WorkingSheet state={working()} stale={issues().stale()} onClose={closeWorking} />
+      </Show>
+      <Spoken report={report()} stale={issues().stale()} />
     </div>
   );
 }

@@ -2,6 +2,7 @@
 import { createEffect, createSignal, type JSX, onCleanup } from 'solid-js';
 import type { JointReport } from '../../shared/reports.ts';
 import { signed, stateWords } from '../../shared/words.ts';
+import { peelSpoken } from '../charts/peel-data.ts';
 import { makeSettle } from '../settle.ts';
 
 export function Spoken(props: {
@@ -13,7 +14,9 @@ export function Spoken(props: {
     if (props.stale) return 'Not recalculated.';
     const lowest = props.report?.margins[0];
     if (!lowest) return '';
-    return `Lowest margin ${signed(lowest.margin)}, ${stateWords[lowest.state]}: ${lowest.label}.`;
+    const stress = props.report?.stress;
+    const peel = stress ? ` ${peelSpoken(stress)}` : '';
+    return `Lowest margin ${signed(lowest.margin)}, ${stateWords[lowest.state]}: ${lowest.label}.${peel}`;
   };
   let next = '';
   const settle = makeSettle(() => setWords(next), 800);

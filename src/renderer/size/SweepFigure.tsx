@@ -5,9 +5,11 @@ import { figure } from '../../shared/words.ts';
 import { Canvas } from '../charts/Canvas.tsx';
 import type { Ink } from '../charts/ink.ts';
 import { makeSweepChart } from '../charts/sweep-chart.ts';
-import { sweepSentence, sweepTable } from '../charts/sweep-data.ts';
+import { strengthAt, sweepSentence, sweepTable } from '../charts/sweep-data.ts';
 import { createSize } from '../size-of.ts';
+import type { Subject } from '../state/working.ts';
 import { Figures } from './Figures.tsx';
+import { type OpenWorking, Reading } from './Reading.tsx';
 import { LEFT } from './section/scale.ts';
 
 export interface SweepFigureProps {
@@ -20,6 +22,8 @@ export interface SweepFigureProps {
   readonly strength: number | null;
   readonly ink: Accessor<Ink | null>;
   readonly hasLoads: boolean;
+  readonly explained: Subject | null;
+  readonly onWorking: OpenWorking;
 }
 
 export function SweepFigure(props: SweepFigureProps): JSX.Element {
@@ -38,6 +42,7 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
       ...box,
     };
   };
+  const here = () => (props.sweep ? strengthAt(props.sweep, props.overlap) : null);
   const rows = createMemo(() =>
     props.sweep
       ? sweepTable(props.sweep).map(({ overlap, bond, all, mode }) => [
@@ -57,15 +62,46 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
     >
       <header>
         <h2 id="sweep-title">Strength against overlap</h2>
-        <span class="units">
-          strength over the load asked; 1 is margin 0; durability trough apart
+        <span class="units" title="1 is margin 0; the durability trough is left out">
+          over the load asked, trough apart
+        </span>
+        <span class="readings">
+          <Show when={here()}>
+            {(now) => (
+              <Reading
+                class="is-shear"
+                subject={{ kind: 'figure', subject: 'bond-strength' }}
+                open={props.explained}
+                onWorking={props.onWorking}
+                said=" times the load asked, at the present overlap"
+              >
+                {`bond ${figure(now().bond)}`}
+              </Reading>
+            )}
+          </Show>
+          <Show when={props.sweep?.plateau}>
+            {(plateau) => (
+              <Reading
+                subject={{ kind: 'figure', subject: 'plateau' }}
+                open={props.explained}
+                onWorking={props.onWorking}
+                said=", past which more overlap buys under 2 %"
+              >
+                {`plateau ${Math.round(plateau())} mm`}
+              </Reading>
+            )}
+          </Show>
         </span>
         <Show when={rows()}>
           {(figures) => (
             <Figures
-              caption="Strength over the load asked for, against overlap"
-              head={['overlap, mm', 'bond', 'all but trough', 'set by']}
-              rows={figures()}
+              tables={[
+                {
+                  caption: 'Strength over the load asked for, against overlap',
+                  head: ['overlap, mm', 'bond', 'all but trough', 'set by'],
+                  rows: figures(),
+                },
+              ]}
             />
           )}
         </Show>

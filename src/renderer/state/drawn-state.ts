@@ -1,7 +1,7 @@
 /** Which state of the joint is drawn: what was chosen, and what was left to the model. */
 import type { Focus } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
-import type { JointReport, Margin } from '../../shared/reports.ts';
+import type { JointReport, Margin, StressReport } from '../../shared/reports.ts';
 
 export interface Choice {
   readonly caseId: string | null;
@@ -54,4 +54,19 @@ export const focusOf = (choice: Choice, asked: number | null): Focus => ({
   ...(choice.theta === null ? {} : { theta: choice.theta }),
   ...(choice.factored && asked !== null ? { loadFactor: asked } : {}),
   stations: 241,
+});
+
+/** The very state that sets a margin. */
+export const focusOfMargin = ({ caseId, gapState, theta }: Margin): Focus => ({
+  caseId,
+  gapState,
+  theta,
+});
+
+/** The very state that a stress report is of. */
+export const focusOfStress = ({ caseId, gapState, theta, loadFactor }: StressReport): Focus => ({
+  caseId,
+  gapState,
+  theta,
+  loadFactor,
 });

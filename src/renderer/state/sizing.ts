@@ -4,6 +4,7 @@ import type { Bridge } from '../../shared/contract.ts';
 import type { Joint } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
 import { type Analysis, createAnalysis } from './analysis.ts';
+import { type Describe, makeDescribe } from './describe.ts';
 import {
   askedFactor,
   type Choice,
@@ -14,11 +15,16 @@ import {
 } from './drawn-state.ts';
 import { createIssues, type Issues } from './issues.ts';
 import type { ProjectState } from './project.ts';
+import { createStressMap, type MapState } from './stress-map.ts';
 import { createSweep, type Sweep } from './sweep.ts';
+import { createWorking, type WorkingState } from './working.ts';
 
 export interface Sizing extends Analysis {
   readonly issues: Issues;
   readonly sweep: Sweep;
+  readonly describe: Describe;
+  readonly working: WorkingState;
+  readonly map: MapState;
   readonly choice: Accessor<Choice>;
   choose(choice: Choice): void;
   /** Draws the state that sets this margin; once more, the governing one again. */
@@ -45,6 +51,8 @@ export function createSizing(source: SizingSource): Sizing {
   const jointSource = { ...source, issues };
   const { report, slow } = createAnalysis(jointSource, focus);
   const sweep = createSweep(jointSource, dragging);
+  const working = createWorking(jointSource, report);
+  const map = createStressMap(jointSource, report);
 
   const joint = (): Joint | undefined => project.document()?.joints[index()];
   // What is drawn belongs to one joint, and to a case that still acts on it.
@@ -66,6 +74,9 @@ export function createSizing(source: SizingSource): Sizing {
     report,
     slow,
     sweep,
+    describe: makeDescribe(source.bridge, project),
+    working,
+    map,
     choice,
     choose(next) {
       const [now, document] = [report(), project.document()];
