@@ -187,8 +187,10 @@ describe('a laminate', () => {
 
   it('takes the first ply of a project that has some, under an id of its own', () => {
     const { sent } = renderInputs(makeLaminateProject(), 'tip');
-    press('New laminate from a stack');
-    press('New laminate from a stack');
+    for (let made = 0; made < 2; made++) {
+      disclose('Laminate: name and source');
+      press('New laminate from a stack');
+    }
     const ids = sent().adherends.map(({ id }) => id);
     expect(ids).toEqual(['carbon', 'titanium', 'plies', 'laminate', 'laminate-2']);
     expect(sent().plies).toHaveLength(1);

@@ -95,7 +95,7 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
         about={about()}
       />
       {/* Sleeves are printed or turned; a tube or strip is laid up. */}
-      <Show when={props.row.thickness.length === 1}>
+      <Show when={props.row.thickness.length === 1 && adherend()?.kind !== 'laminate'}>
         <p class="lay-up">
           <button
             type="button"
@@ -120,6 +120,7 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
               flat={isFlat(props.joint)}
               report={current()}
               sharedWith={sharedWith()}
+              onAnother={() => addLaminate(props.project, props.row.path)}
             />
           )}
         </Match>

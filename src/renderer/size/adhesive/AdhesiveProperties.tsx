@@ -103,7 +103,7 @@ function Fracture(props: OfAdhesive): JSX.Element {
         <NumberRow
           project={props.project}
           issues={props.issues}
-          label="G_Ic opening"
+          label="GIc opening"
           input={{
             path: path('modeI'),
             quantity: 'fractureEnergy',
@@ -114,7 +114,7 @@ function Fracture(props: OfAdhesive): JSX.Element {
         <NumberRow
           project={props.project}
           issues={props.issues}
-          label="G_IIc sliding"
+          label="GIIc sliding"
           input={{
             path: path('modeII'),
             quantity: 'fractureEnergy',

@@ -11,7 +11,7 @@ export interface LaminateFiguresProps {
 
 function Readings(props: { readonly of: readonly Reading[]; readonly label: string }): JSX.Element {
   return (
-    <dl class="readings" aria-label={props.label}>
+    <dl class="laminate-figures" aria-label={props.label}>
       <For each={props.of}>
         {({ symbol, value, unit, help }) => (
           <div title={help}>

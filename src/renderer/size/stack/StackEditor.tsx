@@ -21,6 +21,8 @@ export interface StackEditorProps extends FieldSource {
   readonly report: LaminateReport | null;
   /** Other joints that use the same laminate. */
   readonly sharedWith: readonly string[];
+  /** Makes the part of a new laminate instead, and leaves this one to the others. */
+  readonly onAnother: () => void;
 }
 
 export function StackEditor(props: StackEditorProps): JSX.Element {
@@ -85,6 +87,14 @@ export function StackEditor(props: StackEditorProps): JSX.Element {
           path={['adherends', props.index, 'source']}
           of={`${props.part} laminate`}
         />
+        <button
+          type="button"
+          class="link"
+          title="Adds a laminate to the project and makes this part of it."
+          onClick={props.onAnother}
+        >
+          New laminate from a stack
+        </button>
       </Disclosure>
     </div>
   );
