@@ -14,6 +14,8 @@ import type { JointState } from './state.ts';
 export const PEEL_COVER = 1.1;
 export const SHEAR_COVER = 1.04;
 
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
 /** Stresses at one place: held + factor·load; `around` is the hoop shear per factor. */
 export interface Sample {
   readonly bond: number;
@@ -34,7 +36,8 @@ export function pullAt({ assembly, loadCase }: JointState, theta: number, cover 
 
 export interface BondFields {
   /**
-   * Visits every station of every bond at a clocking.
+   * Visits every station of every bond at a clocking. The sample is the same object each time, filled
+   * anew: copy what is to be kept.
    * @param factor at which a flat single lap bends; of no meaning for others
    */
   visit(theta: number, factor: number, see: (sample: Sample) => void): void;
@@ -45,24 +48,37 @@ export function bondFields(state: JointState): BondFields {
   const { torque, shear } = loadCase.loads;
   const twisted = !assembly.flat && (torque !== 0 || shear !== 0);
   const hoop = twisted ? solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap) : null;
+  const { x } = layered.fields(0);
+  /** Hoop shear per unit of circumferential load at each station of each bond. */
+  const hoopUnit = bonds.map((_bond, j) =>
+    x.map((at) => (hoop ? hoop.mechanical.shear(j, at) : 0)),
+  );
+  const sample: Writable<Sample> = {
+    bond: 0,
+    x: 0,
+    peelHeld: 0,
+    peelLoad: 0,
+    shearHeld: 0,
+    shearLoad: 0,
+    around: 0,
+  };
   return {
     visit: (theta, factor, see) => {
       const peelPull = pullAt(state, theta, PEEL_COVER);
       const shearPull = pullAt(state, theta, SHEAR_COVER);
       const across = hoop ? torque / assembly.referenceRadius + 2 * shear * Math.sin(theta) : 0;
-      const { x, unit, thermal } = layered.fields(factor * peelPull);
+      const { unit, thermal } = layered.fields(factor * peelPull);
       for (let j = 0; j < bonds.length; j++) {
-        const [load, held] = [unit.bonds[j]!, thermal.bonds[j]!];
+        const [load, held, twist] = [unit.bonds[j]!, thermal.bonds[j]!, hoopUnit[j]!];
+        sample.bond = j;
         for (let i = 0; i < x.length; i++) {
-          see({
-            bond: j,
-            x: x[i]!,
-            peelHeld: held.peel[i]!,
-            peelLoad: load.peel[i]! * peelPull,
-            shearHeld: held.shear[i]!,
-            shearLoad: load.shear[i]! * shearPull,
-            around: hoop ? hoop.mechanical.shear(j, x[i]!) * across : 0,
-          });
+          sample.x = x[i]!;
+          sample.peelHeld = held.peel[i]!;
+          sample.peelLoad = load.peel[i]! * peelPull;
+          sample.shearHeld = held.shear[i]!;
+          sample.shearLoad = load.shear[i]! * shearPull;
+          sample.around = twist[i]! * across;
+          see(sample);
         }
       }
     },
