@@ -32,7 +32,7 @@ const ply: Ply = {
 /** The demonstration with everything in it that a project may leave out. */
 const full: Project = {
   ...demo,
-  plies: [ply],
+  plies: [...(demo.plies ?? []), ply],
   adherends: [
     ...demo.adherends.map((adherend) =>
       adherend.kind === 'orthotropic'

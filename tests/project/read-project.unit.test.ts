@@ -86,7 +86,11 @@ describe('a project document', () => {
   it.each([
     [['joints', 0, 'type'], 'scarf', 'a joint is of type "sleeve-single"'],
     [['joints', 0, 'type'], undefined, 'a joint is of type "sleeve-single"'],
-    [['adherends', 0, 'kind'], 'wood', 'an adherend is of kind "isotropic" or "orthotropic"'],
+    [
+      ['adherends', 0, 'kind'],
+      'wood',
+      'an adherend is of kind "isotropic", "orthotropic" or "laminate"',
+    ],
     [['loadCases', 0, 'kind'], 'proof', 'a load case is of kind "limit", "ultimate" or "cyclic"'],
     [['joints', 1, 'side'], 'left', 'side is "socket"'],
     [['joints', 0, 'id'], 'Boom Root', 'lower-case letters, digits and hyphens; it is "Boom Root"'],

@@ -74,6 +74,41 @@ describe('the stack as text', () => {
   });
 });
 
+describe('the drawing', () => {
+  const hatch = (drawing: HTMLElement): (string | null | undefined)[] =>
+    [...drawing.querySelectorAll('.ply .fibres')].map((band) =>
+      drawing
+        .querySelector(`[id="${band.getAttribute('fill')?.slice(5, -1)}"]`)
+        ?.getAttribute('patternTransform'),
+    );
+  const angles = (drawing: HTMLElement): (string | null)[] =>
+    [...drawing.querySelectorAll('.ply-angle')].map((text) => text.textContent);
+
+  it('has the outside on top and fibres that rise to the right where the angle is positive', async () => {
+    renderInputs(makeLaminateProject('[0/45/-30]'), 'tip');
+    const drawing = await plies();
+    expect(angles(drawing)).toEqual(['−30°', '45°', '0°']);
+    // On a screen y runs down: a turn by a positive angle would go down.
+    expect(hatch(drawing)).toEqual(['rotate(30)', 'rotate(-45)', 'rotate(0)']);
+    expect(drawing.textContent).toMatch(/^outside.*inside$/);
+    expect(drawing.querySelectorAll('.half')).toHaveLength(0);
+  });
+
+  it('brackets the halves that mirror each other', async () => {
+    renderInputs(makeLaminateProject(), 'tip');
+    const drawing = await plies();
+    expect(drawing.querySelectorAll('.half')).toHaveLength(2);
+    expect(drawing.querySelectorAll('.mid-plane')).toHaveLength(1);
+  });
+
+  it('is shortened where the stack is long, and says so', async () => {
+    renderInputs(makeLaminateProject('[(0/90)30]'), 'tip');
+    const drawing = await plies();
+    expect(angles(drawing)).toContain('40 plies');
+    expect(screen.getByText(/60 plies.*drawn shortened, not to scale/)).toBeTruthy();
+  });
+});
+
 describe('what the core says of it', () => {
   it('is asked with the wall, without the joints, and not again for an overlap', async () => {
     const { bridge, project } = renderInputs(makeLaminateProject(), 'tip');

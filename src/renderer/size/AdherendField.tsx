@@ -21,21 +21,22 @@ export interface AdherendFieldProps extends FieldSource {
   readonly joint: Joint;
 }
 
-function aboutLaminate(stack: string, report: LaminateReport | null): string {
+function aboutLaminate(stack: string, report: LaminateReport | null, across: string): string {
   if (!report) return stack;
   const { axialModulus, hoopModulus } = report.plane;
   const { symbol } = displayUnit('modulus');
-  return `E ${rounded('modulus', axialModulus)} ${symbol} along, ${rounded('modulus', hoopModulus)} ${symbol} around`;
+  return `E ${rounded('modulus', axialModulus)} ${symbol} along, ${rounded('modulus', hoopModulus)} ${symbol} ${across}`;
 }
 
-function aboutAdherend(adherend: Adherend, report: LaminateReport | null): string {
+function aboutAdherend(adherend: Adherend, report: LaminateReport | null, flat: boolean): string {
+  const across = flat ? 'across' : 'around';
   switch (adherend.kind) {
     case 'isotropic':
       return `E ${withUnit('modulus', adherend.modulus)}, yield ${withUnit('strength', adherend.yieldStrength)}`;
     case 'orthotropic':
-      return `E ${withUnit('modulus', adherend.axialModulus)} along, ${withUnit('modulus', adherend.hoopModulus)} around`;
+      return `E ${withUnit('modulus', adherend.axialModulus)} along, ${withUnit('modulus', adherend.hoopModulus)} ${across}`;
     case 'laminate':
-      return aboutLaminate(adherend.stack, report);
+      return aboutLaminate(adherend.stack, report, across);
   }
 }
 
@@ -77,7 +78,7 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
   });
   const about = (): string => {
     const chosen = adherend();
-    return chosen ? aboutAdherend(chosen, current()) : '';
+    return chosen ? aboutAdherend(chosen, current(), isFlat(props.joint)) : '';
   };
   /** Fields are of one adherend: they are built anew for another, never for a figure. */
   const editable = createMemo(() => `${adherend()?.kind ?? ''} ${index()}`);
