@@ -68,8 +68,8 @@ describe('the scale', () => {
           };
           const { view, layout } = drawn(joint);
           expect(layout.mouth - LEFT).toBeLessThanOrEqual(0.77 * (frame.width - LEFT));
-          // Shorter only where walls would be drawn at less than half their thickness, and never a sliver.
-          const least = view.wallFactor > 0.5 ? 0.6 : 0.2;
+          // Shorter only where the walls take all the height there is, and never a sliver.
+          const least = view.wallFactor > 1 ? 0.5 : 0.2;
           expect(layout.mouth - LEFT).toBeGreaterThanOrEqual(least * (frame.width - LEFT));
           expect(layout.bottom).toBeGreaterThan(layout.top);
           expect(Number.isFinite(view.wallFactor * view.gapFactor)).toBe(true);

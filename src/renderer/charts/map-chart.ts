@@ -29,6 +29,8 @@ export interface MapChart {
 /** Size of a painted patch before smoothing, pixels. */
 const PATCH = 3;
 const STEPS = 48;
+/** Share of the scale for what closes. */
+const CLOSING = 0.4;
 const TOP = 8;
 
 const areaOf = ({ view, field, foot }: MapPicture): Box => ({
@@ -87,27 +89,28 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
     painted = now;
   }
 
+  /** Zero has its place: what opens above it, what closes below, each to its own scale. */
   function paintScale(now: MapPicture, area: Box): void {
     const { field, quantity, ink } = now;
     const { low, high } = fieldRange(field);
-    const top = quantity === 'shear' ? Math.max(high, -low) : high;
+    const top = Math.max(high, quantity === 'shear' ? -low : 0, 1e-9);
     const bottom = quantity === 'shear' ? 0 : low;
-    const span = Math.max(top - bottom, 1e-9);
     const [left, width] = [area.right + 14, 11];
     const height = area.bottom - area.top;
-    const y = (value: number): number => area.bottom - ((value - bottom) / span) * height;
-    for (let step = 0; step < height; step += 1) {
-      const value = top - (step / height) * span;
-      context!.fillStyle = shade(
-        ink,
-        quantity,
-        value < 0 ? value / -low : value / Math.max(top, 1e-9),
-      );
-      context!.fillRect(left, area.top + step, width, 1.5);
+    const zero = area.bottom - (bottom < 0 ? CLOSING * height : 0);
+    const y = (value: number): number =>
+      value >= 0
+        ? zero - (value / top) * (zero - area.top)
+        : zero + (value / bottom) * (area.bottom - zero);
+    for (let at = area.top; at < area.bottom; at += 1) {
+      const share =
+        at < zero ? (zero - at) / (zero - area.top) : (zero - at) / (area.bottom - zero || 1);
+      context!.fillStyle = shade(ink, quantity, share);
+      context!.fillRect(left, at, width, 1.5);
     }
     const name = quantity === 'shear' ? 'yield' : 'strength';
     const { allowable } = field;
-    const marks = [top, ...(bottom < 0 ? [0] : []), bottom].map((value) => ({
+    const marks = [...new Set([bottom, 0, top])].map((value) => ({
       at: y(value),
       text: figure(value),
     }));

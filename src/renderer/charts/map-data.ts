@@ -110,8 +110,11 @@ export function between(field: Field, x: number, theta: number): number {
   return around.share === 0 ? near : near + around.share * (far - near);
 }
 
+/** Both ends of the unrolled bond are the same place: 180°. */
+export const around = (theta: number): string => clocking(theta <= -180 ? 180 : theta);
+
 export const spotText = (field: Field, spot: Spot): string =>
-  `${figure(valueAt(field, spot))} MPa at ${millimetres(field.x[spot.i] ?? 0)}, ${clocking(field.theta[spot.j] ?? 0)}`;
+  `${figure(valueAt(field, spot))} MPa at ${millimetres(field.x[spot.i] ?? 0)}, ${around(field.theta[spot.j] ?? 0)}`;
 
 const names = { shear: 'shear', peel: 'opening peel' } as const;
 const limits = { shear: 'yield', peel: 'peel strength' } as const;
@@ -129,7 +132,7 @@ export function mapSentence(field: Field, part: string, quantity: Quantity): str
         : `Nowhere does it reach the ${limits[quantity]} of ${figure(allowable)} MPa.`;
   return (
     `Elastic ${quantity} around the bond, ${part}: the largest ${names[quantity]} is ${figure(valueAt(field, spot))} MPa, ` +
-    `${where} and ${clocking(field.theta[spot.j] ?? 0)} from the plane of bending. ${reached}`
+    `${where} and ${around(field.theta[spot.j] ?? 0)} from the plane of bending. ${reached}`
   );
 }
 
@@ -140,7 +143,7 @@ export function mapTable(field: Field): { head: string[]; rows: string[][] } {
   return {
     head: ['clocking', ...stations.map((i) => `${(field.x[i] ?? 0).toFixed(1)} mm`)],
     rows: clockings.map((j) => [
-      clocking(field.theta[j] ?? 0),
+      around(field.theta[j] ?? 0),
       ...stations.map((i) => figure(valueAt(field, { i, j }))),
     ]),
   };

@@ -37,6 +37,8 @@ const SHARE = 0.76;
 const LEAST_SHARE = 0.25;
 /** Walls are drawn to the scale of the length where they can be: a short overlap is drawn shorter instead. */
 const LEAST_WALL_FACTOR = 1;
+/** How much shorter, at the least, for the sake of true thickness. */
+const LITTLE = 0.8;
 const THINNEST_WALL = 9;
 const THINNEST_BOND = 7;
 
@@ -46,7 +48,6 @@ export function fitView(stack: Stack, overlap: number, width: number, height: nu
   const walls = stack.layers.flatMap((layer) =>
     layer.kind === 'wall' ? [Math.max(layer.atRoot, layer.atMouth)] : [],
   );
-  const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
   const room = width - LEFT;
   const length = Math.max(overlap, 0.1);
   const byHeight = (height - THINNEST_BOND * gaps.length) / (LEAST_WALL_FACTOR * sum(walls) + 1e-9);
@@ -54,8 +55,25 @@ export function fitView(stack: Stack, overlap: number, width: number, height: nu
     (LEAST_SHARE * room) / length,
     Math.min((SHARE * room) / length, byHeight),
   );
-  const scale = preferredBelow(Math.max(0.05, wanted));
+  const whole = preferredBelow(Math.max(0.05, wanted));
+  // A bond drawn thick enough to be seen takes room from the walls: a little shorter before thinner.
+  for (let scale = whole; scale >= LITTLE * whole; ) {
+    const factors = thickness(scale, gaps, walls, height);
+    if (factors.wallFactor >= LEAST_WALL_FACTOR) return { left: LEFT, scale, ...factors };
+    scale = preferredBelow(scale * 0.999);
+  }
+  return { left: LEFT, scale: whole, ...thickness(whole, gaps, walls, height) };
+}
 
+const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+/** How much thicker bonds and walls are drawn at this scale, so that both can be seen and fit. */
+function thickness(
+  scale: number,
+  gaps: readonly number[],
+  walls: readonly number[],
+  height: number,
+): Pick<View, 'wallFactor' | 'gapFactor'> {
   const thinBond = Math.max(1e-3, Math.min(...gaps)) * scale;
   const gapFactor = thicker.find((factor) => thinBond * factor >= THINNEST_BOND) ?? 500;
   const left = height - sum(gaps) * scale * gapFactor;
@@ -63,8 +81,7 @@ export function fitView(stack: Stack, overlap: number, width: number, height: nu
   const all = Math.max(1e-3, sum(walls)) * scale;
   const fitting = [...thicker.toReversed(), ...thinner].filter((factor) => all * factor <= left);
   const enough = fitting.filter((factor) => factor >= 1 && thinWall * factor >= THINNEST_WALL);
-  const wallFactor = enough.at(-1) ?? fitting[0] ?? 0.05;
-  return { left: LEFT, scale, wallFactor, gapFactor };
+  return { wallFactor: enough.at(-1) ?? fitting[0] ?? 0.05, gapFactor };
 }
 
 /** What the drawing must confess. */
