@@ -92,7 +92,7 @@ class Solution:
             cols.append(np.tile(v, len(v)))
             vals.append(K.reshape(-1).astype(float))
         forces, held = self.joint.ends()
-        for (x, i), (N, Q, M) in forces.items():
+        for x, i, N, Q, M in forces:
             a = self.joint.offset(i, np.array([x], LD))[0]
             F[self.node[(x, i, 0)]] += N
             F[self.node[(x, i, 1)]] += Q
@@ -105,6 +105,8 @@ class Solution:
         s = 1 / np.sqrt(np.abs(A.diagonal()))
         lu = splu(A.multiply(s[:, None]).multiply(s[None, :]).tocsc())
         d = np.zeros(self.count, LD)
+        for h, value in held.items():
+            d[self.node[h]] = value
         before = np.inf
         for _ in range(12):
             r = F.copy()
@@ -145,7 +147,7 @@ class Solution:
         return (self.x0 >= stretch[0]) & (self.x1 <= stretch[1])
 
     def first_order(self, stretch, x):
-        """U, w, phi, n, q, m of layered_check.py, wall by wall, at points of a stretch."""
+        """U, w, phi and the totals n, q, m of layered_check.py, wall by wall, at points of a stretch."""
         joint, active = self.joint, stretch[2]
         hits = np.nonzero(self.of(stretch))[0]
         out = np.zeros((6 * len(active), len(x)))
@@ -154,13 +156,17 @@ class Solution:
             y, z = self.state(e, v)[0], np.array([v], LD)
             for k, (i, parts) in enumerate(joint.rows(active, z, stretch[3]).items()):
                 R = joint.mean_radius(i, z)[0]
-                N, _, M, Q = (R * (s[0] @ y + s0[0]) for _, s, s0 in parts)
+                N, _, M, Q = [R * (s[0] @ y + s0[0]) for _, s, s0 in parts]
                 m = M + joint.offset(i, z)[0] * N
+                for j, side in ((i - 1, -1), (i, 1)):
+                    if stretch[4] and 0 <= j < len(joint.bonds):
+                        N += joint.pull(j)
+                        m += (joint.offset(i, z)[0] - side * joint.thickness(i, z)[0] / 2) * joint.pull(j)
                 out[6 * k : 6 * k + 6, p] = [*y[3 * k : 3 * k + 3], N, Q, m]
         return out
 
     def stresses(self, e, x):
-        """tau (tension positive), sigma per bond; total N, N_t, M, Q per wall, at points of element e."""
+        """tau (tension positive), sigma per bond; each wall's own whole N, and N_t, M, Q, at points of element e."""
         j, (active, kappa, _) = self.joint, self.blocks[e]
         x = np.atleast_1d(np.asarray(x, LD))
         y = self.state(e, x)
@@ -168,10 +174,10 @@ class Solution:
         for i, parts in j.rows(active, x, kappa).items():
             v = [np.einsum("qy,qy->q", s, y) + s0 for _, s, s0 in parts]
             walls.append([j.turn * j.mean_radius(i, x) * v[0], v[1], v[2], v[3]])
-        slip, C, opening, kn, free = j.bond_rows(x)
+        slip, C = j.slip_rows(x)
         tau = self.shear(np.einsum("jqy,qy->qj", slip, y), C)[0]
         shear = [j.sign(k) * tau[:, k] for k in range(len(j.bonds))]
-        peel = [kn[k] * (np.einsum("qy,qy->q", opening[k], y) - free[k]) for k in range(len(j.bonds))]
+        peel = [np.einsum("qy,qy->q", r, y) + r0 - j.end_lack(k, x) for k, (r, r0) in enumerate(j.peel_rows(x))]
         return np.array(shear), np.array(peel), np.array(walls)
 
     def shear(self, slip, C):
@@ -200,13 +206,13 @@ class Solution:
         for e, block in enumerate(self.blocks):
             if block[2]:
                 x = self.at(e)
-                slip, C, *_ = self.joint.bond_rows(x)
+                slip, C = self.joint.slip_rows(x)
                 out[e] = self.shear(np.einsum("jqy,qy->qj", slip, self.state(e, x)), C)[1]
         return out
 
     def excess(self, j, e, x):
         """Trial shear of bond j beyond its yield, the other bonds being as they are; plus sign."""
-        slip, C, *_ = self.joint.bond_rows(np.atleast_1d(np.asarray(x, LD)))
+        slip, C = self.joint.slip_rows(np.atleast_1d(np.asarray(x, LD)))
         s = np.einsum("jqy,qy->qj", slip, self.state(e, x))
         tau = self.shear(s, C)[0]
         own = np.einsum("qk,qk->q", C[:, j], tau) - C[:, j, j] * tau[:, j]

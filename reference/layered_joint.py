@@ -1,8 +1,10 @@
-"""The statement of a layered joint: walls and bonds, and their stress law at any x.
+"""The statement of a layered joint (method, section 10): walls and bonds, and their stress law at any x.
 
 Everything is written as rows over y = (U, w, phi of each wall, then their derivatives in x), U being
 the displacement of the mid-surface, or of the bonded face where the wall tapers. The finite element
-of layered_fe.py needs nothing else. Extended precision throughout.
+of layered_fe.py needs nothing else. The virtual work is that of the equilibrium equations; the peel's
+law has strains in it that do not appear among its virtual displacements, so nothing here is symmetric.
+Extended precision throughout.
 """
 
 from dataclasses import dataclass
@@ -21,21 +23,33 @@ class Wall:
     axialExpansion: float
     hoopExpansion: float
     throughExpansion: float
+    throughModulus: float | None  # None: rigid through the thickness
+    throughPoissonAxial: float  # nu13: thinning under stress along x
+    throughPoissonHoop: float  # nu23
     atRoot: float  # thickness at x = 0 and before
     atMouth: float  # thickness at x = L and after
     radius: float  # mean radius at x = 0; not used by a flat joint
     tube: bool = False
+    clampGrowth: float | None = None  # w at x = 0 of a wall built in there
 
 
 @dataclass
 class Bond:
     thickness: float
     modulus: float
-    poisson: float
     shearModulus: float
     expansion: float
     radius: float
     shearYield: float | None = None
+
+    @property
+    def poisson(self):
+        """From E and G, within 0 and 0.45."""
+        return np.clip(LD(self.modulus) / (2 * LD(self.shearModulus)) - 1, LD(0), LD(45) / 100)
+
+    @property
+    def end_length(self):
+        return LD(self.thickness) / 2
 
 
 @dataclass
@@ -48,10 +62,9 @@ class Joint:
     temperatureChange: float = 0.0
     runOut: float = 60.0
     width: float | None = None
-    edgeMoment: float = 0.0
-    # not MODEL's: shear lever to mid-bond, and the bonds' matrix made symmetric in energy
-    leverToMidBond: bool = False
-    symmetricBonds: bool = False
+    # flat single lap, at the mouth of the strip: whole moment and whole transverse force over the whole load
+    edgeMomentPerLoad: float | None = None
+    edgeForcePerLoad: float | None = None
 
     @property
     def flat(self):
@@ -129,49 +142,91 @@ class Joint:
             ]
         return out
 
-    def bond_rows(self, x):
-        """(slip rows, compliance, opening rows, k_n, free openings) at x; all walls active."""
+    def slip_rows(self, x):
+        """(slip rows, compliance) at x; all walls active. The slip is that of the faces taken to mid-bond."""
         n, B = len(self.walls), len(self.bonds)
         m, q = 3 * n, len(x)
-        slip, opening = np.zeros((B, q, 2 * m), LD), np.zeros((B, q, 2 * m), LD)
-        C, kn, free = np.zeros((q, B, B), LD), [], []
+        slip, C = np.zeros((B, q, 2 * m), LD), np.zeros((q, B, B), LD)
         for j, b in enumerate(self.bonds):
-            tm, tp = self.thickness(j, x), self.thickness(j + 1, x)
+            tm, tp, h = self.thickness(j, x), self.thickness(j + 1, x), LD(b.thickness)
             slip[j, :, 3 * (j + 1)] = 1
-            slip[j, :, 3 * (j + 1) + 2] = tp / 2 + self.offset(j + 1, x)
+            slip[j, :, 3 * (j + 1) + 2] = (tp + h) / 2 + self.offset(j + 1, x)
             slip[j, :, 3 * j] = -1
-            slip[j, :, 3 * j + 2] = tm / 2 - self.offset(j, x)
-            h, nu = LD(b.thickness), LD(b.poisson)
-            if self.leverToMidBond:
-                slip[j, :, 3 * j + 2] += h / 2
-                slip[j, :, 3 * (j + 1) + 2] += h / 2
-            opening[j, :, 3 * (j + 1) + 1] = 1
-            opening[j, :, 3 * j + 1] = -1
-            wm, wp = self.walls[j], self.walls[j + 1]
-            gm, gp = 12 * LD(wm.throughShearModulus), 12 * LD(wp.throughShearModulus)
+            slip[j, :, 3 * j + 2] = (tm + h) / 2 - self.offset(j, x)
+            gm, gp = 12 * LD(self.walls[j].throughShearModulus), 12 * LD(self.walls[j + 1].throughShearModulus)
             C[:, j, j] = h / LD(b.shearModulus) + tm / gm + tp / gp
             if j + 1 < B:
                 C[:, j, j + 1] = C[:, j + 1, j] = -tp / gp
-            kn.append(LD(b.modulus) * (1 - nu) / ((1 + nu) * (1 - 2 * nu)) / h)
-            own = h * LD(b.expansion) * (1 + nu) / (1 - nu)
-            grow = own + LD(wm.throughExpansion) * tm / 2 + LD(wp.throughExpansion) * tp / 2
-            free.append(LD(self.temperatureChange) * grow)
-        return slip, C, opening, kn, free
+        return slip, C
+
+    def opening_rows(self, x):
+        """[(row, constant)] of the opening of each bond: what the layer is stretched by."""
+        active, dT, out = list(range(len(self.walls))), LD(self.temperatureChange), []
+        m, laws = 3 * len(active), self.rows(active, x, LD(1))
+        c = lambda a: a[:, None]
+        for j, b in enumerate(self.bonds):
+            row, const, nu, h = np.zeros((len(x), 2 * m), LD), np.zeros(len(x), LD), b.poisson, LD(b.thickness)
+            squeeze = h * nu / (1 - nu)
+            for i, outward in ((j, 1), (j + 1, -1)):  # outward: the half wall next to the bond is its outer one
+                w, t = self.walls[i], self.thickness(i, x)
+                (ex, N, N0), (et, H, H0), (bend, M, M0), _ = laws[i]
+                row[:, 3 * i + 1] -= outward
+                # growth of the half wall: its own stresses thin it
+                pa, ph = LD(w.throughPoissonAxial) / LD(w.axialModulus), LD(w.throughPoissonHoop) / LD(w.hoopModulus)
+                const -= t / 2 * (LD(w.throughExpansion) * dT) - pa / 2 * (N0 - outward * 3 * M0 / t) - ph / 2 * H0
+                row += pa / 2 * (N - c(outward * 3 / t) * M) + ph / 2 * H
+                # the strain of the layer in its own plane
+                row += squeeze / 2 * (ex - c(outward * t / 2) * bend)
+                if not self.flat:
+                    row += squeeze / 2 * et
+            const -= h * LD(b.expansion) * dT * (1 + nu) / (1 - nu)
+            out.append((row, const))
+        return out
+
+    def peel_rows(self, x):
+        """[(row, constant)] of sigma = K o, without the lack at the ends."""
+        B, opening = len(self.bonds), self.opening_rows(x)
+        soft = [0 * x if w.throughModulus is None else self.thickness(i, x) / LD(w.throughModulus) for i, w in enumerate(self.walls)]
+        F = np.zeros((len(x), B, B), LD)
+        for j, b in enumerate(self.bonds):
+            nu = b.poisson
+            modulus = LD(b.modulus) * (1 - nu) / ((1 + nu) * (1 - 2 * nu))
+            F[:, j, j] = LD(b.thickness) / modulus + (soft[j] + soft[j + 1]) / 4
+            if j + 1 < B:
+                F[:, j, j + 1] = F[:, j + 1, j] = soft[j + 1] / 8
+        K = inverse(F)
+        return [
+            (sum(K[:, j, k, None] * opening[k][0] for k in range(B)), sum(K[:, j, k] * opening[k][1] for k in range(B)))
+            for j in range(B)
+        ]
+
+    def layer_stress(self, j):
+        """s: stress of the layer kept from shrinking, along and around."""
+        b, dT, nu = self.bonds[j], LD(self.temperatureChange), self.bonds[j].poisson
+        pair = self.walls[j : j + 2]
+        along = sum(LD(w.axialExpansion) for w in pair) / 2 - LD(b.expansion)
+        around = sum(LD(w.hoopExpansion) for w in pair) / 2 - LD(b.expansion)
+        return LD(b.modulus) / (1 - nu * nu) * (along + nu * around) * dT
+
+    def pull(self, j):
+        """Half the layer's force, on the face of either wall, per radian."""
+        return self.bond_radius(j) * LD(self.bonds[j].thickness) * self.layer_stress(j) / 2
+
+    def end_lack(self, j, x):
+        """What peel lacks near the ends."""
+        b = self.bonds[j]
+        near = np.exp(-x / b.end_length) + np.exp(-(LD(self.overlap) - x) / b.end_length)
+        return b.poisson / (1 - b.poisson) * self.layer_stress(j) * near
+
+    def end_lack_force(self, j):
+        b = self.bonds[j]
+        share = b.poisson / (1 - b.poisson) * self.layer_stress(j)
+        return share * b.end_length * (1 - np.exp(-LD(self.overlap) / b.end_length))
 
     def shear_law(self, C, status):
         """(T, tau0) of tau = T slip + tau0. status (q, B): 0 elastic, +-1 at +-yield."""
         q, B = C.shape[:2]
-        T, tau0 = np.zeros((q, B, B), LD), np.zeros((q, B), LD)
-        if B == 1:
-            T[:, 0, 0] = 1 / C[:, 0, 0]
-        else:
-            det = C[:, 0, 0] * C[:, 1, 1] - C[:, 0, 1] * C[:, 1, 0]
-            T[:, 0, 0], T[:, 1, 1] = C[:, 1, 1] / det, C[:, 0, 0] / det
-            T[:, 0, 1], T[:, 1, 0] = -C[:, 0, 1] / det, -C[:, 1, 0] / det
-        if self.symmetricBonds:
-            rho = np.array([self.bond_radius(j) for j in range(B)], LD)
-            S = rho[:, None] * T
-            T = (S + S.transpose(0, 2, 1)) / 2 / rho[:, None]
+        T, tau0 = inverse(C), np.zeros((q, B), LD)
         if status is None or not np.any(status):
             return T, tau0
         for k in np.nonzero(np.any(status != 0, axis=1))[0]:
@@ -194,15 +249,21 @@ class Joint:
                 H += R[:, None, None] * e[:, :, None] * s[:, None, :]
                 g += (R * s0)[:, None] * e
         if bonded:
-            slip, C, opening, kn, free = self.bond_rows(x)
+            slip, C = self.slip_rows(x)
             T, tau0 = self.shear_law(C, status)
-            for j in range(len(self.bonds)):
+            for j, (peel, peel0) in enumerate(self.peel_rows(x)):
                 rho = self.bond_radius(j)
                 tau = np.einsum("qk,kqy->qy", T[:, j, :], slip)
                 H += rho * (slip[j][:, :, None] * tau[:, None, :])
                 g += rho * tau0[:, j][:, None] * slip[j]
-                H += rho * kn[j] * opening[j][:, :, None] * opening[j][:, None, :]
-                g -= (rho * kn[j] * free[j])[:, None] * opening[j]
+                apart = np.zeros(2 * m, LD)
+                apart[3 * j + 1], apart[3 * j + 4] = -1, 1
+                H += rho * apart[None, :, None] * peel[:, None, :]
+                g += rho * peel0[:, None] * apart
+                # the layer's pull works on the strains of the two faces it is bonded to
+                for i, z in ((j, 1), (j + 1, -1)):
+                    g[:, m + 3 * i] += self.pull(j)
+                    g[:, m + 3 * i + 2] += self.pull(j) * (self.offset(i, x) - z * self.thickness(i, x) / 2)
         return H, g
 
     def sign(self, j):
@@ -223,26 +284,33 @@ class Joint:
         return out
 
     def ends(self):
-        """(forces {(x, wall): (N, Q, M)}, held [(x, wall, component)]) with N, Q, M line forces of the
+        """(forces [(x, wall, N, Q, M)], held {(x, wall, component): value}) with N, Q, M line forces of the
         external load in +u, +w, +phi at the mid-surface. component 0 U, 1 w, 2 phi."""
-        P, L, n = LD(self.load) / self.turn, self.overlap, len(self.walls)
+        P, L = LD(self.load) / self.turn, self.overlap
         tube = next(i for i, w in enumerate(self.walls) if w.tube)
+        forces = []
+        for j in range(len(self.bonds)):  # peel lower by a point force at either end
+            f = self.bond_radius(j) * self.end_lack_force(j)
+            for x in (0.0, L):
+                forces += [(x, j, 0, -f, 0), (x, j + 1, 0, f, 0)]
         if self.kind in ("socket", "spigot"):
             # loaded at both far ends; the hold only takes the rigid motion out
             s = 1 - tube
-            return {(-self.runOut, s): (-P, 0, 0), (L + self.runOut, tube): (P, 0, 0)}, [(-self.runOut, s, 0)]
+            forces += [(-self.runOut, s, -P, 0, 0), (L + self.runOut, tube, P, 0, 0)]
+            return forces, {(-self.runOut, s, 0): LD(0)}
         if self.kind in ("double", "flat-double"):
-            held = [(0.0, i, c) for i in (0, 2) for c in range(3)]
-            return {(L + self.runOut, tube): (P, 0, 0)}, held
-        # flat single lap: strip below (wall 0), plate above (wall 1); edge moments peel both ends open
-        M0 = LD(self.edgeMoment) * LD(self.width)
-        V = self.edge_force() * LD(self.width)
-        forces = {(L, 0): (P, -V, -M0), (0.0, 1): (-P, V, -M0)}
-        return forces, [(0.0, 1, 0), (0.0, 1, 1), (L, 0, 1)]
+            held = {(0.0, i, c): LD(self.walls[i].clampGrowth if c == 1 else 0) for i in (0, 2) for c in range(3)}
+            return [*forces, (L + self.runOut, tube, P, 0, 0)], held
+        # flat single lap: strip below (wall 0), cut at the mouth; plate above (wall 1), built in at the root
+        forces.append((L, 0, P, -P * LD(self.edgeForcePerLoad), -P * LD(self.edgeMomentPerLoad)))
+        return forces, {(0.0, 1, c): LD(0) for c in range(3)}
 
-    def edge_force(self):
-        """V0 per width that balances P and M0 on the lever that the model has."""
-        lever = (LD(self.walls[0].atRoot) + LD(self.walls[1].atRoot)) / 2
-        if self.leverToMidBond:
-            lever += LD(self.bonds[0].thickness)
-        return (LD(self.load) / LD(self.width) * lever - 2 * LD(self.edgeMoment)) / LD(self.overlap)
+
+def inverse(C):
+    """Of one-by-one or two-by-two matrices, point by point."""
+    if C.shape[1] == 1:
+        return 1 / C
+    out, det = np.zeros_like(C), C[:, 0, 0] * C[:, 1, 1] - C[:, 0, 1] * C[:, 1, 0]
+    out[:, 0, 0], out[:, 1, 1] = C[:, 1, 1] / det, C[:, 0, 0] / det
+    out[:, 0, 1], out[:, 1, 0] = -C[:, 0, 1] / det, -C[:, 1, 0] / det
+    return out
