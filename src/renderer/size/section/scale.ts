@@ -39,6 +39,8 @@ const LEAST_SHARE = 0.25;
 const LEAST_WALL_FACTOR = 1;
 /** How much shorter, at the least, for the sake of true thickness. */
 const LITTLE = 0.8;
+/** Below this share of the width an overlap could not be read. */
+const SLIVER = 0.2;
 const THINNEST_WALL = 9;
 const THINNEST_BOND = 7;
 
@@ -57,7 +59,8 @@ export function fitView(stack: Stack, overlap: number, width: number, height: nu
   );
   const whole = preferredBelow(Math.max(0.05, wanted));
   // A bond drawn thick enough to be seen takes room from the walls: a little shorter before thinner.
-  for (let scale = whole; scale >= LITTLE * whole; ) {
+  const least = Math.max(LITTLE * whole, (SLIVER * room) / length);
+  for (let scale = whole; scale >= least; ) {
     const factors = thickness(scale, gaps, walls, height);
     if (factors.wallFactor >= LEAST_WALL_FACTOR) return { left: LEFT, scale, ...factors };
     scale = preferredBelow(scale * 0.999);
