@@ -105,6 +105,16 @@ export function brokenRule(project: Project): Broken | null {
         message: `the ultimate strength of "${adherend.name}" is below its yield strength`,
       };
     }
+    if (adherend.kind === 'orthotropic') {
+      const { poisson, axialModulus, hoopModulus } = adherend;
+      // No solid stores negative energy: νxθ·νθx < 1.
+      if (poisson * poisson * hoopModulus >= axialModulus) {
+        return {
+          field: `adherends.${i}.poisson`,
+          message: `no material can have the Poisson ratio ${poisson} with these moduli: change it so that its square is below axial over hoop modulus`,
+        };
+      }
+    }
     const laminate = adherend.kind === 'laminate' ? brokenLaminate(project, adherend) : null;
     if (laminate) {
       return { ...laminate, field: `adherends.${i}.${laminate.field}` };

@@ -152,7 +152,7 @@ export function stressCurves(
 }
 
 /** The state under a factor; the failed one where the bond does not carry more. */
-function stateToDraw(
+export function stateToDraw(
   problem: LocalProblem,
   factor: number,
   yieldFactor: number,

@@ -95,14 +95,21 @@ function check({ overlap, gap, root, mouth, load }: FlatSingleLap): void {
 /** The factors at root and mouth. */
 type Factors = readonly [root: number, mouth: number];
 
+/** D₁₂: both adherends bending as one plate, without the adhesive between them. */
+export function pairStiffness({ root, mouth }: Pick<FlatSingleLap, 'root' | 'mouth'>): number {
+  const share = root.membraneStiffness / (root.membraneStiffness + mouth.membraneStiffness);
+  const lever = (root.thickness + mouth.thickness) / 2;
+  return (
+    root.bendingStiffness +
+    mouth.bendingStiffness +
+    lever * lever * share * mouth.membraneStiffness
+  );
+}
+
 function rigidOverlap({ overlap, root, mouth }: FlatSingleLap, tension: number): Factors {
   const sum = root.membraneStiffness + mouth.membraneStiffness;
   const rootShare = root.membraneStiffness / sum;
-  const lever = (root.thickness + mouth.thickness) / 2;
-  const pair =
-    root.bendingStiffness +
-    mouth.bendingStiffness +
-    lever * lever * rootShare * mouth.membraneStiffness;
+  const pair = pairStiffness({ root, mouth });
   const r1 = Math.sqrt(pair / root.bendingStiffness);
   const r2 = Math.sqrt(pair / mouth.bendingStiffness);
   const uL = Math.sqrt(tension / pair) * overlap;

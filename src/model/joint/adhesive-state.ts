@@ -18,12 +18,21 @@ export interface AdhesiveState {
   readonly outsideTable: boolean;
 }
 
+/** Where a temperature lies in the table: between two rows, or at one, both of them then. */
+export interface RowsAt {
+  readonly below: AdhesiveRow;
+  readonly above: AdhesiveRow;
+  /** 0 at the row below, 1 at the row above. */
+  readonly share: number;
+  readonly outsideTable: boolean;
+}
+
 /** @throws ModelError naming `moisture` when the table has no row of that moisture */
-export function adhesiveStateAt(
+export function rowsAt(
   adhesive: AdhesiveInput,
   temperature: number,
   moisture: 'dry' | 'wet',
-): AdhesiveState {
+): RowsAt {
   const rows = adhesive.states
     .filter((row) => row.moisture === moisture)
     .sort((a, b) => a.temperature - b.temperature);
@@ -35,12 +44,12 @@ export function adhesiveStateAt(
       `The adhesive has no ${moisture} properties: add a ${moisture} row to its table, or change the moisture of the load case.`,
     );
   }
-  const expansion = adhesive.expansion ?? 0;
-  const pick = (a: AdhesiveRow, b: AdhesiveRow, t: number, outsideTable: boolean) => ({
-    ...between(a, b, t),
-    expansion,
-    outsideTable,
-  });
+  const pick = (
+    below: AdhesiveRow,
+    above: AdhesiveRow,
+    share: number,
+    outsideTable: boolean,
+  ): RowsAt => ({ below, above, share, outsideTable });
   if (temperature <= first.temperature)
     return pick(first, first, 0, temperature < first.temperature);
   if (temperature >= last.temperature) return pick(last, last, 0, temperature > last.temperature);
@@ -48,6 +57,16 @@ export function adhesiveStateAt(
   const a = rows[above - 1]!;
   const b = rows[above]!;
   return pick(a, b, (temperature - a.temperature) / (b.temperature - a.temperature), false);
+}
+
+/** @throws ModelError naming `moisture` when the table has no row of that moisture */
+export function adhesiveStateAt(
+  adhesive: AdhesiveInput,
+  temperature: number,
+  moisture: 'dry' | 'wet',
+): AdhesiveState {
+  const { below, above, share, outsideTable } = rowsAt(adhesive, temperature, moisture);
+  return { ...between(below, above, share), expansion: adhesive.expansion ?? 0, outsideTable };
 }
 
 function between(a: AdhesiveRow, b: AdhesiveRow, t: number) {

@@ -20,6 +20,13 @@ export interface Ledger {
   readonly gapOutsideTable: boolean;
 }
 
+/** Rows of the table between which a gap lies; null at its ends and beyond. */
+export function gapRows(table: Knockdowns['gap'], gap: number) {
+  const rows = [...table].sort((a, b) => a.gap - b.gap);
+  const above = rows.findIndex((row) => row.gap >= gap);
+  return above > 0 ? ([rows[above - 1]!, rows[above]!] as const) : null;
+}
+
 /** Strength at a gap over that of the table's own coupons: linear, the nearest beyond the table. */
 export function gapFactor(
   table: Knockdowns['gap'],
@@ -33,8 +40,7 @@ export function gapFactor(
   const slack = 1e-9 * last.gap;
   if (gap <= first.gap) return { factor: first.factor, outside: gap < first.gap - slack };
   if (gap >= last.gap) return { factor: last.factor, outside: gap > last.gap + slack };
-  const above = rows.findIndex((row) => row.gap >= gap);
-  const [a, b] = [rows[above - 1]!, rows[above]!];
+  const [a, b] = gapRows(rows, gap)!;
   const t = (gap - a.gap) / (b.gap - a.gap);
   return { factor: a.factor + t * (b.factor - a.factor), outside: false };
 }

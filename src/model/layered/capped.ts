@@ -32,7 +32,7 @@ export function cappedState(
   guess: readonly FlowZone[] | null = null,
 ): CappedState | null {
   let zones: readonly FlowZone[] = guess ?? elasticZones(lap);
-  const stations = fieldStations(lap.length);
+  const stations = fieldStations(lap.length, LOOKS);
   for (let round = 0; round < ROUNDS; round++) {
     let solution: LayeredSolution;
     try {
@@ -53,7 +53,10 @@ export function cappedState(
 
 /** Shares of the overlap: zones shorter than this are none, fronts nearer than this have settled. */
 const SLIVER = 1e-5;
-const SETTLED = 1e-7;
+const SETTLED = 1e-6;
+
+/** Steps along the overlap in which fronts are looked for; each is then found exactly. */
+const LOOKS = 32;
 
 /** More zones than this mean that the rounds run away. */
 const MOST_ZONES = 16;

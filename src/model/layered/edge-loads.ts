@@ -30,13 +30,10 @@ export function flatEdgeMoments(assembly: Assembly, load: number): EdgeMoments {
 /** Per unit of load, at that load: the factor falls as the load straightens its own path. */
 export function flatEdgeLoads(assembly: Assembly, load: number, method: EdgeMethod): EdgeLoads {
   const both = flatEdgeMoments(assembly, load);
-  const { mouth, transverseForce } = method === 'hart-smith' ? both.hartSmith : both.golandReissner;
-  // Moments are per width and for this load; without load the limit of the factor is 1.
-  const share = load === 0 ? 0 : bondWidth(assembly) / load;
+  const { root, mouth } = method === 'hart-smith' ? both.hartSmith : both.golandReissner;
+  const half = both.lever / 2;
   return {
-    moment: load === 0 ? (both.lever / 2) * mouth.factor : mouth.moment * share,
-    shear: transverseForce * share,
+    moment: mouth.factor * half,
+    shear: ((2 - root.factor - mouth.factor) * half) / assembly.overlap,
   };
 }
-
-const bondWidth = (assembly: Assembly): number => assembly.bonds[0]!.width;

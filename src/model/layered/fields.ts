@@ -38,8 +38,7 @@ export interface Order {
 }
 
 /** Both ends exactly, dense where peel turns. */
-export function fieldStations(length: number): number[] {
-  const count = 60;
+export function fieldStations(length: number, count = 60): number[] {
   const stations: number[] = [];
   for (let i = 0; i <= count; i++) {
     const t = i / count;

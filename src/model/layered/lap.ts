@@ -3,12 +3,13 @@
  * linear answer in two parts, that of a unit load and that of temperature and flow.
  */
 import { type Matrix, solveDense } from '../numerics/dense.ts';
+import { type Balanced, balance } from './exponential.ts';
 import { endLack, type LayerPull, layerPulls } from './layer-pull.ts';
 import { runOut } from './run-out.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
 import type { Shell } from './shell.ts';
-import { type EndStiffness, joinAll, type See, type Stretch, uniformStretch } from './stretch.ts';
-import { type BondStresses, layeredSystem } from './system.ts';
+import { balancedStretch, type EndStiffness, joinAll, type See, type Stretch } from './stretch.ts';
+import { type BondStresses, type LayeredSystem, layeredSystem } from './system.ts';
 import { taperedStretches } from './taper.ts';
 
 /** What a wall meets at an end of the overlap. Loads are per unit of the lap's load. */
@@ -60,6 +61,30 @@ export const elasticZones = (lap: LayeredLap): FlowZone[] => [
   { to: lap.length, flow: lap.sectionAt(0).bonds.map(() => 0) },
 ];
 
+interface UniformSystem {
+  readonly system: LayeredSystem;
+  readonly balanced: Balanced;
+}
+
+/** Systems of uniform laps by what flows: the capped states of one lap ask for the same few. */
+const known = new WeakMap<LayeredLap, Map<string, UniformSystem>>();
+
+function uniformSystem(lap: LayeredLap, flow: FlowSigns): UniformSystem {
+  let systems = known.get(lap);
+  if (!systems) {
+    systems = new Map();
+    known.set(lap, systems);
+  }
+  const key = flow.join();
+  let found = systems.get(key);
+  if (!found) {
+    const system = layeredSystem(lap.sectionAt(0), flow);
+    found = { system, balanced: balance(system.a, system.g) };
+    systems.set(key, found);
+  }
+  return found;
+}
+
 /** @throws RangeError when the lap has no single answer (a bond that flows from end to end) */
 export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): LayeredSolution {
   const stretches: Stretch[] = [];
@@ -67,8 +92,7 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
   for (const { to, flow } of zones) {
     if (to <= from) continue;
     if (lap.uniform) {
-      const { a, g } = layeredSystem(lap.sectionAt(0), flow);
-      stretches.push(uniformStretch(a, g, to - from));
+      stretches.push(balancedStretch(uniformSystem(lap, flow).balanced, to - from));
     } else {
       stretches.push(...taperedStretches(lap, flow, from, to));
     }
@@ -92,18 +116,10 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
   };
   const uniformSection = lap.uniform ? lap.sectionAt(0) : null;
   const uniformPulls = uniformSection && layerPulls(uniformSection);
-  const systems = new Map<string, ReturnType<typeof layeredSystem>>();
-  const systemAt = (x: number): ReturnType<typeof layeredSystem> => {
-    const flow = flowAt(x);
-    if (!uniformSection) return layeredSystem(lap.sectionAt(x), flow);
-    const key = flow.join();
-    let system = systems.get(key);
-    if (!system) {
-      system = layeredSystem(uniformSection, flow);
-      systems.set(key, system);
-    }
-    return system;
-  };
+  const systemAt = (x: number): LayeredSystem =>
+    uniformSection
+      ? uniformSystem(lap, flowAt(x)).system
+      : layeredSystem(lap.sectionAt(x), flowAt(x));
   const ends = [0, lap.length].map((x) => {
     const section = lap.sectionAt(x);
     return section.bonds.map((_bond, j) => endLack(section, j, lap.length));

@@ -12,11 +12,10 @@ import type { LayeredSection } from './section.ts';
 const WALL_SHARE = 1 / 4;
 const ACROSS_SHARE = 1 / 8;
 
-/** Peel of the bonds from their openings, MPa/mm: the inverse of h/E′ and the walls' own shares. */
-function normalStiffness({ shells, bonds }: LayeredSection): Matrix {
+/** Openings of the bonds per peel, mm/MPa: h/E′ and the walls' own shares. */
+export function openingFlexibility({ shells, bonds }: LayeredSection): Matrix {
   const count = bonds.length;
   const flexibility = new Float64Array(count * count);
-  const stiffness = new Float64Array(count * count);
   bonds.forEach(({ gap, constrainedModulus }, j) => {
     const walls = shells[j]!.throughFlexibility + shells[j + 1]!.throughFlexibility;
     flexibility[j * count + j] = gap / constrainedModulus + WALL_SHARE * walls;
@@ -25,9 +24,16 @@ function normalStiffness({ shells, bonds }: LayeredSection): Matrix {
       flexibility[j * count + j + 1] = across;
       flexibility[(j + 1) * count + j] = across;
     }
-    stiffness[j * count + j] = 1;
   });
-  return solveDense(flexibility, stiffness, count, count);
+  return flexibility;
+}
+
+/** Peel of the bonds from their openings, MPa/mm: the inverse of their flexibility. */
+export function normalStiffness(section: LayeredSection): Matrix {
+  const count = section.bonds.length;
+  const stiffness = new Float64Array(count * count);
+  for (let j = 0; j < count; j++) stiffness[j * count + j] = 1;
+  return solveDense(openingFlexibility(section), stiffness, count, count);
 }
 
 /** Peel of each bond as a row over y. */

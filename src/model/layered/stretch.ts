@@ -42,8 +42,10 @@ export interface Span {
 }
 
 /** A stretch of constant coefficients, of any length. */
-export function uniformStretch(a: Matrix, g: Matrix, length: number): Stretch {
-  const balanced = balance(a, g);
+export const uniformStretch = (a: Matrix, g: Matrix, length: number): Stretch =>
+  balancedStretch(balance(a, g), length);
+
+export function balancedStretch(balanced: Balanced, length: number): Stretch {
   const doublings = Math.max(0, Math.ceil(Math.log2((balanced.rate * length) / LONGEST_STEP)));
   let stretch = shortStretch(balanced, length / 2 ** doublings);
   for (let i = 0; i < doublings; i++) stretch = join(stretch, stretch);

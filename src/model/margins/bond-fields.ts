@@ -7,6 +7,7 @@
  * is up to 10 % low in peel and 4 % in shear at the mouth: the moment's part is raised by so much.
  */
 import { hoopChannel } from '../joint/local-problem.ts';
+import { fieldStations } from '../layered/fields.ts';
 import { solveElastic } from '../shear-lag/solve-elastic.ts';
 import type { JointState } from './state.ts';
 
@@ -48,7 +49,7 @@ export function bondFields(state: JointState): BondFields {
   const { torque, shear } = loadCase.loads;
   const twisted = !assembly.flat && (torque !== 0 || shear !== 0);
   const hoop = twisted ? solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap) : null;
-  const { x } = layered.fields(0);
+  const x = fieldStations(assembly.overlap);
   /** Hoop shear per unit of circumferential load at each station of each bond. */
   const hoopUnit = bonds.map((_bond, j) =>
     x.map((at) => (hoop ? hoop.mechanical.shear(j, at) : 0)),

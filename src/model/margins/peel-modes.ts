@@ -24,14 +24,14 @@ export interface PeelOptions {
   readonly shearStrength: number;
 }
 
-interface Found {
+export interface Found {
   readonly factor: number;
   readonly bond: number;
   readonly x: number;
   readonly theta: number;
 }
 
-type FactorOf = (sample: Sample) => number;
+export type FactorOf = (sample: Sample) => number;
 
 export function peelModes(
   state: JointState,
@@ -158,7 +158,7 @@ export function interlaminarStrengths(
 }
 
 /** The lowest factor over bonds, stations and clockings; the last digits of a flat lap by rounds. */
-function worst(state: JointState, fields: BondFields, factorOf: FactorOf): Found | null {
+export function worst(state: JointState, fields: BondFields, factorOf: FactorOf): Found | null {
   const { assembly, layered, loadCase } = state;
   const at = (theta: number, bendsAt: number): Found => {
     let found: Found = { factor: Number.POSITIVE_INFINITY, bond: 0, x: 0, theta };

@@ -25,6 +25,21 @@ export interface WallStresses {
   readonly parts: readonly Part[];
   /** Stress in part i at x, for any clocking θ. */
   at(i: number, x: number): (theta: number) => WallStress;
+  /** What that stress comes from. */
+  behind(i: number, x: number): WallShares;
+}
+
+export interface WallShares {
+  readonly area: number;
+  /** Outer radius over the second moment, and over the polar moment; 0 for a strip. */
+  readonly bending: number;
+  readonly torsion: number;
+  /** Shares of force, moment, and torque and shear that the wall carries here. */
+  readonly ofForce: number;
+  readonly ofMoment: number;
+  readonly ofTorque: number;
+  /** N */
+  readonly thermalForce: number;
 }
 
 /** Section of a tapered wall at x: linear between the nearest of root, middle and mouth. */
@@ -78,6 +93,13 @@ export function wallStresses(
 
   return {
     parts,
+    behind: (i, x) => ({
+      ...sectionAt(parts[i]!, x / overlap),
+      ofForce: share(byForce, i, x),
+      ofMoment: share(byMoment, i, x),
+      ofTorque: share(byTorque, i, x),
+      thermalForce: thermalForce(i, x),
+    }),
     at: (i, x) => {
       const { area, bending, torsion } = sectionAt(parts[i]!, x / overlap);
       const sideways = share(byTorque, i, x);

@@ -1,0 +1,60 @@
+/** What pulls the layered shells, and the elastic stresses that they answer with. */
+import { equation, type Named } from '../card.ts';
+
+const FORCE: Named = ['axial force of the case', 'N'];
+
+export const coveredLoad = (what: 'peel' | 'shear') =>
+  equation({
+    id: `${what}-load`,
+    title: `Load at the clocking, for ${what}`,
+    statement: `Force and moment as the line load at the tube's mean radius, the moment's part raised by what first-harmonic finite elements have above it in ${what} at the mouth.`,
+    formula: 'F + c*2*M*cos(theta)/R_t',
+    symbols: {
+      F: FORCE,
+      c: ["cover on the moment's part", ''],
+      M: ['moment of the case', 'N*mm'],
+      theta: ['clocking from the plane of bending', 'rad'],
+      R_t: ["tube's mean radius", 'mm'],
+    },
+    result: ['P', 'load at this clocking', 'N'],
+    source: 'Common beam theory, no source; the cover by finite elements of the verification book.',
+  });
+
+const SHELLS =
+  'Layered shells, section 10 of the method; Goland and Reissner (1944) for their idea.';
+const DOMAINS = ['short-overlap', 'thick-wall', 'thick-bond', 'unbalanced-lap', 'compressed-lap'];
+
+export const elasticPeel = equation({
+  id: 'elastic-peel',
+  title: 'Elastic peel at the factor',
+  statement:
+    'Peel is what temperature leaves and what the load adds; both come from the layered shells at this place.',
+  formula: 'sigma_T + lambda*sigma_1*P',
+  symbols: {
+    sigma_T: ['peel by temperature, from the layered shells', 'MPa'],
+    lambda: ['factor on the loads', ''],
+    sigma_1: ['peel per newton, from the layered shells', 'MPa/N'],
+    P: ['load at this clocking', 'N'],
+  },
+  result: ['sigma', 'elastic peel', 'MPa'],
+  source: SHELLS,
+  domains: DOMAINS,
+});
+
+export const elasticShear = equation({
+  id: 'elastic-shear',
+  title: 'Elastic shear at the factor',
+  statement:
+    'Shear along the axis from the layered shells, around it by the shear lag of torque and transverse shear, together.',
+  formula: 'sqrt((tau_T + lambda*tau_1*P)^2 + (lambda*tau_theta)^2)',
+  symbols: {
+    tau_T: ['shear along by temperature, from the layered shells', 'MPa'],
+    lambda: ['factor on the loads', ''],
+    tau_1: ['shear along per newton, from the layered shells', 'MPa/N'],
+    P: ['load at this clocking', 'N'],
+    tau_theta: ['shear around per load factor, from the shear lag', 'MPa'],
+  },
+  result: ['tau', 'elastic shear', 'MPa'],
+  source: SHELLS,
+  domains: DOMAINS,
+});
