@@ -100,9 +100,7 @@ export function pairStiffness({ root, mouth }: Pick<FlatSingleLap, 'root' | 'mou
   const share = root.membraneStiffness / (root.membraneStiffness + mouth.membraneStiffness);
   const lever = (root.thickness + mouth.thickness) / 2;
   return (
-    root.bendingStiffness +
-    mouth.bendingStiffness +
-    lever * lever * share * mouth.membraneStiffness
+    root.bendingStiffness + mouth.bendingStiffness + lever * lever * share * mouth.membraneStiffness
   );
 }
 
