@@ -1,6 +1,7 @@
 import { evaluate } from 'mathjs/number';
 import { describe, expect, it } from 'vitest';
 import { parseFormula, type Term } from '../../src/renderer/formula/parse.ts';
+import { ratiosOf } from '../../src/renderer/formula/ratios.ts';
 import { say } from '../../src/renderer/formula/say.ts';
 import { symbolParts } from '../../src/renderer/formula/symbols.ts';
 
@@ -65,6 +66,36 @@ describe('a formula is read', () => {
     'or not at all: %s',
     (text) => {
       expect(parseFormula(text)).toBeNull();
+    },
+  );
+});
+
+describe('products and quotients', () => {
+  const set = (text: string): string =>
+    ratiosOf(parseFormula(text)!)
+      .map(({ over, under }) => [over, under].map((list) => list.map(written).join(' ')).join('|'))
+      .join(' ; ');
+  it.each([
+    ['a b / c * d / e', 'a b|c ; d|e'],
+    ['a / b / c', 'a|b c'],
+    ['a * (b + c)', 'a (b+c)|'],
+    ['a / 2 b', 'a|(2*b)'],
+    ['a * b / c * d', 'a b|c ; d|'],
+    ['x', 'x|'],
+  ])('%s', (text, ratios) => {
+    expect(set(text)).toBe(ratios);
+  });
+
+  it.each(['12 * 3 / 4 * 5 / 6', '7 / 2 / 5 * 3', '2 * 3 * 4 / 5'])(
+    'keep their value: %s',
+    (text) => {
+      const product = (list: Term[]): number =>
+        list.reduce((sum, term) => sum * Number(evaluate(written(term))), 1);
+      const value = ratiosOf(parseFormula(text)!).reduce(
+        (sum, { over, under }) => (sum * product(over)) / product(under),
+        1,
+      );
+      expect(value).toBeCloseTo(Number(evaluate(text)), 12);
     },
   );
 });

@@ -5,10 +5,10 @@
  */
 import { createMemo, For, type JSX, Show } from 'solid-js';
 import { bare, parseFormula, type Term } from './parse.ts';
+import { joiner, type Ratio as RatioOf, ratiosOf } from './ratios.ts';
 import { say } from './say.ts';
 import { symbolParts } from './symbols.ts';
 
-const operators = { '+': '+', '-': '−', '*': '·' } as const;
 const upright: Readonly<Record<string, string>> = { log: 'ln', log10: 'log' };
 
 export function SymbolOf(props: { readonly name: string }): JSX.Element {
@@ -119,6 +119,58 @@ function Call(props: { readonly name: string; readonly args: readonly Term[] }):
   );
 }
 
+/** Factors beside each other: letters need no sign between them. */
+function Factors(props: { readonly of: readonly Term[]; readonly small: boolean }): JSX.Element {
+  return (
+    <For each={props.of}>
+      {(factor, i) => {
+        const before = props.of[i() - 1];
+        return (
+          <>
+            {before ? joiner(before, factor) : ''}
+            <Typeset term={props.of.length === 1 ? bare(factor) : factor} small={props.small} />
+          </>
+        );
+      }}
+    </For>
+  );
+}
+
+function Ratio(props: { readonly ratio: RatioOf; readonly small: boolean }): JSX.Element {
+  return (
+    <Show
+      when={props.ratio.under.length > 0}
+      fallback={<Product of={props.ratio.over} small={props.small} />}
+    >
+      <span class="f-fraction">
+        <span>
+          <Factors of={props.ratio.over} small={props.small} />
+        </span>
+        <span>
+          <Factors of={props.ratio.under} small={props.small} />
+        </span>
+      </span>
+    </Show>
+  );
+}
+
+/** A product outside of a fraction keeps the brackets of its factors. */
+function Product(props: { readonly of: readonly Term[]; readonly small: boolean }): JSX.Element {
+  return (
+    <For each={props.of}>
+      {(factor, i) => {
+        const before = props.of[i() - 1];
+        return (
+          <>
+            {before ? joiner(before, factor) : ''}
+            <Typeset term={factor} small={props.small} />
+          </>
+        );
+      }}
+    </For>
+  );
+}
+
 function Binary(props: {
   readonly term: Term & { kind: 'binary' };
   readonly small: boolean;
@@ -135,24 +187,32 @@ function Binary(props: {
       </span>
     );
   }
-  if (operator === '/' && !props.small) {
+  if (operator === '/' && props.small) {
     return (
-      <span class="f-fraction">
-        <span>
-          <Typeset term={bare(left)} />
-        </span>
-        <span>
-          <Typeset term={bare(right)} />
-        </span>
-      </span>
+      <>
+        <Typeset term={left} small />/<Typeset term={right} small />
+      </>
     );
   }
+  if (operator === '+' || operator === '-') {
+    return (
+      <>
+        <Typeset term={left} small={props.small} />
+        {operator === '+' ? ' + ' : ' − '}
+        <Typeset term={right} small={props.small} />
+      </>
+    );
+  }
+  const ratios = props.small ? [{ over: [left, right], under: [] }] : ratiosOf(props.term);
   return (
-    <>
-      <Typeset term={left} small={props.small} />
-      {operator === '/' ? '/' : ` ${operators[operator]} `}
-      <Typeset term={right} small={props.small} />
-    </>
+    <For each={ratios}>
+      {(ratio, i) => (
+        <>
+          {i() > 0 ? ' · ' : ''}
+          <Ratio ratio={ratio} small={props.small} />
+        </>
+      )}
+    </For>
   );
 }
 

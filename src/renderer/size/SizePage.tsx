@@ -87,7 +87,11 @@ export function SizePage(props: SizePageProps): JSX.Element {
   return (
     <div
       class="size-page"
-      classList={{ 'is-stale': issues().stale(), 'is-slow': props.sizing.slow() }}
+      classList={{
+        'is-stale': issues().stale(),
+        'is-slow': props.sizing.slow(),
+        'has-working': working().subject() !== null,
+      }}
     >
       <div class="column inputs-column">
         <h1 class="hidden">Size {props.joint.name}</h1>
