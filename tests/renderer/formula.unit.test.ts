@@ -122,6 +122,8 @@ describe('a formula is said', () => {
     ['exp(-x)', 'e to the power of (minus x)'],
     ['a^3 < 2e-6', 'a to the power of 3 is less than 2 times 10 to the power of minus 6'],
     ['min(a, b)', 'smallest of (a, b)'],
+    ['a b / c * (d + 1) / e', '(a times b) over c times (d plus 1) over e'],
+    ['(a / b)^2', '(a over b) squared'],
   ])('%s', (text, said) => {
     expect(words(text)).toBe(said);
   });

@@ -1,5 +1,6 @@
 /** A formula in words, for those who hear it. */
 import { bare, type Term } from './parse.ts';
+import { type Ratio, ratiosOf } from './ratios.ts';
 import { symbolText } from './symbols.ts';
 
 const relations = {
@@ -30,13 +31,25 @@ const functions: Readonly<Record<string, string>> = {
   tan: 'tangent of',
 };
 
-const isSimple = (term: Term): boolean => term.kind === 'number' || term.kind === 'name';
+const isSimple = (term: Term): boolean =>
+  term.kind === 'number' ||
+  term.kind === 'name' ||
+  term.kind === 'call' ||
+  (term.kind === 'binary' && term.operator === '^');
 
 /** A part that is more than one symbol is fenced by pauses, or nobody hears where it ends. */
 const part = (term: Term): string => {
   const inner = bare(term);
   return isSimple(inner) ? say(inner) : `(${say(inner)})`;
 };
+
+const product = (factors: readonly Term[]): string => factors.map(part).join(' times ');
+
+function sayRatio({ over, under }: Ratio): string {
+  const fenced = (factors: readonly Term[]): string =>
+    factors.length === 1 ? product(factors) : `(${product(factors)})`;
+  return under.length === 0 ? product(over) : `${fenced(over)} over ${fenced(under)}`;
+}
 
 export function say(term: Term): string {
   switch (term.kind) {
@@ -65,9 +78,10 @@ export function say(term: Term): string {
         const two = raised.kind === 'number' && raised.text === '2';
         return two ? `${part(left)} squared` : `${part(left)} to the power of ${part(right)}`;
       }
-      if (operator === '/') return `${part(left)} over ${part(right)}`;
-      const word = { '+': 'plus', '-': 'minus', '*': 'times' }[operator];
-      return `${say(left)} ${word} ${say(right)}`;
+      if (operator === '+' || operator === '-') {
+        return `${say(left)} ${operator === '+' ? 'plus' : 'minus'} ${say(right)}`;
+      }
+      return ratiosOf(term).map(sayRatio).join(' times ');
     }
   }
 }

@@ -32,7 +32,7 @@ export interface Stack {
 
 export function stackOf(joint: Joint, adherends: readonly Adherend[]): Stack {
   const hatch = (id: string): Hatch =>
-    adherends.find((adherend) => adherend.id === id)?.kind === 'orthotropic' ? 'plies' : 'metal';
+    adherends.find((adherend) => adherend.id === id)?.kind === 'isotropic' ? 'metal' : 'plies';
   const sleeve = (part: string, wall: Wall, taper: WallLayer['taper']): WallLayer => ({
     kind: 'wall',
     role: 'sleeve',
