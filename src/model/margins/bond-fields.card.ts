@@ -20,6 +20,21 @@ export const coveredLoad = (what: 'peel' | 'shear') =>
     source: 'Common beam theory, no source; the cover by finite elements of the verification book.',
   });
 
+export const wallLoad = equation({
+  id: 'wall-load',
+  title: 'Load that bends the walls',
+  statement: "Force and moment as the line load at the tube's mean radius.",
+  formula: 'F + 2*M*cos(theta)/R_t',
+  symbols: {
+    F: FORCE,
+    M: ['moment of the case', 'N*mm'],
+    theta: ['clocking from the plane of bending', 'rad'],
+    R_t: ["tube's mean radius", 'mm'],
+  },
+  result: ['P', 'load at this clocking', 'N'],
+  source: 'Common beam theory, no source.',
+});
+
 const SHELLS =
   'Layered shells, section 10 of the method; Goland and Reissner (1944) for their idea.';
 const DOMAINS = ['short-overlap', 'thick-wall', 'thick-bond', 'unbalanced-lap', 'compressed-lap'];

@@ -82,6 +82,36 @@ export const pliesElastic = together(
   ['Z_t', 'S_13'],
 );
 
+const cold = (
+  title: string,
+  tension: Named,
+  shear: Named,
+  symbols: readonly [tension: string, shear: string],
+) =>
+  equation<string>({
+    id: 'reached-cold',
+    title,
+    statement: 'Temperature alone reaches the criterion: nothing is left for the load.',
+    formula: `max(0, 1 - (max(sigma, 0)/${symbols[0]})^2 - (tau/${symbols[1]})^2)`,
+    symbols: { sigma: PEEL, [symbols[0]]: tension, tau: SHEAR, [symbols[1]]: shear },
+    result: ['lambda', 'factor on the loads of the case', ''],
+    source: COMMON_PRACTICE,
+    domains: DOMAINS,
+  });
+
+export const peelShearCold = cold(
+  'Reached by temperature alone',
+  STRENGTH,
+  ['yield shear of the adhesive', 'MPa'],
+  ['sigma_p', 'tau_p'],
+);
+export const pliesCold = cold(
+  'Parted by temperature alone',
+  ['strength across the plies', 'MPa'],
+  ['shear strength between the plies', 'MPa'],
+  ['Z_t', 'S_13'],
+);
+
 const IRWIN =
   'Strain energy of the layer at its free end; G. R. Irwin for its meaning, from memory.';
 

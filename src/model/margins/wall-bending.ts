@@ -53,14 +53,20 @@ export const thicknessAt = (state: JointState, i: number, x: number): number => 
   return root.thickness + (x / state.assembly.overlap) * (mouth.thickness - root.thickness);
 };
 
+/** ν_θx: how much of a bending stress along is stress around as well; a flat wall is not judged so. */
+export function backOf({ assembly }: JointState, i: number): number {
+  if (assembly.flat) return 0;
+  const { material } = i === 0 ? assembly.tube : assembly.outers[i - 1]!;
+  const { poisson, axialModulus, hoopModulus } = plateProperties(material);
+  return (poisson * hoopModulus) / axialModulus;
+}
+
 /** @returns for a place and a face (1 outer, −1 inner) the stress at each clocking */
 export function wallBending(
   state: JointState,
   i: number,
 ): (x: number, face: 1 | -1 | 0) => (theta: number) => FaceBending {
-  const part = i === 0 ? state.assembly.tube : state.assembly.outers[i - 1]!;
-  const { poisson, axialModulus, hoopModulus } = plateProperties(part.material);
-  const back = state.assembly.flat ? 0 : (poisson * hoopModulus) / axialModulus;
+  const back = backOf(state, i);
   const lines = wallLines(state, i);
   return (x, face) => {
     const t = thicknessAt(state, i, x);
