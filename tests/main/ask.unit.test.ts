@@ -56,9 +56,13 @@ describe('Curlew', () => {
       focus: {},
     });
     expect(margins.map(({ label }) => label).sort()).toEqual([
+      'adhesive, fracture energy',
+      'adhesive, peel',
+      'adhesive, peel with shear',
       'adhesive, ultimate strain',
       'adhesive, yield',
       'durability trough',
+      'laminate, between plies',
       'socket, ultimate',
       'socket, yield',
       'spigot, ultimate',
@@ -75,7 +79,9 @@ describe('the state that is drawn', () => {
     const document = await curlew();
     const input = { document, jointId: 'boom-tip', focus: {} };
     const { stress, margins } = await value<JointReport>('joint.analyse', input);
-    const first = margins.find(({ mode }) => mode.startsWith('adhesive'))!;
+    const first = margins.find(
+      ({ part, mode }) => part === 'bond' && mode !== 'durability-trough',
+    )!;
     expect(stress).toMatchObject({ caseId: first.caseId, gapState: first.gapState });
     const other = await value<StressReport>('joint.stress', {
       document,
@@ -152,7 +158,8 @@ describe('the walls', () => {
     const { points } = await value<SweepReport>('joint.sweep', input);
     const tube = points.filter(({ mode }) => mode === 'tube, laminate strength');
     expect(tube.length).toBeGreaterThan(100);
-    for (const { all } of tube) expect(all).toBeCloseTo(tube[0]!.all, 9);
+    // The bending of the wall at the mouth still feels the root a little.
+    for (const { all } of tube) expect(all).toBeCloseTo(tube[0]!.all, 3);
     // Beyond the crossing the tube sets every one: no overlap stands out.
     expect(points.slice(points.indexOf(tube[0]!)).length).toBe(tube.length);
   });
@@ -219,7 +226,15 @@ describe('flags', () => {
     joint.tube.wall = 4;
     joint.bond.gap = 0.8;
     joint.loads[0] = { case: 'gust', force: 0, moment: 0, torque: 0, shear: 0 };
-    delete document.adhesives[0]!.fatigue;
+    const [adhesive] = document.adhesives;
+    delete adhesive!.fatigue;
+    delete adhesive!.fracture;
+    delete adhesive!.expansion;
+    delete adhesive!.states[0]!.peelStrength;
+    const tube = document.adherends.find(({ id }) => id === joint.tube.adherend)!;
+    if (tube.kind !== 'orthotropic') throw new Error('Curlew has changed.');
+    delete tube.interlaminarShear;
+    delete tube.throughExpansion;
     const { flags } = await value<JointReport>('joint.analyse', {
       document,
       jointId: joint.id,
@@ -228,7 +243,11 @@ describe('flags', () => {
     const codes = flags.map(({ code }) => code);
     expect(codes).toEqual(
       expect.arrayContaining([
-        'no-peel',
+        'no-peel-strength',
+        'no-expansion',
+        'no-fracture',
+        'no-interlaminar',
+        'no-through-thickness',
         'outside-table',
         'no-load',
         'thick-wall',

@@ -192,7 +192,11 @@ describe('bond law', () => {
 
 describe('loads at a clocking', () => {
   const assembly = assemble(singleLap, 'nominal');
-  const bonds = bondLaws(assembly, [0, 1].map(() => adhesiveStateAt(adhesive, 20, 'dry')), false);
+  const bonds = bondLaws(
+    assembly,
+    [0, 1].map(() => adhesiveStateAt(adhesive, 20, 'dry')),
+    false,
+  );
   const at = (loads: Partial<typeof noLoads>, theta: number) =>
     localProblem(assembly, bonds, { ...noLoads, ...loads }, theta, 0);
 
@@ -233,7 +237,11 @@ describe('loads at a clocking', () => {
 
   it('uses the tube own radius in a double lap, with a lever for each bond', () => {
     const both = assemble(doubleLap, 'nominal');
-    const laws = bondLaws(both, [0, 1].map(() => adhesiveStateAt(adhesive, 20, 'dry')), false);
+    const laws = bondLaws(
+      both,
+      [0, 1].map(() => adhesiveStateAt(adhesive, 20, 'dry')),
+      false,
+    );
     const loads = { ...noLoads, moment: 71_000, torque: 14_200 };
     const problem = localProblem(both, laws, loads, 0, 0);
     expectClose(problem.channels[0]!.load, 10_000, { relative: 1e-12 }, '2M over r');

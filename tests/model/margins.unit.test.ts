@@ -1,10 +1,12 @@
 /** Factors asked for, factors reached, and the walls' strength. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cyclicShare } from '../../src/model/margins/adhesive-modes.ts';
 import { askedFactor } from '../../src/model/margins/asked.ts';
 import { clockings, worstClockings } from '../../src/model/margins/clocking.ts';
-import { cyclicShare, placeOf } from '../../src/model/margins/adhesive-modes.ts';
+import { placeOf } from '../../src/model/margins/result.ts';
 import { factorTo } from '../../src/model/margins/shear-factor.ts';
+import { NO_BENDING } from '../../src/model/margins/wall-bending.ts';
 import { laminateFactor, metalFactor } from '../../src/model/margins/wall-strength.ts';
 import { expectClose } from '../support/close.ts';
 import { positive, signed } from '../support/random-laps.ts';
@@ -60,23 +62,34 @@ describe('the factor to a limit', () => {
 describe('walls', () => {
   it('metal by von Mises', () => {
     expectClose(
-      metalFactor({ axial: 0, thermal: 0, shear: 100 }, 830),
+      metalFactor({ axial: 0, thermal: 0, shear: 100 }, 830, NO_BENDING),
       830 / (100 * Math.sqrt(3)),
       { relative: 1e-12 },
       'shear',
     );
     expectClose(
-      metalFactor({ axial: 100, thermal: 30, shear: 0 }, 830),
+      metalFactor({ axial: 100, thermal: 30, shear: 0 }, 830, NO_BENDING),
       8,
       { relative: 1e-12 },
       'after heat',
     );
     expectClose(
-      metalFactor({ axial: -100, thermal: 30, shear: 0 }, 830),
+      metalFactor({ axial: -100, thermal: 30, shear: 0 }, 830, NO_BENDING),
       8.6,
       { relative: 1e-12 },
       'against heat',
     );
+  });
+
+  it('metal with stress around and bending, by von Mises', () => {
+    const face = { axialHeld: 50, axialLoad: 20, hoopHeld: -30, hoopLoad: 60 };
+    const stress = { axial: 100, thermal: 10, shear: 40 };
+    const factor = metalFactor(stress, 830, face);
+    const along = 60 + factor * 120;
+    const around = -30 + factor * 60;
+    const mises = Math.sqrt(along ** 2 - along * around + around ** 2 + 3 * (factor * 40) ** 2);
+    expectClose(mises, 830, { relative: 1e-12 }, 'von Mises at the factor');
+    expect(metalFactor({ axial: 1, thermal: 900, shear: 0 }, 830, NO_BENDING)).toBe(0);
   });
 
   const laminate = {
@@ -95,7 +108,7 @@ describe('walls', () => {
 
   it('laminate by its own strength on each side, shear added by squares', () => {
     const factor = (axial: number, shear: number, thermal = 0): number =>
-      laminateFactor({ axial, shear, thermal }, laminate);
+      laminateFactor({ axial, shear, thermal }, laminate, NO_BENDING);
     expectClose(factor(100, 0), 7, { relative: 1e-12 }, 'tension');
     expectClose(factor(-100, 0), 5, { relative: 1e-12 }, 'compression');
     expectClose(factor(0, 30), 5, { relative: 1e-12 }, 'shear');

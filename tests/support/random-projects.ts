@@ -26,6 +26,23 @@ const between = (min: number, max: number) => fc.double({ min, max, noNaN: true 
 
 const source = fc.constant({ kind: 'typical' as const, text: 'random' });
 
+const orthotropicKeys = [
+  'id',
+  'name',
+  'kind',
+  'axialModulus',
+  'hoopModulus',
+  'shearModulus',
+  'poisson',
+  'axialExpansion',
+  'hoopExpansion',
+  'throughShearModulus',
+  'tensileStrength',
+  'compressiveStrength',
+  'shearStrength',
+  'source',
+] as const;
+
 const adherend = fc.oneof(
   fc.record({
     id: fc.constant('a'),
@@ -38,44 +55,115 @@ const adherend = fc.oneof(
     ultimateStrength: fc.constant(quantities.strength.max),
     source,
   }),
+  fc
+    .record(
+      {
+        id: fc.constant('a'),
+        name: fc.constant('a'),
+        kind: fc.constant('orthotropic' as const),
+        axialModulus: anyValue('modulus'),
+        hoopModulus: anyValue('modulus'),
+        shearModulus: anyValue('shearModulus'),
+        poisson: anyValue('laminatePoisson'),
+        axialExpansion: anyValue('expansion'),
+        hoopExpansion: anyValue('expansion'),
+        throughShearModulus: anyValue('shearModulus'),
+        throughModulus: anyValue('modulus'),
+        throughExpansion: anyValue('expansion'),
+        interlaminarTension: anyValue('interlaminarStrength'),
+        interlaminarShear: anyValue('interlaminarStrength'),
+        tensileStrength: anyValue('strength'),
+        compressiveStrength: anyValue('strength'),
+        shearStrength: anyValue('strength'),
+        source,
+      },
+      { requiredKeys: [...orthotropicKeys] },
+    )
+    // No solid has a Poisson ratio beyond this.
+    .filter(
+      ({ poisson, axialModulus, hoopModulus }) =>
+        poisson * poisson * hoopModulus < 0.999 * axialModulus,
+    ),
   fc.record({
     id: fc.constant('a'),
     name: fc.constant('a'),
-    kind: fc.constant('orthotropic' as const),
-    axialModulus: anyValue('modulus'),
-    hoopModulus: anyValue('modulus'),
-    shearModulus: anyValue('shearModulus'),
-    poisson: anyValue('laminatePoisson'),
-    axialExpansion: anyValue('expansion'),
-    hoopExpansion: anyValue('expansion'),
-    throughShearModulus: anyValue('shearModulus'),
-    tensileStrength: anyValue('strength'),
-    compressiveStrength: anyValue('strength'),
-    shearStrength: anyValue('strength'),
+    kind: fc.constant('laminate' as const),
+    ply: fc.constant('ply'),
+    stack: fc.constantFrom(
+      '[0]',
+      '[0/90]s',
+      '[0/±45/90]s',
+      '[30/-30]',
+      '[0/45]',
+      '[±45]2s',
+      '[90]',
+    ),
     source,
   }),
 );
 
+/** A ply of usual proportions: its own rules are tested where plies are. */
+const ply = fc.record({
+  id: fc.constant('ply'),
+  name: fc.constant('ply'),
+  axialModulus: between(30_000, 500_000),
+  transverseModulus: between(3_000, 20_000),
+  shearModulus: between(2_000, 10_000),
+  poisson: between(0.1, 0.4),
+  transverseShearModulus: between(7_000, 10_000),
+  axialExpansion: anyValue('expansion'),
+  transverseExpansion: anyValue('expansion'),
+  thickness: between(0.05, 1),
+  tensileStrength: anyValue('strength'),
+  compressiveStrength: anyValue('strength'),
+  transverseTensileStrength: anyValue('strength'),
+  transverseCompressiveStrength: anyValue('strength'),
+  shearStrength: anyValue('strength'),
+  interlaminarTension: anyValue('interlaminarStrength'),
+  interlaminarShear: anyValue('interlaminarStrength'),
+  source,
+});
+
 const adhesive = fc
-  .record({
-    stressFreeTemperature: anyValue('temperature'),
-    states: fc.uniqueArray(
-      fc.record({
-        temperature: fc.integer({ min: -60, max: 120 }),
-        moisture: fc.constant('dry' as const),
-        modulus: anyValue('adhesiveModulus'),
-        shearModulus: anyValue('adhesiveShearModulus'),
-        shearYield: anyValue('shearYield'),
-        plasticStrain: anyValue('plasticStrain'),
+  .record(
+    {
+      expansion: anyValue('expansion'),
+      fracture: fc.record({
+        modeI: anyValue('fractureEnergy'),
+        modeII: anyValue('fractureEnergy'),
+        exponent: anyValue('fractureExponent'),
+        source,
       }),
-      { minLength: 1, maxLength: 3, selector: ({ temperature }) => temperature },
-    ),
-    fatigue: fc.record({
-      coefficient: anyValue('fatigueCoefficient'),
-      exponent: anyValue('fatigueExponent'),
-      source,
-    }),
-  })
+      knockdowns: fc.record({
+        environment: anyValue('knockdown'),
+        ageing: anyValue('knockdown'),
+        scatter: anyValue('knockdown'),
+        gap: fc.array(fc.record({ gap: anyValue('gap'), factor: anyValue('knockdown') }), {
+          maxLength: 3,
+        }),
+        source,
+      }),
+      stressFreeTemperature: anyValue('temperature'),
+      states: fc.uniqueArray(
+        fc.record({
+          temperature: fc.integer({ min: -60, max: 120 }),
+          moisture: fc.constant('dry' as const),
+          modulus: anyValue('adhesiveModulus'),
+          shearModulus: anyValue('adhesiveShearModulus'),
+          shearYield: anyValue('shearYield'),
+          plasticStrain: anyValue('plasticStrain'),
+          peelStrength: anyValue('peelStrength'),
+        }),
+        { minLength: 1, maxLength: 3, selector: ({ temperature }) => temperature },
+      ),
+      fatigue: fc.record({
+        coefficient: anyValue('fatigueCoefficient'),
+        exponent: anyValue('fatigueExponent'),
+        source,
+      }),
+    },
+    { requiredKeys: ['stressFreeTemperature', 'states'] },
+  )
   .map((rest) => ({
     id: 'glue',
     name: 'glue',
@@ -204,6 +292,8 @@ export const projects: fc.Arbitrary<Project> = fc
     adherendShear: fc.boolean(),
     first: adherend,
     second: adherend,
+    ply,
+    edgeMoment: fc.constantFrom('goland-reissner' as const, 'hart-smith' as const),
     glue: adhesive,
     loadCase,
     joint,
@@ -215,6 +305,8 @@ export const projects: fc.Arbitrary<Project> = fc
       adherendShear,
       first,
       second,
+      ply: onePly,
+      edgeMoment,
       glue,
       loadCase: one,
       joint: only,
@@ -222,7 +314,8 @@ export const projects: fc.Arbitrary<Project> = fc
       format: 'lapwright-project' as const,
       version: 1 as const,
       name: 'random',
-      settings: { targetMargin, factors, adherendShear },
+      settings: { targetMargin, factors, adherendShear, edgeMoment },
+      plies: [onePly],
       adherends: [first, { ...second, id: 'b' }],
       adhesives: [glue],
       loadCases: [one],

@@ -2,6 +2,7 @@
 import { layeredCurves } from '../../model/curves/layered-curves.ts';
 import { stressCurves } from '../../model/curves/stress-curves.ts';
 import { gapStates } from '../../model/joint/assembly.ts';
+import { WALL_MODES } from '../../model/margins/all-modes.ts';
 import { jointState } from '../../model/margins/state.ts';
 import {
   findPlateau,
@@ -29,8 +30,10 @@ function drawn(rows: readonly Governing[], focus: Focus): Governing | undefined 
       (focus.caseId === undefined || loadCase.id === focus.caseId) &&
       (focus.gapState === undefined || result.gapState === focus.gapState),
   );
-  const adhesive = fitting.find(({ result }) => result.mode.startsWith('adhesive'));
-  return adhesive ?? fitting[0];
+  const ofBond = fitting.find(
+    ({ result }) => !WALL_MODES.has(result.mode) && result.mode !== 'durability-trough',
+  );
+  return ofBond ?? fitting[0];
 }
 
 export function stressOf(

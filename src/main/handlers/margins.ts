@@ -1,8 +1,7 @@
 /** All margins of a joint: every case, every gap state, the worst of each mode and part kept. */
 import { gapStates } from '../../model/joint/assembly.ts';
 import type { GapState, ModelSettings } from '../../model/joint/types.ts';
-import { allModes } from '../../model/margins/all-modes.ts';
-import type { Mode } from '../../model/margins/asked.ts';
+import { allModes, WALL_MODES } from '../../model/margins/all-modes.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
 import { type JointState, jointState } from '../../model/margins/state.ts';
 import { refineStrength } from '../../model/margins/strength-clocking.ts';
@@ -19,16 +18,9 @@ export interface Governing {
   readonly state: JointState;
 }
 
-const walls: ReadonlySet<Mode> = new Set<Mode>([
-  'metal-yield',
-  'metal-ultimate',
-  'laminate-strength',
-  'first-ply',
-]);
-
 /** Rows of the margin list: one for each mode of the bonds, one for each mode and wall. */
 const rowOf = ({ mode, part, x }: ModeResult, overlap: number): string => {
-  if (!walls.has(mode)) return mode;
+  if (!WALL_MODES.has(mode)) return mode;
   // First ply has a row at each end of the tube.
   const half = mode === 'first-ply' && x < overlap / 2 ? 'root' : '';
   return `${mode} ${part} ${half}`;
@@ -108,7 +100,7 @@ function plyRemark({ plies, asked }: ModeResult): string {
 
 /** Between plies the laminate's strength stands behind the figure; elsewhere the part's own. */
 function typicalBehind({ mode, part }: ModeResult, { typical }: ResolvedJoint): boolean {
-  if (walls.has(mode)) return typical.has(part);
+  if (WALL_MODES.has(mode)) return typical.has(part);
   return typical.has('adhesive') || (mode === 'interlaminar' && typical.size > 0);
 }
 

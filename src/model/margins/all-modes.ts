@@ -23,7 +23,8 @@ const PEEL: ReadonlySet<Mode> = new Set<Mode>([
   'interlaminar',
   'fracture',
 ]);
-const WALLS: ReadonlySet<Mode> = new Set<Mode>([
+/** Modes of the walls; all others are of the bonds. */
+export const WALL_MODES: ReadonlySet<Mode> = new Set<Mode>([
   'metal-yield',
   'metal-ultimate',
   'laminate-strength',
@@ -38,7 +39,7 @@ export function allModes(
 ): ModeResult[] {
   const some = (group: ReadonlySet<Mode>): boolean =>
     !only || [...group].some((mode) => only.has(mode));
-  const results: ModeResult[] = some(WALLS)
+  const results: ModeResult[] = some(WALL_MODES)
     ? wallModes(state, factors).filter(({ mode }) => !only || only.has(mode))
     : [];
   const known = (): number =>
