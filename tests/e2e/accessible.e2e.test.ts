@@ -1,23 +1,8 @@
 /** Both pages, light and dark, by axe: WCAG 2.2 A and AA. */
-import axe from 'axe-core';
-import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { describeInBrowser } from './support/browser.ts';
 import { openApp } from './support/open-app.ts';
-
-async function violations(page: Page): Promise<string[]> {
-  // The page's policy forbids added scripts; the debugger's own evaluation is not one.
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const tester = (globalThis as unknown as { axe: typeof axe }).axe;
-    const results = await tester.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-    });
-    return results.violations.map(
-      ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join('; ')}`,
-    );
-  });
-}
+import { violations } from './support/violations.ts';
 
 describeInBrowser('accessible', () => {
   it.each(['light', 'dark'] as const)(
@@ -32,6 +17,10 @@ describeInBrowser('accessible', () => {
         await joint.click();
         await page.getByRole('list', { name: 'Margins, lowest first' }).waitFor();
         expect(await violations(page)).toEqual([]);
+        await page.getByRole('button', { name: 'Around the bond' }).click();
+        await page.getByRole('application', { name: /peel around/ }).waitFor();
+        expect(await violations(page)).toEqual([]);
+        await page.getByRole('button', { name: 'Around the bond' }).click();
         await page.getByRole('textbox', { name: 'Overlap' }).fill('1,5');
         expect(await violations(page)).toEqual([]);
         // Canvases speak: a role, a sentence, and the figures in a table.

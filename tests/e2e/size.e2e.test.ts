@@ -236,15 +236,26 @@ describeInBrowser('pictures', () => {
           await tableRows(page);
           await picture(page, named(`joints-page-${scheme}`));
           await openJoint(page, 'Boom root');
-          // The sweep comes last: shear and strength are two canvases.
-          await page.locator('canvas').nth(1).waitFor();
+          // The sweep comes last: shear, peel and strength are three canvases.
+          await page.locator('canvas').nth(2).waitFor();
           await picture(page, named(`size-page-${scheme}`));
+          const clipped = await page
+            .locator('.figures-column')
+            .evaluate((column) => column.scrollHeight - column.clientHeight);
+          expect(clipped).toBeLessThanOrEqual(0);
           const overflow = await page.evaluate(() => ({
             x: document.documentElement.scrollWidth - window.innerWidth,
             y: document.documentElement.scrollHeight - window.innerHeight,
           }));
           expect(overflow.x).toBeLessThanOrEqual(0);
           expect(overflow.y).toBeLessThanOrEqual(0);
+          await page.locator('.margin .reading').first().click();
+          await page.locator('#working article').first().waitFor();
+          await picture(page, named(`working-${scheme}`));
+          await page.keyboard.press('Escape');
+          await page.getByRole('button', { name: 'Around the bond' }).click();
+          await page.getByRole('application').first().waitFor();
+          await picture(page, named(`around-${scheme}`));
           expect(app.problems).toEqual([]);
         });
       });
