@@ -74,7 +74,7 @@ describe('the working of a margin', () => {
       within(domain)
         .getAllByRole('listitem')
         .map((item) => item.textContent),
-    ).toEqual(['inside adhesive elastic', 'outside wall thinner than a tenth of the radius']);
+    ).toEqual(['inside: adhesive elastic', 'outside: wall thinner than a tenth of the radius']);
   });
 
   it('tells what lies outside the method there and in the row, in words', async () => {
@@ -194,6 +194,26 @@ describe('the sheet', () => {
     for (const overlap of ['31', '32', '33']) type('Overlap', overlap);
     const region = await sheet(/working at 33/);
     expect(within(region).getAllByRole('article')).toHaveLength(1);
+  });
+
+  it('waits until the overlap is let go', async () => {
+    await open();
+    press(/adhesive, ultimate strain, working/);
+    await sheet();
+    const before = bridge.count('joint.explain');
+    const handle = screen.getByRole('slider', { name: 'Drag overlap' });
+    const at = (type: string, clientX: number): boolean =>
+      fireEvent(
+        handle,
+        Object.assign(new Event(type, { bubbles: true }), { clientX, button: 0, pointerId: 1 }),
+      );
+    const analysed = bridge.count('joint.analyse');
+    at('pointerdown', 100);
+    at('pointermove', 140);
+    await waitFor(() => expect(bridge.count('joint.analyse')).toBeGreaterThan(analysed));
+    expect(bridge.count('joint.explain')).toBe(before);
+    at('pointerup', 140);
+    await waitFor(() => expect(bridge.count('joint.explain')).toBeGreaterThan(before));
   });
 
   it('says that it waits, and why it cannot', async () => {

@@ -51,8 +51,8 @@ export function createSizing(source: SizingSource): Sizing {
   const jointSource = { ...source, issues };
   const { report, slow } = createAnalysis(jointSource, focus);
   const sweep = createSweep(jointSource, dragging);
-  const working = createWorking(jointSource, report);
-  const map = createStressMap(jointSource, report);
+  const working = createWorking(jointSource, report, dragging);
+  const map = createStressMap(jointSource, report, dragging);
 
   const joint = (): Joint | undefined => project.document()?.joints[index()];
   // What is drawn belongs to one joint, and to a case that still acts on it.

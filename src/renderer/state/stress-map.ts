@@ -24,6 +24,7 @@ export interface MapState {
 export function createStressMap(
   source: JointSource,
   report: Accessor<JointReport | null>,
+  dragging: Accessor<boolean>,
 ): MapState {
   const { bridge, project, index, active } = source;
   const [shown, setShown] = createSignal(false);
@@ -64,7 +65,8 @@ export function createStressMap(
   );
   createEffect(() => {
     const about = drawn();
-    if (about) latest.ask(about);
+    // In a drag the curves and margins come first.
+    if (about && !dragging()) latest.ask(about);
   });
   return {
     shown,

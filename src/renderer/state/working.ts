@@ -103,6 +103,7 @@ export interface WorkingState {
 export function createWorking(
   source: JointSource,
   report: Accessor<JointReport | null>,
+  dragging: Accessor<boolean>,
 ): WorkingState {
   const { bridge, project, issues, index, active } = source;
   const [subject, setSubject] = createSignal<Subject | null>(null);
@@ -152,7 +153,8 @@ export function createWorking(
   createEffect(() => {
     const asked = question();
     report();
-    if (!asked || !active() || index() < 0 || issues.typedCount() > 0) return;
+    // In a drag the curves come first: the working waits until the hand lets go.
+    if (!asked || dragging() || !active() || index() < 0 || issues.typedCount() > 0) return;
     const turn = untrack(wished) + 1;
     setWished(turn);
     latest.ask({ asked, turn });

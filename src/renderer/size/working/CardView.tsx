@@ -69,7 +69,7 @@ export function CardView(props: { readonly card: Card }): JSX.Element {
               <li classList={{ 'is-outside': !inside }}>
                 <DomainMark inside={inside} />
                 <span>
-                  <span class="domain-word">{inside ? 'inside' : 'outside'}</span> {text}
+                  <span class="domain-word">{inside ? 'inside:' : 'outside:'}</span> {text}
                 </span>
               </li>
             )}
