@@ -2,6 +2,7 @@
 import { type Matrix, multiply, solveDense } from '../numerics/dense.ts';
 import { layerPulls } from './layer-pull.ts';
 import type { LayeredSection } from './section.ts';
+import { commonWidthStrain } from './shell.ts';
 
 /**
  * Shares of a wall's t/E3 that the opening of a bond feels: of peel on the same face, and of peel on the
@@ -68,6 +69,8 @@ function openings(section: LayeredSection): Rows {
   const size = 2 * half;
   const rows = new Float64Array(bonds.length * size);
   const fixed = new Float64Array(bonds.length);
+  // Strain around: w/R, or that of the whole width of a flat joint.
+  const width = shells[0]!.flat ? commonWidthStrain(shells) : 0;
   bonds.forEach((bond, j) => {
     const row = j * size;
     rows[row + 3 * j + 1] = -1;
@@ -81,7 +84,7 @@ function openings(section: LayeredSection): Rows {
       const { radius, thickness: t, offset } = shell;
       const [w, n, m] = [row + 3 * i + 1, row + half + 3 * i, row + half + 3 * i + 2];
       const ratio = shell.cxt / shell.cxx;
-      const own = shell.flat ? 0 : shell.ctt - ratio * shell.cxt;
+      const own = shell.ctt - ratio * shell.cxt;
       // Half a wall thins by t/2·(thinAxial·σx + thinHoop·σθ), σx = N/t − side·3M/t², M = (m + offset·n)/R.
       const byForce = (shell.thinAxial + shell.thinHoop * ratio) / (2 * radius);
       const byMoment = (-side * 1.5 * shell.thinAxial) / (t * radius);
@@ -89,8 +92,8 @@ function openings(section: LayeredSection): Rows {
       rows[n]! += byForce + byMoment * offset;
       rows[m]! += byMoment;
       fixed[j]! -= byForce * pull.n + byMoment * (pull.m + offset * pull.n);
-      rows[w]! += (shell.thinHoop * own) / (2 * radius);
-      fixed[j]! -= (shell.thinHoop * own * shell.freeHoop) / 2 + shell.freeHalfThickness;
+      if (!shell.flat) rows[w]! += (shell.thinHoop * own) / (2 * radius);
+      fixed[j]! += (shell.thinHoop * own * (width - shell.freeHoop)) / 2 - shell.freeHalfThickness;
       // The layer's strain is the mean of its two faces': half of each, ε_x = u′ − side·t/2·φ′, ε_θ = w/R.
       const closing = (bond.gap * bond.contraction) / 2;
       const bend = (-side * t) / (2 * radius * shell.bending);
@@ -99,8 +102,8 @@ function openings(section: LayeredSection): Rows {
       if (!shell.flat) rows[w]! += (closing * (1 - ratio)) / radius;
       fixed[j]! +=
         closing *
-        (shell.freeAxial +
-          ratio * shell.freeHoop -
+        (shell.freeAxial -
+          ratio * (width - shell.freeHoop) -
           pull.n / (radius * shell.cxx) -
           bend * (pull.m + offset * pull.n));
     }

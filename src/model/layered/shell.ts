@@ -124,3 +124,15 @@ export function shellOf(
     offset: face === 'both' ? 0 : face === 'inner' ? thickness / 2 : -thickness / 2,
   };
 }
+
+/** ε_y of a flat joint that is free to grow in width: Σ E_y·t·α_y·ΔT / Σ E_y·t, no net force. */
+export function commonWidthStrain(shells: readonly Shell[]): number {
+  let force = 0;
+  let stiffness = 0;
+  for (const shell of shells) {
+    const own = shell.ctt - (shell.cxt * shell.cxt) / shell.cxx;
+    force += own * shell.freeHoop;
+    stiffness += own;
+  }
+  return force / stiffness;
+}

@@ -14,7 +14,7 @@ import { dot, type Matrix } from '../numerics/dense.ts';
 import { layerPulls } from './layer-pull.ts';
 import { peelLaw } from './opening-law.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
-import type { Shell } from './shell.ts';
+import { commonWidthStrain } from './shell.ts';
 import { shearLaw, slipFlexibility, slips } from './slip-law.ts';
 
 export interface LayeredSystem {
@@ -126,16 +126,4 @@ export function layeredSystem(section: LayeredSection, flow: FlowSigns): Layered
       };
     },
   };
-}
-
-/** ε_y of a flat joint that is free to grow in width: Σ E_y·t·α_y·ΔT / Σ E_y·t, no net force. */
-function commonWidthStrain(shells: readonly Shell[]): number {
-  let force = 0;
-  let stiffness = 0;
-  for (const shell of shells) {
-    const own = shell.ctt - (shell.cxt * shell.cxt) / shell.cxx;
-    force += own * shell.freeHoop;
-    stiffness += own;
-  }
-  return force / stiffness;
 }
