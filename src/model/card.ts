@@ -30,6 +30,13 @@ export interface Step {
   readonly result: number;
   /** Where a search ended on this equation: what it must come to, and how near the search comes. */
   readonly criterion?: Criterion;
+  /** Where the values come from a numerical solution: how near it satisfies the equation. */
+  readonly near?: Near;
+}
+
+export interface Near {
+  readonly relative: number;
+  readonly why: string;
 }
 
 export interface Criterion {
@@ -70,5 +77,7 @@ export const step = <S extends string>(
   result: number,
   criterion?: Criterion,
 ): Step => ({ equation: of, values, result, ...(criterion ? { criterion } : {}) });
+
+export const nearly = (of: Step, near: Near): Step => ({ ...of, near });
 
 export const COMMON_PRACTICE = 'Common practice, no source.';

@@ -1,8 +1,98 @@
+/** The working of a figure: which state it is of, its cards, where it holds. */
+
+import { domainsOf } from '../../model/validity/domains.ts';
+import { marginWorking } from '../../model/working/modes.ts';
+import { type Focus, figures } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
-import { type Reply, refuse } from '../../shared/reply.ts';
-import type { Working } from '../../shared/reports.ts';
+import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import type { Mode, Place, Working } from '../../shared/reports.ts';
+import { environment, kindOf, whereText } from '../../shared/words.ts';
+import { cardsOf } from './explain-cards.ts';
+import { explainFigure, type Figure } from './explain-figures.ts';
+import { isMode, whyNot } from './explain-refusals.ts';
+import { type About, fitting, rowInFocus } from './explain-rows.ts';
+import { governingModes, toMargin } from './margins.ts';
 import type { ResolvedJoint } from './resolve.ts';
 
-export function explain(_p: Project, _r: ResolvedJoint, _q: unknown): Reply<Working> {
-  return refuse('bad-request', '', 'not yet');
+export interface Question {
+  readonly subject: string;
+  readonly part?: string | undefined;
+  readonly place?: Place | undefined;
+  readonly focus: Focus;
+}
+
+const isFigure = (subject: string): subject is Figure =>
+  (figures as readonly string[]).includes(subject);
+
+const list = (names: readonly string[]): string => [...new Set(names)].join(', ');
+
+export function explain(
+  project: Project,
+  resolved: ResolvedJoint,
+  question: Question,
+): Reply<Working> {
+  const { subject, focus } = question;
+  const { joint, index, cases } = resolved;
+  const { caseId } = focus;
+  if (cases.length === 0) {
+    return refuse(
+      'bad-input',
+      `joints.${index}.loads`,
+      `The joint "${joint.name}" has no load case: give it one to see a working.`,
+    );
+  }
+  if (caseId !== undefined && !cases.some(({ loadCase }) => loadCase.id === caseId)) {
+    return refuse(
+      'not-found',
+      `joints.${index}.loads`,
+      `The joint "${joint.name}" carries no load case "${caseId}". It has: ${list(cases.map(({ loadCase }) => loadCase.id))}.`,
+    );
+  }
+  if (!isFigure(subject) && !isMode(subject)) {
+    const modes = governingModes(resolved, project.settings).map(({ result }) => result.mode);
+    return refuse(
+      'not-found',
+      'subject',
+      `Nothing here is called "${subject}". This joint has: ${list([...modes, ...figures])}.`,
+    );
+  }
+  return isFigure(subject)
+    ? explainFigure(project, resolved, { ...question, subject })
+    : explainMode(project, resolved, question, subject);
+}
+
+function explainMode(
+  project: Project,
+  resolved: ResolvedJoint,
+  { part, place, focus }: Question,
+  mode: Mode,
+): Reply<Working> {
+  const { settings } = project;
+  const rows = governingModes(resolved, settings);
+  const about: About = { mode, part, place };
+  const row = rowInFocus(resolved, settings, rows, about, focus);
+  if (!row) {
+    const parts = fitting(rows, { mode }).map(({ result }) => result.part);
+    const message =
+      part !== undefined && parts.length > 0 && !parts.includes(part)
+        ? `The ${part} has no such margin; it is listed for: ${list(parts)}.`
+        : whyNot(mode, resolved, focus);
+    return refuse('not-found', 'subject', message);
+  }
+  const { state, result, loadCase } = row;
+  const margin = toMargin(row, resolved, settings.targetMargin, '');
+  const steps = marginWorking({ state, adhesive: resolved.adhesive, settings, result });
+  const where = [
+    `${loadCase.name} (${kindOf(loadCase)})`,
+    environment(loadCase.temperature, loadCase.moisture),
+    whereText(margin, state.assembly.flat),
+    ...(state.assembly.bonds.length > 1 || result.part !== 'bond' ? [result.part] : []),
+  ];
+  return ok({
+    jointId: resolved.joint.id,
+    title: margin.label,
+    where: where.join(' · '),
+    margin,
+    cards: cardsOf(steps, domainsOf(result, state)),
+  });
 }

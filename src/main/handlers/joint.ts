@@ -21,10 +21,10 @@ import { degrees, type Governing, governingModes, radians, toMargin } from './ma
 import type { ResolvedJoint } from './resolve.ts';
 import { edgeMomentOf, ledgersOf, mapOf } from './stress-extras.ts';
 
-const STATIONS = 161;
+export const STATIONS = 161;
 
 /** The governing row that decides what is drawn when nothing is asked for. */
-function drawn(rows: readonly Governing[], focus: Focus): Governing | undefined {
+export function drawn(rows: readonly Governing[], focus: Focus): Governing | undefined {
   const fitting = rows.filter(
     ({ result, loadCase }) =>
       (focus.caseId === undefined || loadCase.id === focus.caseId) &&

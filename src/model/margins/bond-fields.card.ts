@@ -73,3 +73,28 @@ export const elasticShear = equation({
   source: SHELLS,
   domains: DOMAINS,
 });
+
+/** @param capped whether the bond yields and the shear is capped */
+export const drawnPeel = (capped: boolean) =>
+  equation({
+    id: 'peak-peel',
+    title: 'Largest peel in the bond',
+    statement: capped
+      ? 'The bond yields under these loads: with its shear capped at yield, peel by temperature and flow, and what the load adds.'
+      : 'Peel is what temperature leaves and what the load adds; both come from the layered shells at this place.',
+    formula: 'sigma_f + lambda*P*sigma_1',
+    symbols: {
+      sigma_f: [
+        capped
+          ? 'peel by temperature and flow, from the capped shells'
+          : 'peel by temperature, from the layered shells',
+        'MPa',
+      ],
+      lambda: ['factor on the loads of the case', ''],
+      P: ['load at this clocking', 'N'],
+      sigma_1: ['peel per newton, from the layered shells', 'MPa/N'],
+    },
+    result: ['sigma', 'largest peel in the bond', 'MPa'],
+    source: SHELLS,
+    domains: DOMAINS,
+  });

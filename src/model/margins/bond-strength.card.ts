@@ -86,3 +86,18 @@ export const troughGone = equation({
   result: ['lambda', 'factor on the loads of the case', ''],
   source: 'L. J. Hart-Smith (1973), a tenth of yield.',
 });
+
+export const carried = equation({
+  id: 'bond-strength',
+  title: 'Strength of the bond',
+  statement:
+    'What the bonds hand over when an end fails, over the load of the case at this clocking: so many times the case the bond carries.',
+  formula: '(N_1 + N_2)/P',
+  symbols: {
+    N_1: ['force that the first bond hands over at failure, as solved', 'N'],
+    N_2: ['force that the second bond hands over at failure; 0 with one bond', 'N'],
+    P: ['load at this clocking', 'N'],
+  },
+  result: ['lambda', 'factor on the loads of the case', ''],
+  source: 'Equilibrium.',
+});

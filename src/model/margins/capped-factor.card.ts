@@ -64,6 +64,20 @@ export const peelUse = equation({
   domains: DOMAINS,
 });
 
+export const shareOfStrength = equation({
+  id: 'peel-share',
+  title: 'Peel over peel strength',
+  statement: 'How much of the peel strength the largest peel of this state takes.',
+  formula: 'sigma/sigma_p',
+  symbols: {
+    sigma: ['largest peel in the bond', 'MPa'],
+    sigma_p: ['peel strength of the adhesive', 'MPa'],
+  },
+  result: ['u', 'share of the peel strength', ''],
+  source: COMMON_PRACTICE,
+  domains: DOMAINS,
+});
+
 export const pliesUse = equation({
   id: 'plies-use',
   title: 'Between the plies',

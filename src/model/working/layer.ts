@@ -104,7 +104,7 @@ export function spotAt(
   bondFields(state).visit(theta, factor, (sample) => {
     if (sample.bond !== j) return;
     if (found === undefined || Math.abs(sample.x - place) < Math.abs(found.x - place))
-      found = sample;
+      found = { ...sample };
   });
   const sample: Sample = found!;
   const peelPull = pullAt(state, theta, PEEL_COVER);

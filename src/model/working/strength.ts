@@ -1,9 +1,10 @@
 /** Strength of the bond by adhesive ultimate strain, and its durability trough. */
-import { type Step, step } from '../card.ts';
+import { nearly, type Step, step } from '../card.ts';
 import { elasticState, hasExactPlastic, type LapState, plasticState } from '../joint/lap-state.ts';
 import type { LocalProblem } from '../joint/local-problem.ts';
 import { type BondLaw, type Channel, slipAtYield, thermalMismatch } from '../lap/problem.ts';
 import {
+  carried,
   resultantSlip,
   slipUse,
   troughGone,
@@ -87,7 +88,20 @@ function failureSteps(
       target: 1,
       ...EXACT,
     }),
+    carriedStep(problem, plasticState(problem, factor), factor),
   ];
+}
+
+/** Equilibrium of the state at failure, in the direction that carries more. */
+function carriedStep(problem: LocalProblem, lap: LapState, factor: number): Step {
+  const loads = problem.channels.map(({ load }) => Math.abs(load));
+  const q = loads.indexOf(Math.max(...loads));
+  const of = (j: number): number => (j < problem.bonds.length ? lap.outerForce(q, j, 0) : 0);
+  const values = { N_1: of(0), N_2: of(1), P: problem.channels[q]!.load };
+  return nearly(step(carried, values, factor), {
+    relative: 1e-6,
+    why: 'equilibrium of the numerical solution at failure',
+  });
 }
 
 const flowStep = (problem: LocalProblem, channel: Channel, bond: BondLaw, factor: number): Step =>
@@ -150,11 +164,13 @@ function wornStep(problem: LocalProblem, { bond, end }: BondStrength): Step {
 }
 
 function chainSteps(problem: LocalProblem, { bond: j, end, failed, factor }: BondStrength): Step[] {
-  const { along, around, size } = slipOf(problem, failed ?? plasticState(problem, factor), j, end);
+  const lap = failed ?? plasticState(problem, factor);
+  const { along, around, size } = slipOf(problem, lap, j, end);
   const limit = problem.bonds[j]!.slipAtFailure;
   return [
     step(resultantSlip, { s_x: along, s_theta: around }, size),
     step(slipUse, { s: size, s_u: limit }, size / limit, { target: 1, ...CHAIN }),
+    carriedStep(problem, lap, factor),
   ];
 }
 

@@ -1,0 +1,218 @@
+/** Workings of figures that are no margins: of the drawn state, of the bond, of the overlap. */
+import type { Step } from '../../model/card.ts';
+import { gapStates } from '../../model/joint/assembly.ts';
+import { isFlatSingle } from '../../model/layered/edge-loads.ts';
+import type { Mode } from '../../model/margins/asked.ts';
+import { type JointState, jointState } from '../../model/margins/state.ts';
+import { domainsOf } from '../../model/validity/domains.ts';
+import { peakPeelWorking, peakShearWorking } from '../../model/working/drawn.ts';
+import { edgeMomentWorking } from '../../model/working/edge.ts';
+import { plateauWorking } from '../../model/working/plateau.ts';
+import { strengthAt, strengthSteps } from '../../model/working/strength.ts';
+import type { Focus, figures } from '../../shared/contract.ts';
+import type { LoadCase, Project } from '../../shared/project.ts';
+import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import type { Working } from '../../shared/reports.ts';
+import {
+  clocking,
+  edgeMomentWords,
+  environment,
+  gapWords,
+  kindOf,
+  millimetres,
+} from '../../shared/words.ts';
+import { cardsOf } from './explain-cards.ts';
+import { drawn, STATIONS } from './joint.ts';
+import { degrees, governingModes, radians } from './margins.ts';
+import type { ResolvedJoint } from './resolve.ts';
+
+export type Figure = (typeof figures)[number];
+
+export interface FigureQuestion {
+  readonly subject: Figure;
+  readonly part?: string | undefined;
+  readonly focus: Focus;
+}
+
+interface Shown {
+  readonly title: string;
+  readonly steps: readonly Step[];
+  /** What the place adds to case, gap and clocking. */
+  readonly place: string;
+  /** The mode whose domains this figure shares. */
+  readonly like: Mode;
+  readonly wholeBondFlows?: boolean;
+}
+
+export function explainFigure(
+  project: Project,
+  resolved: ResolvedJoint,
+  question: FigureQuestion,
+): Reply<Working> {
+  if (question.subject === 'plateau') return explainPlateau(project, resolved);
+  const { focus, part } = question;
+  const { settings } = project;
+  const { state, loadCase, theta, loadFactor } = seen(project, resolved, focus);
+  const names = state.assembly.bonds.map(({ name }) => name);
+  if (part !== undefined && !names.includes(part)) {
+    return refuse(
+      'not-found',
+      'part',
+      `This joint has no bond "${part}". It has: ${names.join(', ')}.`,
+    );
+  }
+  const given = { state, adhesive: resolved.adhesive, settings };
+  const shown = showFigure(question, given, { theta, loadFactor, names });
+  if (!shown.ok) return shown;
+  const { title, steps, place, like, wholeBondFlows = false } = shown.value;
+  const where = [
+    `${loadCase.name} (${kindOf(loadCase)})`,
+    environment(loadCase.temperature, loadCase.moisture),
+    gapWords[state.gapState],
+    ...(state.assembly.flat ? [] : [`clocking ${clocking(degrees(theta))}`]),
+    `loads × ${Number(loadFactor.toPrecision(4))}`,
+    place,
+  ];
+  return ok({
+    jointId: resolved.joint.id,
+    title,
+    where: where.filter((text) => text !== '').join(' · '),
+    margin: null,
+    cards: cardsOf(steps, domainsLike(state, like, theta, wholeBondFlows)),
+  });
+}
+
+/** The state that is drawn for a focus: what it leaves out is that of the governing row. */
+function seen({ settings }: Project, resolved: ResolvedJoint, focus: Focus) {
+  const { input, adhesive, cases } = resolved;
+  const whole =
+    focus.caseId !== undefined && focus.gapState !== undefined && focus.theta !== undefined;
+  const row = whole ? undefined : drawn(governingModes(resolved, settings), focus);
+  const caseId = focus.caseId ?? row?.loadCase.id;
+  const { loadCase, input: loaded } =
+    cases.find(({ loadCase: one }) => one.id === caseId) ?? cases[0]!;
+  const states = gapStates(input);
+  const wanted = focus.gapState ?? row?.result.gapState ?? 'nominal';
+  const gapState = states.includes(wanted) ? wanted : 'nominal';
+  return {
+    state: jointState(input, adhesive, loaded, gapState, settings),
+    loadCase,
+    theta: focus.theta === undefined ? (row?.result.theta ?? 0) : radians(focus.theta),
+    loadFactor: focus.loadFactor ?? 1,
+  };
+}
+
+/** Domains as for a margin of that mode; a figure asks no factor and has no place of its own. */
+const domainsLike = (state: JointState, mode: Mode, theta: number, wholeBondFlows: boolean) =>
+  domainsOf(
+    {
+      mode,
+      part: '',
+      reached: 1,
+      asked: 1,
+      margin: 0,
+      place: 'within',
+      x: 0,
+      theta,
+      gapState: state.gapState,
+      wholeBondFlows,
+    },
+    state,
+  );
+
+interface Seen {
+  readonly theta: number;
+  readonly loadFactor: number;
+  readonly names: readonly string[];
+}
+
+type Given = Parameters<typeof strengthSteps>[0];
+
+function showFigure(
+  { subject, part, focus }: FigureQuestion,
+  given: Given,
+  { theta, loadFactor, names }: Seen,
+): Reply<Shown> {
+  const stations = focus.stations ?? STATIONS;
+  const state = { theta, loadFactor, stations };
+  const all = names.map((_name, j) => j);
+  const asked = part === undefined ? all : all.filter((j) => names[j] === part);
+  const inBond = (j: number): string => (names.length > 1 ? `, ${names[j]!}` : '');
+  /** Without a bond named, the one with the larger figure. */
+  const largest = <T extends { readonly steps: readonly Step[] }>(of: (j: number) => T) =>
+    asked.map((j) => ({ j, ...of(j) })).reduce((a, b) => (last(b.steps) > last(a.steps) ? b : a));
+  switch (subject) {
+    case 'peak-shear': {
+      const { j, steps, x } = largest((i) => peakShearWorking(given, state, i));
+      const title = `Peak shear${inBond(j)}`;
+      return ok({ title, steps, place: `at ${millimetres(x)}`, like: 'adhesive-yield' });
+    }
+    case 'peak-peel': {
+      const { j, steps, x } = largest((i) => peakPeelWorking(given, state, i));
+      const title = `Peak peel${inBond(j)}`;
+      return ok({ title, steps, place: `at ${millimetres(x)}`, like: 'adhesive-peel' });
+    }
+    case 'edge-moment': {
+      if (!isFlatSingle(given.state.assembly)) {
+        return refuse(
+          'not-found',
+          'subject',
+          'Only a flat single lap has an edge moment: this joint carries its load without one.',
+        );
+      }
+      const method = edgeMomentWords[given.settings.edgeMoment ?? 'goland-reissner'];
+      const title = `Edge moment (${method} is used)`;
+      return ok({
+        title,
+        steps: edgeMomentWorking(given, loadFactor),
+        place: '',
+        like: 'adhesive-peel',
+      });
+    }
+    default: {
+      const strength = strengthAt(given.state.at(theta));
+      if (!strength) {
+        return refuse(
+          'not-found',
+          'subject',
+          'No load acts at this clocking: a strength as a factor on it means nothing.',
+        );
+      }
+      return ok({
+        title: `Strength of the bond${inBond(strength.bond)}`,
+        steps: strengthSteps(given, theta),
+        place: `at the ${strength.end}`,
+        like: 'adhesive-strain',
+        wholeBondFlows: strength.wholeBondFlows,
+      });
+    }
+  }
+}
+
+const last = (steps: readonly Step[]): number => steps[steps.length - 1]?.result ?? 0;
+
+function explainPlateau({ settings }: Project, resolved: ResolvedJoint): Reply<Working> {
+  const { input: joint, adhesive, cases } = resolved;
+  const question = { joint, adhesive, cases: cases.map(({ input }) => input), settings };
+  const { steps, overlap, caseIndex } = plateauWorking(question);
+  const loadCase: LoadCase | undefined = cases[caseIndex]?.loadCase;
+  if (!loadCase || steps.length === 0) {
+    return refuse(
+      'not-found',
+      'subject',
+      'The bond has no strength to compare: no load acts on it, or temperature alone fails it.',
+    );
+  }
+  const where =
+    overlap === null
+      ? 'no plateau within the longest overlap that is looked at'
+      : `plateau at ${millimetres(overlap)}`;
+  const state = jointState(joint, adhesive, cases[caseIndex]!.input, 'nominal', settings);
+  return ok({
+    jointId: resolved.joint.id,
+    title: 'Plateau of the bond',
+    where: `${loadCase.name} (${kindOf(loadCase)}) · ${where}`,
+    margin: null,
+    cards: cardsOf(steps, domainsLike(state, 'adhesive-strain', 0, false)),
+  });
+}
