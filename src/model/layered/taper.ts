@@ -3,7 +3,7 @@
  * from the system at the two Gauss points, Ω = (A1 + A2)·h/2 + √3/12·h²·[A2, A1].
  */
 import { type Matrix, multiply } from '../numerics/dense.ts';
-import { advance, balance, LONGEST_STEP } from './exponential.ts';
+import { advance, type Balanced, balance, LONGEST_STEP } from './exponential.ts';
 import type { LayeredLap } from './lap.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
 import { type Stretch, uniformStretch } from './stretch.ts';
@@ -26,8 +26,34 @@ export function taperedStretches(
   from: number,
   to: number,
 ): Stretch[] {
-  const marks = [from, ...marksOf(lap).filter((x) => x > from && x < to), to];
-  return marks.slice(1).map((end, i) => taperedStretch(lap, flow, marks[i]!, end));
+  const kept = storeOf(lap);
+  const marks = [from, ...kept.marks.filter((x) => x > from && x < to), to];
+  return marks.slice(1).map((end, i) => {
+    const key = `${marks[i]} ${end} ${flow.join()}`;
+    let stretch = kept.stretches.get(key);
+    if (!stretch) {
+      stretch = taperedStretch(lap, flow, marks[i]!, end);
+      kept.stretches.set(key, stretch);
+    }
+    return stretch;
+  });
+}
+
+/** What the capped states of one lap share: only the stretches at their fronts differ. */
+interface Store {
+  readonly marks: readonly number[];
+  readonly stretches: Map<string, Stretch>;
+}
+
+const stores = new WeakMap<LayeredLap, Store>();
+
+function storeOf(lap: LayeredLap): Store {
+  let store = stores.get(lap);
+  if (!store) {
+    store = { marks: marksOf(lap), stretches: new Map() };
+    stores.set(lap, store);
+  }
+  return store;
 }
 
 /** Marks over the whole overlap, the same from both ends. */
@@ -58,6 +84,16 @@ function turningLength({ shells, bonds }: LayeredSection): number {
 function taperedStretch(lap: LayeredLap, flow: FlowSigns, from: number, to: number): Stretch {
   const mean = exponent(lap, flow, from, to);
   const stretch = uniformStretch(mean.a, mean.g, to - from);
+  const parts = new Map<number, Balanced>();
+  const partTo = (along: number): Balanced => {
+    let part = parts.get(along);
+    if (!part) {
+      const { a, g } = exponent(lap, flow, from, from + along);
+      part = balance(a, g);
+      parts.set(along, part);
+    }
+    return part;
+  };
   return {
     ...stretch,
     sample: ({ x, from: first, to: last, start }, d0, d1, share, see) => {
@@ -68,15 +104,14 @@ function taperedStretch(lap: LayeredLap, flow: FlowSigns, from: number, to: numb
       // The exponent of the whole stretch holds at its end only: inside, that of the part walked.
       for (let i = first; i < last; i++) {
         const along = Math.min(Math.max(x[i]! - start, 0), to - from);
-        see(i, along === 0 ? y : walk(exponent(lap, flow, from, from + along), y, share, along));
+        see(i, along === 0 ? y : walk(partTo(along), y, share, along));
       }
     },
   };
 }
 
 /** y along a length on which the exponent is taken as constant. */
-function walk({ a, g }: Affine, y: Matrix, share: number, length: number): Matrix {
-  const balanced = balance(a, g);
+function walk(balanced: Balanced, y: Matrix, share: number, length: number): Matrix {
   const steps = Math.max(1, Math.ceil((balanced.rate * length) / LONGEST_STEP));
   let state = y;
   for (let i = 0; i < steps; i++) state = advance(balanced, state, share, length / steps);
