@@ -22,6 +22,8 @@ export const THIN_WALL = 5;
 const FLAT_PLIES = 10;
 /** Overlap over the thickest wall, for theories of walls as beams and shells. */
 const LONG_ENOUGH = 3;
+/** From here on the layered model meets finite elements at a built-in root (the verification book). */
+const ROOT_GAPS = 5;
 /** Walls over the gap, for a bond that is a thin layer between them. */
 const THIN_BOND = 2;
 
@@ -34,6 +36,13 @@ const layered: ReadonlySet<Mode> = new Set<Mode>([
   'metal-yield',
   'metal-ultimate',
   'laminate-strength',
+]);
+
+const peels: ReadonlySet<Mode> = new Set<Mode>([
+  'adhesive-peel',
+  'peel-shear',
+  'interlaminar',
+  'fracture',
 ]);
 
 const short = (value: number): string => String(Number(value.toPrecision(3)));
@@ -92,6 +101,14 @@ export function domainsOf(result: ModeResult, state: JointState): Domain[] {
         inside: fitsSolid(adhesives[0]!),
       },
     );
+  }
+  if (peels.has(result.mode) && assembly.bonds.length === 2) {
+    const gap = Math.max(...assembly.bonds.map((bond) => bond.gap));
+    domains.push({
+      code: 'built-in-root',
+      text: `peel is judged at least ${ROOT_GAPS} gaps from the root, where the walls are built into solid metal: nearer, its peak at the corner is not resolved (here ${short(result.x)} mm)`,
+      inside: result.x >= ROOT_GAPS * gap,
+    });
   }
   if (layered.has(result.mode) && isFlatSingle(assembly)) {
     const edge = flatEdgeMoments(assembly, loadCase.loads.force);
