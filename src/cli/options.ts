@@ -1,6 +1,6 @@
 /** Options of the command line: how each is written, read and explained. */
 import type { z } from 'zod';
-import { requests } from '../shared/contract.ts';
+import { figures, requests } from '../shared/contract.ts';
 import { readNumber } from '../shared/number-entry.ts';
 
 export type Read = { readonly value: unknown } | { readonly wrong: string };
@@ -63,6 +63,35 @@ export const loadCase: Option = {
   needed: true,
   read: anId,
 };
+/** The same where the governing one is meant when it is left out. */
+export const anyCase: Option = {
+  ...loadCase,
+  help: 'the id of one of its load cases; the governing one when left out',
+  needed: false,
+};
+const aWord: Option['read'] = (text) =>
+  text.length > 0 && text.length <= 40
+    ? { value: text }
+    : { wrong: 'a name has 1 to 40 characters.' };
+export const mode: Option = {
+  name: 'mode',
+  takes: 'MODE',
+  help: `a mode of the margin list, or one of ${figures.join(', ')}; the lowest margin when left out`,
+  read: aWord,
+};
+export const part: Option = {
+  name: 'part',
+  takes: 'PART',
+  help: 'bond or wall, where there are several',
+  read: aWord,
+};
+const places = requests['joint.explain'].shape.place.unwrap().options;
+export const place: Option = {
+  name: 'place',
+  takes: places.join('|'),
+  help: 'end of the overlap, where a mode is listed for both',
+  read: oneOf(places),
+};
 export const gap: Option = {
   name: 'gap',
   takes: gaps.join('|'),
@@ -84,8 +113,14 @@ export const factor: Option = {
 export const stations: Option = {
   name: 'stations',
   takes: 'N',
-  help: 'also lists the shear at N places along the overlap',
+  help: 'also lists shear and peel at N places along the overlap',
   read: numberIn(focus.shape.stations.unwrap()),
+};
+export const map: Option = {
+  name: 'map',
+  takes: 'N',
+  help: 'also the elastic stresses all round, at N clockings; with --json only',
+  read: numberIn(focus.shape.map.unwrap()),
 };
 export const from: Option = {
   name: 'from',

@@ -4,7 +4,14 @@ import { lapOf } from '../shared/convert-lap.ts';
 import type { Joint, LoadCase } from '../shared/project.ts';
 import type { BondStress, StressReport } from '../shared/reports.ts';
 import { toDisplay } from '../shared/units.ts';
-import { clocking, environment, gapWords, lapWords, millimetres } from '../shared/words.ts';
+import {
+  clocking,
+  edgeMomentText,
+  environment,
+  gapWords,
+  lapWords,
+  millimetres,
+} from '../shared/words.ts';
 import { significant } from './figures.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { caution, flagLines, type Paper, parts } from './report.ts';
@@ -42,6 +49,25 @@ const bondRow = (bond: BondStress): Cell[] => [
   number(bond.force),
 ];
 
+const peelColumns: readonly Column[] = [
+  { title: 'Peel' },
+  right('Peak MPa'),
+  right('at mm'),
+  right('Elastic MPa'),
+  right('Strength MPa'),
+  { title: 'Shear', least: 8 },
+];
+
+/** The peak that counts, the elastic one beside it, and whether the shear is capped for it. */
+const peelRow = ({ part, layered }: BondStress): Cell[] => [
+  cell(part),
+  number(layered.peak.value),
+  cell(layered.peak.x.toFixed(1)),
+  number(Math.max(...layered.peel)),
+  cell(layered.strength === null ? 'not known' : significant(layered.strength)),
+  cell(layered.capped ? 'capped at yield' : 'elastic'),
+];
+
 const wallColumns: readonly Column[] = [
   { title: 'Wall' },
   right('Root MPa'),
@@ -64,10 +90,21 @@ const aroundNote =
   'Forces are those of the line load at this clocking, taken all the way round: bending included, they are more than the axial force of the case.';
 
 function curveTable({ x, bonds }: StressReport, width: number): string {
-  const titles = [right('x mm'), ...bonds.map(({ part }) => right(`${part} MPa`))];
+  const titles = [
+    right('x mm'),
+    ...bonds.flatMap(({ part, layered }) => [
+      right(`${part} MPa`),
+      right('peel MPa'),
+      ...(layered.capped ? [right('peel, capped')] : []),
+    ]),
+  ];
   const rows = x.map((place, i) => [
     cell(place.toFixed(2)),
-    ...bonds.map(({ shear }) => number(shear[i] ?? 0)),
+    ...bonds.flatMap(({ shear, layered: { peel, capped } }) => [
+      number(shear[i] ?? 0),
+      number(peel[i] ?? 0),
+      ...(capped ? [number(capped.peel[i] ?? 0)] : []),
+    ]),
   ]);
   return table(titles, rows, width);
 }
@@ -109,6 +146,10 @@ export function stressText(
       paragraph(verdict(report), width),
     ].join('\n'),
     table(bondColumns, report.bonds.map(bondRow), width),
+    table(peelColumns, report.bonds.map(peelRow), width),
+    report.edgeMoment
+      ? paragraph(`Edge moment factor: ${edgeMomentText(report.edgeMoment)}.`, width)
+      : '',
     table(wallColumns, wallRows(report), width),
     flat ? '' : paragraph(aroundNote, width),
     paragraph(troughLine(report, report.bonds.length), width),

@@ -10,6 +10,7 @@ import { printable } from './figures.ts';
 import { didYouMean } from './nearest.ts';
 import type { Paper } from './report.ts';
 import { checkText } from './report-check.ts';
+import { explainText } from './report-explain.ts';
 import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
 
@@ -97,6 +98,7 @@ async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promi
     theta: 'theta',
     factor: 'loadFactor',
     stations: 'stations',
+    map: 'map',
   };
   const focus = given(run.options, names);
   const reply = await askFor(ask, 'joint.stress', { document: project, jointId, focus });
@@ -110,6 +112,40 @@ async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promi
   return {
     value: reply.value,
     text: () => stressText(printable(reply.value), joint, loadCase, curve, paper),
+  };
+}
+
+/** The figure that is asked for, or the lowest margin of the joint (in the case, where one is named). */
+async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
+  const jointId = String(run.options.get('joint'));
+  const caseId = run.options.get('case') as string | undefined;
+  const refused = (error: RequestError) =>
+    refusal(error, run.file, meant(error, project, jointId, caseId));
+  const focus = given(run.options, { case: 'caseId', gap: 'gapState' });
+  let about = given(run.options, { mode: 'subject', part: 'part', place: 'place' });
+  if (!run.options.has('mode')) {
+    const analysed = await askFor(ask, 'joint.analyse', { document: project, jointId, focus });
+    if (!analysed.ok) return refused(analysed.error);
+    const lowest = analysed.value.margins.find(
+      (margin) =>
+        (caseId === undefined || margin.caseId === caseId) &&
+        (about.part === undefined || margin.part === about.part) &&
+        (about.place === undefined || margin.place === about.place),
+    );
+    if (!lowest) {
+      const message =
+        'No margin of this joint is lowest there: name one with --mode, or leave case, part and place out.';
+      return refusal({ code: 'not-found', field: `joints`, message }, run.file);
+    }
+    about = { subject: lowest.mode, part: lowest.part, place: lowest.place };
+  }
+  const input = { document: project, jointId, focus, ...about };
+  const reply = await askFor(ask, 'joint.explain', input as RequestInput<'joint.explain'>);
+  if (!reply.ok) return refused(reply.error);
+  const joint = printable(project.joints.find(({ id }) => id === jointId)!);
+  return {
+    value: reply.value,
+    text: () => explainText(printable(reply.value), joint, paper),
   };
 }
 
@@ -150,6 +186,7 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (!opened.ok) return { error: opened.error, line: opened.error.message };
   const project = opened.value.document;
   if (name === 'stress') return stress(ask, project, run, paper);
+  if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);
   return check(ask, project, run, paper);
 }

@@ -29,8 +29,13 @@ function rounding(formula: string, values: Scope, result: number): number {
 }
 
 const RELATIVE = 1e-9;
+/** Squares of rounding errors: zero in any unit. */
+const NOTHING = 1e-60;
 
-export function expectCard({ equation, values, result, criterion, near }: Step, where: string): void {
+export function expectCard(
+  { equation, values, result, criterion, near }: Step,
+  where: string,
+): void {
   const what = `${where}: ${equation.id}`;
   const given = `${equation.formula} with ${JSON.stringify(values)}`;
   const symbols = equation.symbols.map(({ symbol }) => symbol);
@@ -41,9 +46,13 @@ export function expectCard({ equation, values, result, criterion, near }: Step, 
   }
   const own = said(equation.formula, values);
   const allowed =
-    (near?.relative ?? RELATIVE) * Math.abs(result) + rounding(equation.formula, values, own);
+    (near?.relative ?? RELATIVE) * Math.abs(result) +
+    rounding(equation.formula, values, own) +
+    NOTHING;
   if (!(Math.abs(own - result) <= allowed)) {
-    expect.fail(`${what}: the formula gives ${own}, the model ${result}, allowed ${allowed}; ${given}`);
+    expect.fail(
+      `${what}: the formula gives ${own}, the model ${result}, allowed ${allowed}; ${given}`,
+    );
   }
   if (criterion && !(Math.abs(result - criterion.target) <= criterion.tolerance)) {
     expect.fail(

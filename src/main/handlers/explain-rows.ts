@@ -16,6 +16,13 @@ export interface About {
   readonly place?: Place | undefined;
 }
 
+/** What the search for a mode takes from others, in their order: its last digits depend on it. */
+const needs: Readonly<Partial<Record<Mode, readonly Mode[]>>> = {
+  'adhesive-peel': ['adhesive-strain'],
+  interlaminar: ['adhesive-strain', 'adhesive-peel'],
+};
+export const onlyFor = (mode: Mode): ReadonlySet<Mode> => new Set([mode, ...(needs[mode] ?? [])]);
+
 /** Rows of a mode that a part and a place leave; a place only where there are several. */
 export function fitting(rows: readonly Governing[], { mode, part, place }: About): Governing[] {
   const same = rows.filter(
@@ -48,7 +55,7 @@ export function rowInFocus(
     for (const gap of gapStates(resolved.input)) {
       if (gapState !== undefined && gap !== gapState) continue;
       const state = jointState(resolved.input, resolved.adhesive, input, gap, settings);
-      const only = new Set<Mode>([about.mode, 'adhesive-strain']);
+      const only = onlyFor(about.mode);
       for (const result of allModes(state, resolved.adhesive, settings.factors, { only })) {
         found.push({ result, loadCase, state });
       }

@@ -10,7 +10,7 @@ import { environment, kindOf, whereText } from '../../shared/words.ts';
 import { cardsOf } from './explain-cards.ts';
 import { explainFigure, type Figure } from './explain-figures.ts';
 import { isMode, whyNot } from './explain-refusals.ts';
-import { type About, fitting, rowInFocus } from './explain-rows.ts';
+import { type About, fitting, onlyFor, rowInFocus } from './explain-rows.ts';
 import { governingModes, toMargin } from './margins.ts';
 import type { ResolvedJoint } from './resolve.ts';
 
@@ -68,7 +68,7 @@ function explainMode(
   mode: Mode,
 ): Reply<Working> {
   const { settings } = project;
-  const rows = governingModes(resolved, settings);
+  const rows = governingModes(resolved, settings, false, onlyFor(mode));
   const about: About = { mode, part, place };
   const row = rowInFocus(resolved, settings, rows, about, focus);
   if (!row) {

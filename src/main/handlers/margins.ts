@@ -2,6 +2,7 @@
 import { gapStates } from '../../model/joint/assembly.ts';
 import type { GapState, ModelSettings } from '../../model/joint/types.ts';
 import { allModes, WALL_MODES } from '../../model/margins/all-modes.ts';
+import type { Mode } from '../../model/margins/asked.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
 import { type JointState, jointState } from '../../model/margins/state.ts';
 import { refineStrength } from '../../model/margins/strength-clocking.ts';
@@ -29,11 +30,13 @@ const rowOf = ({ mode, part, x }: ModeResult, overlap: number): string => {
 /**
  * The worst of each mode and part, lowest margin first.
  * @param onlyLowest when just the first row matters: searches that cannot change it are left out
+ * @param only the modes to compute; all when left out
  */
 export function governingModes(
   resolved: ResolvedJoint,
   settings: ModelSettings,
   onlyLowest = false,
+  only?: ReadonlySet<Mode>,
 ): Governing[] {
   const rows = new Map<string, Governing>();
   let lowest = Number.POSITIVE_INFINITY;
@@ -47,6 +50,7 @@ export function governingModes(
         settings,
       );
       const results = allModes(state, resolved.adhesive, settings.factors, {
+        ...(only ? { only } : {}),
         ofInterest: (mode, known) =>
           onlyLowest
             ? Math.min(lowest, known)

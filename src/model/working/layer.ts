@@ -14,10 +14,10 @@ import { plateProperties } from '../layered/shell.ts';
 import { coveredLoad, elasticPeel, elasticShear, wallLoad } from '../margins/bond-fields.card.ts';
 import {
   bondFields,
-  PEEL_COVER,
+  boundedCover,
+  coverAt,
   pullAt,
   type Sample,
-  SHEAR_COVER,
 } from '../margins/bond-fields.ts';
 import { estimate } from '../peel/outer-adherend.card.ts';
 import { outerAdherendPeel } from '../peel/outer-adherend.ts';
@@ -64,10 +64,17 @@ export function openingSteps({ state }: Given, j: number): Step[] {
   return [own, step(openingStiffnessOfTwo, values, result)];
 }
 
-export function pullStep({ state }: Given, theta: number, what: 'peel' | 'shear'): Step {
+/** @param bounded for a capped state, where one load stands for force and moment */
+export function pullStep(
+  { state }: Given,
+  theta: number,
+  what: 'peel' | 'shear',
+  place: { readonly bond: number; readonly x: number },
+  bounded = false,
+): Step {
   const { assembly, loadCase } = state;
   const { force, moment } = loadCase.loads;
-  const c = what === 'peel' ? PEEL_COVER : SHEAR_COVER;
+  const c = (bounded ? boundedCover : coverAt)(state, what, place.bond, place.x);
   const load = pullAt(state, theta, c);
   if (assembly.flat) return step(flatLoad, { F: force }, load);
   const R_t = assembly.tube.root.meanRadius;
@@ -107,14 +114,14 @@ export function spotAt(
       found = { ...sample };
   });
   const sample: Sample = found!;
-  const peelPull = pullAt(state, theta, PEEL_COVER);
-  const { x, unit } = state.layered.fields(factor * peelPull);
+  const peelPull = pullAt(state, theta, coverAt(state, 'peel', j, sample.x));
+  const { x, unit } = state.layered.fields(factor * state.loadCase.loads.force);
   const i = x.indexOf(sample.x);
   const field = unit.bonds[j]!;
   return {
     sample,
     peelPull,
-    shearPull: pullAt(state, theta, SHEAR_COVER),
+    shearPull: pullAt(state, theta, coverAt(state, 'shear', j, sample.x)),
     peelPerNewton: field.peel[i]!,
     shearPerNewton: field.shear[i]!,
   };

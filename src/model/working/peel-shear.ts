@@ -1,5 +1,5 @@
 /** First yield under peel and shear, and fracture: elastic layered shells. */
-import { type Step, step } from '../card.ts';
+import { type Criterion, type Step, step } from '../card.ts';
 import { openingEnergy, slidingEnergy } from '../joint/knockdown.card.ts';
 import { fractureAt } from '../joint/knockdown.ts';
 import { constrainedModulus } from '../layered/of-joint.ts';
@@ -46,6 +46,13 @@ export function peelShearWorking(given: GivenMode): Step[] {
   ];
 }
 
+/** The factor is sought to 1e-12 of 1 or more, which is little of a factor far below 1. */
+const cracked = (factor: number): Criterion => ({
+  target: 1,
+  tolerance: ELASTIC.tolerance + 1e-10 / Math.min(factor, 1),
+  why: 'root of the mix, sought to 1e-12 of a factor of 1',
+});
+
 export function fractureWorking(given: GivenMode): Step[] {
   const { state, adhesive, result } = given;
   const j = bondIndex(state, result.part);
@@ -90,7 +97,7 @@ export function fractureWorking(given: GivenMode): Step[] {
         m: limit.exponent,
       },
       use,
-      reached === 0 ? undefined : ELASTIC,
+      reached === 0 ? undefined : cracked(reached),
     ),
     ...marginSteps(given),
   ];

@@ -64,7 +64,7 @@ export function peelWorking(given: GivenMode): Step[] {
     ...estimateSteps(given, j),
     pullStep(given, result.theta, 'peel'),
   ];
-  if (result.reached === 0) {
+  if (result.reached === 0 && !result.shearFirst) {
     const { sample } = spotAt(given, result.theta, 0, j, result.x);
     const cold = step(peeledCold, { sigma_p, sigma_T: sample.peelHeld }, 0);
     return [...before, cold, ...marginSteps(given)];
@@ -191,7 +191,7 @@ export function pliesWorking(given: GivenMode): Step[] {
         use: Math.hypot(Math.max(peel, 0) / one.tension, shear / one.shear),
       }))
       .reduce((a, b) => (b.use > a.use ? b : a));
-  if (result.reached === 0) {
+  if (result.reached === 0 && !result.shearFirst) {
     const { sample } = spotAt(given, result.theta, 0, j, result.x);
     const [sigma, tau] = [sample.peelHeld, Math.abs(sample.shearHeld)];
     const { tension, shear } = face(sigma, tau);

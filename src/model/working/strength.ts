@@ -179,7 +179,7 @@ export function troughWorking(given: GivenMode): Step[] {
   const problem = state.at(result.theta);
   const strength = strengthAt(problem)!;
   const { reached } = result;
-  if (Math.abs(reached - strength.factor) <= 1e-9 * reached && reached > 0) {
+  if (Math.abs(reached - strength.factor) <= 1e-9 * reached) {
     const outlasts = step(troughOutlasts, { lambda_u: strength.factor }, reached);
     return [...strengthSteps(given, result.theta), outlasts, ...marginSteps(given)];
   }
