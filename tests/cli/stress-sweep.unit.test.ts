@@ -99,11 +99,46 @@ describe('stress', () => {
     expect((await stress()).out).not.toContain('x mm');
     const { out } = await stress('--stations', '7');
     const lines = linesOf(out);
-    const start = lines.findIndex((line) => /^ *x mm +bond MPa$/.test(line));
+    const start = lines.findIndex((line) => /^ *x mm +bond MPa +peel MPa$/.test(line));
     const listed = lines.slice(start + 2, lines.indexOf('', start));
     expect(listed).toHaveLength(7);
     expect(listed[0]).toMatch(/^ *0\.00 /);
     expect(listed[6]).toMatch(/^ *50\.00 /);
+  });
+
+  it('shows peel, its strength, and the elastic peak beside the one that counts', async () => {
+    const value = await stressOf({ caseId: 'wind-hot', gapState: 'max' });
+    const { out } = await stress('--gap', 'max');
+    const lines = linesOf(out);
+    const at = lines.findIndex((line) => line.startsWith('Peel '));
+    const [, peak, x, elastic] = lines[at + 2]!.trim().split(/\s{2,}/);
+    const { layered } = value.bonds[0]!;
+    near(peak, layered.peak.value);
+    expect(x).toBe(layered.peak.x.toFixed(1));
+    near(elastic, Math.max(...layered.peel));
+    expect(lines[at + 2]).toMatch(layered.capped ? /capped at yield$/ : /elastic$/);
+  });
+
+  it('lists the curve with capped peel where the bond yields', async () => {
+    const given = ['--factor', '3', '--stations', '5'];
+    const value = await stressOf({ caseId: 'wind-hot', loadFactor: 3, stations: 5 });
+    const { capped, peel } = value.bonds[0]!.layered;
+    expect(capped).not.toBeNull();
+    const lines = linesOf((await stress(...given)).out);
+    const start = lines.findIndex((line) => /^ *x mm /.test(line));
+    expect(lines[start]).toMatch(/peel MPa +peel, capped$/);
+    const last = lines[start + 6]!.trim().split(/\s{2,}/);
+    near(last[2], peel[4]!);
+    near(last[3], capped!.peel[4]!);
+  });
+
+  it('answers with a map of the bond where it is asked for', async () => {
+    const { out } = await stress('--map', '8', '--json');
+    const { map } = JSON.parse(out) as StressReport;
+    expect(map!.theta).toHaveLength(8);
+    expect(map!.bonds[0]!.peel).toHaveLength(8);
+    expect(map!.bonds[0]!.peel[0]).toHaveLength(map!.x.length);
+    expect(JSON.parse((await stress('--json')).out).map).toBeNull();
   });
 
   it('says of a case without load that only thermal stress is there', async () => {
