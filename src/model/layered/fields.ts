@@ -2,7 +2,8 @@
  * Elastic fields of a layered lap at stations along the overlap, in two parts that add: per unit of
  * load, and by temperature. Shear is positive when the tube is pulled, peel when it opens the bond.
  */
-import type { LayeredSolution, WallForces } from './lap.ts';
+import { solveHarmonic } from './harmonic.ts';
+import type { LayeredLap, LayeredSolution, WallForces } from './lap.ts';
 
 export interface BondField {
   readonly shear: Float64Array;
@@ -79,5 +80,27 @@ export function partOf(
       wall.moment[i] = force.moment;
     });
   });
+  return { bonds, walls };
+}
+
+/** Amplitudes at cos θ per N·mm of bending moment, at stations. */
+export function bentPart(lap: LayeredLap, order: Order, x: readonly number[]): FieldPart {
+  const empty = (): Float64Array => new Float64Array(x.length);
+  const bonds = order.signs.map(() => ({ shear: empty(), peel: empty() }));
+  const walls = order.layers.map(() => ({ axial: empty(), hoop: empty(), moment: empty() }));
+  solveHarmonic(lap, order.layers[0]!)
+    .along(x)
+    .forEach(({ stresses, forces }, i) => {
+      bonds.forEach((bond, j) => {
+        bond.shear[i] = order.signs[j]! * stresses.shear[j]!;
+        bond.peel[i] = stresses.peel[j]!;
+      });
+      walls.forEach((wall, k) => {
+        const force = forces[order.layers[k]!]!;
+        wall.axial[i] = force.axial;
+        wall.hoop[i] = force.hoop;
+        wall.moment[i] = force.moment;
+      });
+    });
   return { bonds, walls };
 }

@@ -94,7 +94,11 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
     if (lap.uniform) {
       stretches.push(balancedStretch(uniformSystem(lap, flow).balanced, to - from));
     } else {
-      stretches.push(...taperedStretches(lap, flow, from, to));
+      const coefficients = {
+        name: flow.join(),
+        of: (section: LayeredSection) => layeredSystem(section, flow),
+      };
+      stretches.push(...taperedStretches(lap, coefficients, from, to));
     }
     from = to;
   }

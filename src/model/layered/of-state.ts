@@ -3,7 +3,14 @@ import type { AdhesiveState } from '../joint/adhesive-state.ts';
 import type { Assembly } from '../joint/assembly.ts';
 import { type CappedState, cappedState } from './capped.ts';
 import { type EdgeMethod, flatEdgeLoads, isFlatSingle } from './edge-loads.ts';
-import { fieldsOf, type LayeredFields, type Order } from './fields.ts';
+import {
+  bentPart,
+  type FieldPart,
+  fieldStations,
+  fieldsOf,
+  type LayeredFields,
+  type Order,
+} from './fields.ts';
 import { elasticZones, type LayeredLap, type LayeredSolution, solveLayered } from './lap.ts';
 import { layeredLap, layerOrder } from './of-joint.ts';
 
@@ -16,6 +23,8 @@ export interface LayeredState {
   fields(load: number): LayeredFields;
   /** The elastic answer behind `fields`, at any place. */
   solution(load: number): LayeredSolution;
+  /** Amplitudes at cos θ per N·mm of moment, at the stations of `fields` or at others; null when flat. */
+  bent(x?: readonly number[]): FieldPart | null;
   /** True when `fields` depends on the load. */
   readonly bendsWithLoad: boolean;
   /** The state with shear capped at yield; null when the bond flows from end to end. */
@@ -53,6 +62,7 @@ export function layeredState(
   };
   const fields = new Map<LayeredSolution, LayeredFields>();
   const states = new Map<number, CappedState | null>();
+  let bentAtStations: FieldPart | null = null;
   let last: CappedState | null = null;
   return {
     order,
@@ -67,6 +77,12 @@ export function layeredState(
       return found;
     },
     solution,
+    bent: (x) => {
+      if (assembly.flat) return null;
+      if (x) return bentPart(lapAt(0), order, x);
+      bentAtStations ??= bentPart(lapAt(0), order, fieldStations(assembly.overlap));
+      return bentAtStations;
+    },
     capped: (load) => {
       const known = states.get(load);
       if (known !== undefined) return known;

@@ -37,13 +37,16 @@ export function normalStiffness(section: LayeredSection): Matrix {
   return solveDense(openingFlexibility(section), stiffness, count, count);
 }
 
-/** Peel of each bond as a row over y. */
-export function peelLaw(section: LayeredSection): Rows {
-  const { rows, fixed } = openings(section);
+/**
+ * Peel of each bond as a row over y.
+ * @param each unknowns of a wall: u, w, φ, and v in the first harmonic
+ */
+export function peelLaw(section: LayeredSection, each: 3 | 4 = 3): Rows {
+  const { rows, fixed } = openings(section, each);
   const count = section.bonds.length;
   const stiffness = normalStiffness(section);
   return {
-    rows: multiply(stiffness, rows, count, count, 6 * section.shells.length),
+    rows: multiply(stiffness, rows, count, count, 2 * each * section.shells.length),
     fixed: multiply(stiffness, fixed, count, count, 1),
   };
 }
@@ -62,10 +65,10 @@ export interface Rows {
  * A wall under stress gets thinner and pulls the bond open; a layer that is stretched with its walls
  * wants to close and cannot. Both matter where the strain changes quickly, at the ends.
  */
-function openings(section: LayeredSection): Rows {
+function openings(section: LayeredSection, each: 3 | 4): Rows {
   const { shells, bonds } = section;
   const pulls = layerPulls(section);
-  const half = 3 * shells.length;
+  const half = each * shells.length;
   const size = 2 * half;
   const rows = new Float64Array(bonds.length * size);
   const fixed = new Float64Array(bonds.length);
@@ -73,8 +76,8 @@ function openings(section: LayeredSection): Rows {
   const width = shells[0]!.flat ? commonWidthStrain(shells) : 0;
   bonds.forEach((bond, j) => {
     const row = j * size;
-    rows[row + 3 * j + 1] = -1;
-    rows[row + 3 * j + 4] = 1;
+    rows[row + each * j + 1] = -1;
+    rows[row + each * (j + 1) + 1] = 1;
     fixed[j] = -bond.freeOpening;
     for (const [i, side] of [
       [j, 1],
@@ -82,7 +85,9 @@ function openings(section: LayeredSection): Rows {
     ] as const) {
       const shell = shells[i]!;
       const { radius, thickness: t, offset } = shell;
-      const [w, n, m] = [row + 3 * i + 1, row + half + 3 * i, row + half + 3 * i + 2];
+      const [w, n, m] = [row + each * i + 1, row + half + each * i, row + half + each * i + 2];
+      // In the first harmonic v adds to w in the strain around.
+      const around = each === 3 ? [w] : [w, w + 2];
       const ratio = shell.cxt / shell.cxx;
       const own = shell.ctt - ratio * shell.cxt;
       // Half a wall thins by t/2·(thinAxial·σx + thinHoop·σθ), σx = N/t − side·3M/t², M = (m + offset·n)/R.
@@ -92,14 +97,14 @@ function openings(section: LayeredSection): Rows {
       rows[n]! += byForce + byMoment * offset;
       rows[m]! += byMoment;
       fixed[j]! -= byForce * pull.n + byMoment * (pull.m + offset * pull.n);
-      if (!shell.flat) rows[w]! += (shell.thinHoop * own) / (2 * radius);
+      for (const at of shell.flat ? [] : around) rows[at]! += (shell.thinHoop * own) / (2 * radius);
       fixed[j]! += (shell.thinHoop * own * (width - shell.freeHoop)) / 2 - shell.freeHalfThickness;
       // The layer's strain is the mean of its two faces': half of each, ε_x = u′ − side·t/2·φ′, ε_θ = w/R.
       const closing = (bond.gap * bond.contraction) / 2;
       const bend = (-side * t) / (2 * radius * shell.bending);
       rows[n]! += closing * (1 / (radius * shell.cxx) + bend * offset);
       rows[m]! += closing * bend;
-      if (!shell.flat) rows[w]! += (closing * (1 - ratio)) / radius;
+      for (const at of shell.flat ? [] : around) rows[at]! += (closing * (1 - ratio)) / radius;
       fixed[j]! +=
         closing *
         (shell.freeAxial -

@@ -23,6 +23,8 @@ export interface Shell {
   readonly shear: number;
   /** Through-thickness shear modulus, MPa */
   readonly throughShear: number;
+  /** In-plane shear stiffness Gxθ·t, N/mm */
+  readonly planeShear: number;
   /** Free strains along and around: α·ΔT */
   readonly freeAxial: number;
   readonly freeHoop: number;
@@ -46,6 +48,7 @@ export interface PlateProperties {
   readonly hoopExpansion: number;
   readonly throughExpansion: number;
   readonly throughShearModulus: number;
+  readonly shearModulus: number;
   /** ν of thinning over extension along and around. */
   readonly axialThinning: number;
   readonly hoopThinning: number;
@@ -69,6 +72,7 @@ export function plateProperties(material: Material): PlateProperties {
       hoopExpansion: expansion,
       throughExpansion: expansion,
       throughShearModulus: modulus / (2 * (1 + poisson)),
+      shearModulus: modulus / (2 * (1 + poisson)),
       axialThinning: poisson,
       hoopThinning: poisson,
       throughModulus: modulus,
@@ -84,6 +88,7 @@ export function plateProperties(material: Material): PlateProperties {
     // Left out, the wall's own shrinkage through its thickness is left out, and the result says so.
     throughExpansion: material.throughExpansion ?? 0,
     throughShearModulus: material.throughShearModulus,
+    shearModulus: material.shearModulus,
     axialThinning: USUAL_THINNING,
     hoopThinning: USUAL_THINNING,
     throughModulus: material.throughModulus ?? Number.POSITIVE_INFINITY,
@@ -115,6 +120,7 @@ export function shellOf(
     bending: ((cxx * thickness * thickness) / 12) * properties.bendingRatio,
     shear: properties.throughShearModulus * thickness,
     throughShear: properties.throughShearModulus,
+    planeShear: properties.shearModulus * thickness,
     freeAxial: properties.axialExpansion * deltaT,
     freeHoop: properties.hoopExpansion * deltaT,
     freeHalfThickness: (properties.throughExpansion * deltaT * thickness) / 2,

@@ -2,18 +2,21 @@
 import { type Matrix, solveDense } from '../numerics/dense.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
 
-/** Slip of each bond as a row over d. */
-export function slips({ shells, bonds }: LayeredSection): Matrix {
-  const half = 3 * shells.length;
+/**
+ * Slip of each bond as a row over d.
+ * @param each unknowns of a wall: u, w, φ, and v in the first harmonic
+ */
+export function slips({ shells, bonds }: LayeredSection, each: 3 | 4 = 3): Matrix {
+  const half = each * shells.length;
   const slip = new Float64Array(bonds.length * half);
   bonds.forEach((bond, j) => {
     const inner = shells[j]!;
     const outer = shells[j + 1]!;
     const row = j * half;
-    slip[row + 3 * j] = -1;
-    slip[row + 3 * j + 2] = (inner.thickness + bond.gap) / 2 + inner.offset;
-    slip[row + 3 * j + 3] = 1;
-    slip[row + 3 * j + 5] = (outer.thickness + bond.gap) / 2 - outer.offset;
+    slip[row + each * j] = -1;
+    slip[row + each * j + 2] = (inner.thickness + bond.gap) / 2 + inner.offset;
+    slip[row + each * (j + 1)] = 1;
+    slip[row + each * (j + 1) + 2] = (outer.thickness + bond.gap) / 2 - outer.offset;
   });
   return slip;
 }

@@ -5,9 +5,8 @@
 import { type Matrix, multiply } from '../numerics/dense.ts';
 import { advance, type Balanced, balance, LONGEST_STEP } from './exponential.ts';
 import type { LayeredLap } from './lap.ts';
-import type { FlowSigns, LayeredSection } from './section.ts';
+import type { LayeredSection } from './section.ts';
 import { type Stretch, uniformStretch } from './stretch.ts';
-import { layeredSystem } from './system.ts';
 
 /**
  * Stretches: short at the ends, where stresses turn within the length of a wall on its bond, longer by a
@@ -20,19 +19,25 @@ const MOST = 400;
 /** Turning lengths up to which the fourth-order exponent is used. */
 const LONGEST_TURNS = 1.5;
 
+/** Coefficients of a section, and a name for them: with the place it tells one stretch from another. */
+export interface Coefficients {
+  readonly name: string;
+  of(section: LayeredSection): Affine;
+}
+
 export function taperedStretches(
   lap: LayeredLap,
-  flow: FlowSigns,
+  coefficients: Coefficients,
   from: number,
   to: number,
 ): Stretch[] {
   const kept = storeOf(lap);
   const marks = [from, ...kept.marks.filter((x) => x > from && x < to), to];
   return marks.slice(1).map((end, i) => {
-    const key = `${marks[i]} ${end} ${flow.join()}`;
+    const key = `${marks[i]} ${end} ${coefficients.name}`;
     let stretch = kept.stretches.get(key);
     if (!stretch) {
-      stretch = taperedStretch(lap, flow, marks[i]!, end);
+      stretch = taperedStretch(lap, coefficients, marks[i]!, end);
       kept.stretches.set(key, stretch);
     }
     return stretch;
@@ -81,14 +86,19 @@ function turningLength({ shells, bonds }: LayeredSection): number {
   return Math.min(...lengths);
 }
 
-function taperedStretch(lap: LayeredLap, flow: FlowSigns, from: number, to: number): Stretch {
-  const mean = exponent(lap, flow, from, to);
+function taperedStretch(
+  lap: LayeredLap,
+  coefficients: Coefficients,
+  from: number,
+  to: number,
+): Stretch {
+  const mean = exponent(lap, coefficients, from, to);
   const stretch = uniformStretch(mean.a, mean.g, to - from);
   const parts = new Map<number, Balanced>();
   const partTo = (along: number): Balanced => {
     let part = parts.get(along);
     if (!part) {
-      const { a, g } = exponent(lap, flow, from, from + along);
+      const { a, g } = exponent(lap, coefficients, from, from + along);
       part = balance(a, g);
       parts.set(along, part);
     }
@@ -118,7 +128,7 @@ function walk(balanced: Balanced, y: Matrix, share: number, length: number): Mat
   return state;
 }
 
-interface Affine {
+export interface Affine {
   readonly a: Matrix;
   readonly g: Matrix;
 }
@@ -127,16 +137,16 @@ interface Affine {
  * Magnus' exponent over its length; where that is many turning lengths, away from the ends, its series
  * does not converge, and the middle's system stands for the whole: nothing turns there.
  */
-function exponent(lap: LayeredLap, flow: FlowSigns, from: number, to: number): Affine {
+function exponent(lap: LayeredLap, { of }: Coefficients, from: number, to: number): Affine {
   const h = to - from;
   const middle = (from + to) / 2;
   if (h > LONGEST_TURNS * turningLength(lap.sectionAt(middle))) {
-    return layeredSystem(lap.sectionAt(middle), flow);
+    return of(lap.sectionAt(middle));
   }
   const gauss = (Math.sqrt(3) / 6) * h;
-  const first = layeredSystem(lap.sectionAt(middle - gauss), flow);
-  const second = layeredSystem(lap.sectionAt(middle + gauss), flow);
-  const size = 2 * first.half;
+  const first = of(lap.sectionAt(middle - gauss));
+  const second = of(lap.sectionAt(middle + gauss));
+  const size = first.g.length;
   const bracket = commutator(second, first, size);
   const c = (Math.sqrt(3) / 12) * h;
   return {

@@ -7,17 +7,17 @@ export const coveredLoad = (what: 'peel' | 'shear') =>
   equation({
     id: `${what}-load`,
     title: `Load at the clocking, for ${what}`,
-    statement: `Force and moment as the line load at the tube's mean radius, the moment's part raised by what first-harmonic finite elements have above it in ${what} at the mouth.`,
+    statement: `Force and moment as one line load at the tube's mean radius. The moment's part counts by what it does at this place in ${what}: the first harmonic of the shells over the same line load all round.`,
     formula: 'F + c*2*M*cos(theta)/R_t',
     symbols: {
       F: FORCE,
-      c: ["cover on the moment's part", ''],
+      c: ["weight of the moment's part at this place", ''],
       M: ['moment of the case', 'N*mm'],
       theta: ['clocking from the plane of bending', 'rad'],
       R_t: ["tube's mean radius", 'mm'],
     },
     result: ['P', 'load at this clocking', 'N'],
-    source: 'Common beam theory, no source; the cover by finite elements of the verification book.',
+    source: 'Layered shells, section 10 of the method: first harmonic over the same line load.',
   });
 
 export const wallLoad = equation({

@@ -6,7 +6,7 @@ import { hoopChannel } from '../joint/local-problem.ts';
 import { fieldStations } from '../layered/fields.ts';
 import { findRoot } from '../numerics/root.ts';
 import { solveElastic } from '../shear-lag/solve-elastic.ts';
-import { PEEL_COVER, pullAt } from './bond-fields.ts';
+import { boundedCover, pullAt } from './bond-fields.ts';
 import type { JointState } from './state.ts';
 
 export interface CappedPlace {
@@ -92,7 +92,10 @@ const shearDecides = (reach: CappedReach): Reached => ({
 });
 
 /** The highest use of the mode over bonds and stations at a factor; null without a capped state. */
-function uses(state: JointState, { theta, judge }: CappedReach): (factor: number) => Use | null {
+function uses(
+  state: JointState,
+  { theta, judge, bond, x: x0 }: CappedReach,
+): (factor: number) => Use | null {
   const { assembly, bonds, layered, loadCase } = state;
   const { torque, shear } = loadCase.loads;
   const hoop =
@@ -100,7 +103,8 @@ function uses(state: JointState, { theta, judge }: CappedReach): (factor: number
       ? null
       : solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap);
   const across = hoop ? torque / assembly.referenceRadius + 2 * shear * Math.sin(theta) : 0;
-  const pull = pullAt(state, theta, PEEL_COVER);
+  // One load for force and moment: the one whose elastic peel at the place is theirs.
+  const pull = pullAt(state, theta, boundedCover(state, 'peel', bond, x0));
   const stations = fieldStations(assembly.overlap);
   let known: { readonly load: number; readonly use: Use } | null = null;
   return (factor) => {
@@ -111,11 +115,11 @@ function uses(state: JointState, { theta, judge }: CappedReach): (factor: number
     let worst: Use = { share: 0, bond: 0, x: 0 };
     capped.solution.along(stations, load, 1).forEach(({ stresses }, i) => {
       const x = stations[i]!;
-      stresses.peel.forEach((peel, bond) => {
-        const around = hoop ? hoop.mechanical.shear(bond, x) * across * factor : 0;
-        const size = Math.min(Math.hypot(stresses.shear[bond]!, around), bonds[bond]!.shearYield);
-        const share = judge({ bond, peel, shear: size });
-        if (share > worst.share) worst = { share, bond, x };
+      stresses.peel.forEach((peel, j) => {
+        const around = hoop ? hoop.mechanical.shear(j, x) * across * factor : 0;
+        const size = Math.min(Math.hypot(stresses.shear[j]!, around), bonds[j]!.shearYield);
+        const share = judge({ bond: j, peel, shear: size });
+        if (share > worst.share) worst = { share, bond: j, x };
       });
     });
     known = { load, use: worst };

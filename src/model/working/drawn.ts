@@ -1,11 +1,11 @@
 /** Figures of the drawn state: largest shear, largest peel, strength of the bond at the clocking. */
 import { type Step, step } from '../card.ts';
+import { countedPeel } from '../curves/layered-curves.ts';
 import { linearShear, shearOfSlip } from '../curves/stress-curves.card.ts';
 import { stateToDraw, stressCurves } from '../curves/stress-curves.ts';
-import { fieldStations, partOf } from '../layered/fields.ts';
-import type { LayeredSolution } from '../layered/lap.ts';
+import { partOf } from '../layered/fields.ts';
 import { drawnPeel } from '../margins/bond-fields.card.ts';
-import { PEEL_COVER, pullAt } from '../margins/bond-fields.ts';
+import { boundedCover, coverAt, pullAt } from '../margins/bond-fields.ts';
 import { shareOfStrength } from '../margins/capped-factor.card.ts';
 import { bondSteps } from './bond.ts';
 import type { Given } from './context.ts';
@@ -40,7 +40,11 @@ export function peakShearWorking(given: Given, drawn: Drawn, j: number): DrawnWo
   const factor = Math.min(loadFactor, curves.capacity * below);
   const lap = stateToDraw(problem, factor, atYield.factor, curves.carried ? null : strength);
   const before = bondSteps(given, j);
-  if (factor < atYield.factor) {
+  // As the drawing has it: at first yield itself only the exact solution is past elastic.
+  const isElastic =
+    !(strength?.failed && !curves.carried) &&
+    (factor < atYield.factor || (factor === atYield.factor && !hasExactPlastic(problem)));
+  if (isElastic) {
     const { steps, shear } = elasticSteps(given, problem, j, peak.x, theta);
     const values = {
       tau_T: shear.thermal,
@@ -70,31 +74,29 @@ export function peakPeelWorking(
   j: number,
 ): DrawnWorking {
   const { state } = given;
-  const { layered, assembly, bonds, adhesives } = state;
-  const load = loadFactor * pullAt(state, theta, PEEL_COVER);
-  const elastic = layered.solution(load);
-  const x = fieldStations(assembly.overlap);
-  const fieldOf = (solution: LayeredSolution) => partOf(solution, layered.order, x, load, 1).bonds;
-  const first = fieldOf(elastic);
-  const yields = first.some(({ shear }, i) =>
-    shear.some((value) => Math.abs(value) > bonds[i]!.shearYield),
-  );
-  const capped = yields ? layered.capped(load) : null;
-  const counted = capped?.solution ?? elastic;
-  const { peel } = capped ? fieldOf(counted)[j]! : first[j]!;
+  const { layered, loadCase, adhesives } = state;
+  const { dense: x, elastic, capped, place } = countedPeel(state, theta, loadFactor);
+  const { peel } = capped
+    ? partOf(capped.solution, layered.order, x, capped.load, 1).bonds[j]!
+    : elastic.bonds[j]!;
   let at = 0;
   peel.forEach((value, i) => {
     if (value > peel[at]!) at = i;
   });
+  const counted = capped?.solution ?? layered.solution(loadFactor * loadCase.loads.force);
   const of = (newtons: number, share: number): number =>
     counted.at(x[at]!, newtons, share).stresses.peel[j]!;
+  const spot = { bond: j, x: x[at]! };
+  const pull = capped
+    ? pullAt(state, theta, boundedCover(state, 'peel', place.bond, place.x))
+    : pullAt(state, theta, coverAt(state, 'peel', j, spot.x));
   const sigma = peel[at]!;
   const strength = adhesives[j]!.peelStrength;
   return {
     steps: [
       ...layerSteps(given, j),
       ...estimateSteps(given, j),
-      pullStep(given, theta, 'peel'),
+      pullStep(given, theta, 'peel', capped ? place : spot, capped !== null),
       ...(strength === undefined
         ? []
         : [
@@ -106,7 +108,7 @@ export function peakPeelWorking(
         {
           sigma_f: of(0, 1),
           lambda: loadFactor,
-          P: pullAt(state, theta, PEEL_COVER),
+          P: pull,
           sigma_1: of(1, 0),
         },
         sigma,

@@ -12,13 +12,7 @@ import {
 import { normalStiffness, openingFlexibility } from '../layered/opening-law.ts';
 import { plateProperties } from '../layered/shell.ts';
 import { coveredLoad, elasticPeel, elasticShear, wallLoad } from '../margins/bond-fields.card.ts';
-import {
-  bondFields,
-  boundedCover,
-  coverAt,
-  pullAt,
-  type Sample,
-} from '../margins/bond-fields.ts';
+import { bondFields, boundedCover, coverAt, pullAt, type Sample } from '../margins/bond-fields.ts';
 import { estimate } from '../peel/outer-adherend.card.ts';
 import { outerAdherendPeel } from '../peel/outer-adherend.ts';
 import { propertyStep } from './adhesive.ts';

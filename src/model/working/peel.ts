@@ -2,7 +2,7 @@
 import { type Criterion, type Step, step } from '../card.ts';
 import { SHEAR_YIELD } from '../joint/adhesive-state.card.ts';
 import { adhesiveModes } from '../margins/adhesive-modes.ts';
-import { bondFields } from '../margins/bond-fields.ts';
+import { bondFields, boundedCover, pullAt } from '../margins/bond-fields.ts';
 import {
   cappedPeel,
   cappedShear,
@@ -62,14 +62,14 @@ export function peelWorking(given: GivenMode): Step[] {
     ...layerSteps(given, j),
     peelStrengthStep(given, j),
     ...estimateSteps(given, j),
-    pullStep(given, result.theta, 'peel'),
+    pullStep(given, result.theta, 'peel', placeOf(elastic, given), true),
   ];
   if (result.reached === 0 && !result.shearFirst) {
     const { sample } = spotAt(given, result.theta, 0, j, result.x);
     const cold = step(peeledCold, { sigma_p, sigma_T: sample.peelHeld }, 0);
     return [...before, cold, ...marginSteps(given)];
   }
-  const place = cappedPlace(given, j);
+  const place = cappedPlace(given, j, elastic);
   return [
     ...before,
     ...(elastic ? reachSteps(given, elastic) : []),
@@ -117,10 +117,16 @@ interface Capped {
   readonly shear: number;
 }
 
-function cappedPlace(given: GivenMode, j: number): Capped | null {
+/** Where the elastic factor was found: there the capped state takes its load. */
+const placeOf = (elastic: Found | null, { state, result }: GivenMode) =>
+  elastic ?? { bond: bondIndex(state, result.part), x: result.x };
+
+function cappedPlace(given: GivenMode, j: number, elastic: Found | null): Capped | null {
   const { state, result } = given;
   const { reached: factor, theta, x } = result;
-  const { sample, peelPull: pull } = spotAt(given, theta, factor, j, x);
+  const { sample } = spotAt(given, theta, factor, j, x);
+  const { bond, x: at0 } = placeOf(elastic, given);
+  const pull = pullAt(state, theta, boundedCover(state, 'peel', bond, at0));
   const load = factor * pull;
   const capped = state.layered.capped(load);
   if (!capped) return null;
@@ -180,8 +186,11 @@ export function pliesWorking(given: GivenMode): Step[] {
   );
   const before = [
     ...layerSteps(given, j),
-    pullStep(given, result.theta, 'peel'),
-    pullStep(given, result.theta, 'shear'),
+    ...(isElastic(given, elastic)
+      ? (['peel', 'shear'] as const).map((what) =>
+          pullStep(given, result.theta, what, placeOf(elastic, given)),
+        )
+      : [pullStep(given, result.theta, 'peel', placeOf(elastic, given), true)]),
   ];
   /** The face that is used most under a peel and a shear. */
   const face = (peel: number, shear: number) =>
@@ -203,7 +212,7 @@ export function pliesWorking(given: GivenMode): Step[] {
     const own = { ...given, result: { ...result, x: elastic!.x } };
     return [...before, ...elasticPlies(own, spot, face), ...marginSteps(given)];
   }
-  const place = cappedPlace(given, j);
+  const place = cappedPlace(given, j, elastic);
   if (!place) return [...before, ...shearFirstSteps(given), ...marginSteps(given)];
   const { tension, shear, use } = face(place.peel, place.shear);
   return [
