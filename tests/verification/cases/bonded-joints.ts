@@ -3,6 +3,7 @@ import { assemble } from '../../../src/model/joint/assembly.ts';
 import { bondLaws } from '../../../src/model/joint/bond-law.ts';
 import { localProblem } from '../../../src/model/joint/local-problem.ts';
 import type { JointInput, Material, WallInput } from '../../../src/model/joint/types.ts';
+import { bentPart } from '../../../src/model/layered/fields.ts';
 import { elasticZones, solveLayered } from '../../../src/model/layered/lap.ts';
 import { layeredLap, layerOrder } from '../../../src/model/layered/of-joint.ts';
 import { combine } from '../../../src/model/shear-lag/elastic.ts';
@@ -155,15 +156,18 @@ export function solveBondedJoint(joint: BondedJoint): Computed {
   const order = layerOrder(assembly);
   const lap = layeredLap(assembly, adhesives, temperatureChange);
   const layered = solveLayered(lap, elasticZones(lap));
-  // The layered model meets a moment by its line load at the tube's mean radius.
-  const pull = assembly.flat ? load : load + (2 * moment) / assembly.tube.root.meanRadius;
+  // A moment enters by the first harmonic: amplitudes at cos θ, here on the tension side.
+  const bent = (x: number) => bentPart(lap, order, [x]).bonds;
   const laws = bondLaws(assembly, adhesives, true);
   const loads = { force: load, moment, torque: 0, shear: 0 };
   const problem = localProblem(assembly, laws, loads, 0, temperatureChange);
   const lag = combine(solveElastic(problem.channels[0]!, problem.bonds, problem.length), 1);
   return {
-    layeredShear: (j, x) => order.signs[j]! * layered.at(x, pull, 1).stresses.shear[j]!,
-    layeredPeel: (j, x) => layered.at(x, pull, 1).stresses.peel[j]!,
+    layeredShear: (j, x) =>
+      order.signs[j]! * layered.at(x, load, 1).stresses.shear[j]! +
+      (moment === 0 ? 0 : moment * bent(x)[j]!.shear[0]!),
+    layeredPeel: (j, x) =>
+      layered.at(x, load, 1).stresses.peel[j]! + (moment === 0 ? 0 : moment * bent(x)[j]!.peel[0]!),
     shearLag: (j, x) => lag.shear(j, x),
   };
 }

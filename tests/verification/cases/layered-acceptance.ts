@@ -1,9 +1,9 @@
 /** The layered shells against the stresses that the specification asks them to meet, by its tolerances. */
-import { PEEL_COVER, SHEAR_COVER } from '../../../src/model/margins/bond-fields.ts';
+import type { JointInput, Material } from '../../../src/model/joint/types.ts';
 import { doubleForces, doubleLap, singleLap } from '../../support/section-12.ts';
-import { type CurveCase, type Topic, value, type Zone } from '../case.ts';
+import { type CurveCase, type Topic, value } from '../case.ts';
 import { bondedJoint, solveBondedJoint } from './bonded-joints.ts';
-import { COUNTING, type Ends, meanShear, SHEAR, zonesOf } from './layered-limits.ts';
+import { type Ends, meanShear, SHEAR, zonesOf } from './layered-limits.ts';
 import {
   axisymmetric,
   type Bond,
@@ -14,9 +14,8 @@ import {
   inner,
   outer,
   panels,
-  peakOf,
-  peels,
   solve,
+  solveBent,
 } from './layered-tables.ts';
 
 const source =
@@ -75,15 +74,15 @@ function middleCheck(x: number) {
 
 /** The local line load on the tension side as a load all round: P = F + 2M/R_t. */
 const LOCAL_PULL = (2 * 200_000) / 15.2;
-const bent = solve(singleLap, LOCAL_PULL, 0);
-const bare = bondOf(bent, axisymmetric, LAYERED);
-const uncovered = bondOf(bent, harmonic, LAYERED);
-const covered: Bond = {
-  rows: harmonic,
-  name: 'layered shells with their covers',
-  shear: () => (x) => SHEAR_COVER * bent().shear(0, x),
-  peel: () => (x) => PEEL_COVER * bent().peel(0, x),
-};
+const bare = bondOf(solve(singleLap, LOCAL_PULL, 0), axisymmetric, LAYERED);
+
+const { tube } = singleLap as Extract<JointInput, { type: 'sleeve-single' }>;
+/** The tube's Gxθ is not in the table: 20 GPa, as the finite elements of the next topic have it. */
+const bentLap = {
+  ...singleLap,
+  tube: { ...tube, material: { ...tube.material, shearModulus: 20_000 } as Material },
+} as JointInput;
+const bent = bondOf(solveBent(bentLap, 200_000), harmonic, LAYERED);
 
 const bendingLoad = 'moment 200 N·m at θ = 0 as the line load P = 2M/R_t = 26 316 N';
 const localLine = singleCase(
@@ -109,74 +108,18 @@ const localLine = singleCase(
   },
 );
 
-/** The harmonic answer: mouth and root apart, since the local line load misses the root. */
-function harmonicZones(bond: Bond, root: number, trough: number, mouth: number): readonly Zone[] {
-  const counts = COUNTING * peakOf(peels(bond.rows));
-  const over = new Set(bond.rows.filter((row) => Math.abs(row[2]) > counts).map(([x]) => x));
-  return [
-    {
-      name: 'root half',
-      contains: (x) => x <= 15,
-      series: bond.name,
-      stress: 'shear',
-      of: 'value',
-      tolerance: root,
-      why: 'the specification finds the local line load 15 to 20 % high here; set just above what is found',
-    },
-    {
-      name: 'mouth half',
-      contains: () => true,
-      series: bond.name,
-      stress: 'shear',
-      of: 'value',
-      tolerance: mouth,
-      why: 'the specification: 8 %; set just above what is found',
-    },
-    {
-      name: 'over a quarter of its peak',
-      contains: (x) => over.has(x),
-      series: bond.name,
-      stress: 'peel',
-      of: 'value',
-      tolerance: 0.065,
-      why: 'the specification: 20 %; set just above what is found',
-    },
-    {
-      name: 'smaller than that',
-      contains: () => true,
-      series: bond.name,
-      stress: 'peel',
-      of: 'peak',
-      tolerance: trough,
-      why: 'the specification asks nothing; the root comes out high with the line load. Set just above what is found',
-    },
-  ];
-}
-
-const bending: CurveCase = {
-  id: 'acceptance-bending',
-  title: 'Bending, first harmonic',
-  source,
-  tag: 'finite elements',
-  inputs: [
-    ...single,
-    bendingLoad,
-    `with the margins' covers on a moment's part: ${SHEAR_COVER} on shear, ${PEEL_COVER} on peel`,
-  ],
-  length: 30,
-  panels: [
-    ...panels('without covers', uncovered),
-    ...panels('with the covers of the margins', covered),
-  ],
-  zones: [
-    ...harmonicZones(uncovered, 0.205, 0.16, 0.06),
-    ...harmonicZones(covered, 0.25, 0.2, 0.035),
-  ],
-  remarks: [
-    'A load that is the same all round is shared between the walls by their areas, a moment by their second moments, in which the outer wall counts for more. So the line load is 15 to 20 % high in shear towards the root, and nearly double in peel at 0.5 mm, where peel is a fifth of that at the mouth: on the safe side, and not at the place that governs.',
-    'The covers bring the mouth half to within 3 % in shear and put peel at the mouth 5 to 6 % above the finite elements.',
-  ],
-};
+const bending = singleCase(
+  'acceptance-bending',
+  'Bending, first harmonic',
+  'moment 200 N·m as the first harmonic, at θ = 0; Gxθ of the tube 20 GPa',
+  bent,
+  {
+    zones: zonesOf(bent, { ...singleEnds, edge: 0.035 }),
+    remarks: [
+      'The layered shells solve the first harmonic itself, with the displacement around; the table is first-harmonic finite elements.',
+    ],
+  },
+);
 
 const doubleSolved = solve(doubleLap, 2e4, 0);
 const bonds = [

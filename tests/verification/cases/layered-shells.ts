@@ -154,7 +154,7 @@ export const layeredShells: Topic = {
         shearLag: 0.13,
       },
       [
-        'The layered shells are solved for a load that is the same all round: here the line load on the tension side. The margins cover what that lacks at the mouth.',
+        'The layered shells are solved for the first harmonic around the tube, as the finite elements are.',
       ],
     ),
     curve('double-lap-sleeve', 'Double-lap sleeve in tension', {

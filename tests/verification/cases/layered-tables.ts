@@ -1,6 +1,8 @@
 /** Stresses that the specification asks the layered shells to meet, and the same joints solved by them. */
 import { assemble } from '../../../src/model/joint/assembly.ts';
 import type { JointInput } from '../../../src/model/joint/types.ts';
+import { bentPart } from '../../../src/model/layered/fields.ts';
+import { solveHarmonic } from '../../../src/model/layered/harmonic.ts';
 import { elasticZones, solveLayered } from '../../../src/model/layered/lap.ts';
 import { layeredLap, layerOrder } from '../../../src/model/layered/of-joint.ts';
 import {
@@ -70,6 +72,25 @@ export const solve = (joint: JointInput, pull: number, deltaT: number): (() => S
       shear: (j, x) => signs[j]! * at(x).stresses.shear[j]!,
       peel: (j, x) => at(x).stresses.peel[j]!,
       force: (i, x) => 2 * Math.PI * lap.sectionAt(x).shells[i]!.radius * at(x).forces[i]!.axial,
+    };
+  });
+
+/** Bending: amplitudes at θ = 0 under a moment, N·mm. */
+export const solveBent = (joint: JointInput, moment: number): (() => Solved) =>
+  lazy(() => {
+    const assembly = assemble(joint, 'nominal');
+    const lap = layeredLap(
+      assembly,
+      assembly.bonds.map(() => adhesive),
+      0,
+    );
+    const { signs, layers } = layerOrder(assembly);
+    const solution = solveHarmonic(lap, layers[0]!);
+    const at = (x: number) => solution.along([x])[0]!;
+    return {
+      shear: (j, x) => moment * signs[j]! * at(x).stresses.shear[j]!,
+      peel: (j, x) => moment * at(x).stresses.peel[j]!,
+      force: (i, x) => moment * at(x).forces[i]!.axial,
     };
   });
 
