@@ -17,7 +17,7 @@ export interface Jobs {
   close(): Promise<void>;
 }
 
-const longRequests: readonly RequestName[] = ['project.check', 'joint.sweep'];
+const longRequests: readonly RequestName[] = ['project.check', 'joint.sweep', 'joint.explain'];
 
 export function makeJobs(options: JobLineOptions): Jobs {
   const lines = new Map(longRequests.map((name) => [name, makeJobLine(options)]));

@@ -44,7 +44,7 @@ function MarginRow(props: MarginRowProps): JSX.Element {
             {' · '}
             <span class="typical">typical</span>
           </Show>
-          <Show when={props.margin.remark}>{(remark) => ` · ${remark()}`}</Show>
+          <Show when={props.margin.remark}> · {props.margin.remark}</Show>
         </span>
         <Show when={props.margin.flags.length > 0}>
           <span class="outside" title={props.margin.flags.map(({ message }) => message).join('\n')}>
