@@ -117,6 +117,33 @@ describe('figures', () => {
   });
 });
 
+describe('a flat single lap', () => {
+  it('shows its edge moments by both methods, the chosen one last', async () => {
+    const document = structuredClone(demo) as unknown as { joints: Record<string, unknown>[] };
+    const joint = document.joints.find(({ id }) => id === 'tail-strut')!;
+    const { lowerStrap, lowerBond, upperStrap: _s, upperBond: _b, ...rest } = joint;
+    document.joints = [{ ...rest, type: 'flat-single', plate: lowerStrap, bond: lowerBond }];
+    const input = { document, jointId: 'tail-strut', focus: {} };
+    const analysed = (await ask('joint.analyse', input)) as Reply<JointReport>;
+    if (!analysed.ok) throw new Error(analysed.error.message);
+    const { edgeMoment } = analysed.value.stress!;
+    const reply = await explain('tail-strut', 'edge-moment', {}, document);
+    if (!reply.ok) throw new Error(reply.error.message);
+    const { cards } = reply.value;
+    cards.forEach(expectReadable);
+    const results = (id: string) =>
+      cards.filter((card) => card.id === id).map(({ result }) => result.value);
+    const { golandReissner, hartSmith } = edgeMoment!;
+    expect(results('edge-goland-reissner')).toEqual([golandReissner.root, golandReissner.mouth]);
+    expect(results('edge-hart-smith')).toEqual([hartSmith.root, hartSmith.mouth]);
+    expect(cards.at(-1)!.id).toBe('edge-moment');
+    for (const { mode, part, place } of analysed.value.margins) {
+      const shown = await explain('tail-strut', mode, { part, place }, document);
+      expect(shown.ok, mode).toBe(true);
+    }
+  });
+});
+
 const messageOf = (reply: Reply<Working>): string => (reply.ok ? '' : reply.error.message);
 
 describe('refusals', () => {

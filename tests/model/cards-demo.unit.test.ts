@@ -12,6 +12,7 @@ const demo = openDemo();
 if (!demo.ok) throw new Error(demo.error.message);
 const project = demo.value.document;
 const { settings } = project;
+const seen = new Set<string>();
 
 describe.each(project.joints.map(({ id }, index) => [id, index] as const))('%s', (id, index) => {
   const resolved = resolveJoint(project, index);
@@ -26,7 +27,10 @@ describe.each(project.joints.map(({ id }, index) => [id, index] as const))('%s',
           const given = { state, adhesive: resolved.adhesive, settings, result };
           const steps = marginWorking(given);
           const where = `${id} ${caseId} ${gap} ${result.mode} ${result.part}`;
-          for (const step of steps) expectCard(step, where);
+          for (const step of steps) {
+            expectCard(step, where);
+            seen.add(step.equation.id);
+          }
           const last = steps[steps.length - 1]!;
           expect(last.equation.id).toBe('margin');
           expect(last.result).toBe(result.margin);
@@ -34,4 +38,10 @@ describe.each(project.joints.map(({ id }, index) => [id, index] as const))('%s',
       }
     },
   );
+});
+
+it('every way to a margin was among them', () => {
+  for (const id of ['flow-load', 'end-slip', 'slip-use', 'peel-use', 'fracture-use', 'tsai-wu']) {
+    expect([...seen]).toContain(id);
+  }
 });

@@ -1,4 +1,7 @@
-/** Edge moment of a flat single lap, by both methods, at one end. */
+/**
+ * Edge moment of a flat single lap, by both methods, at one end. (P + |P|)/2 is P in tension and 0 in
+ * compression; a formula reader's max(P, 0) may take a tiny load for zero and give its negative back.
+ */
 import { type Equation, equation, type Named } from '../card.ts';
 
 const LOAD: Named = ['load per width', 'N/mm'];
@@ -44,7 +47,7 @@ export const alikeFactor = equation({
   title: 'Factor by Goland and Reissner',
   statement:
     'The overlap bends as one plate and turns towards the line of the load; of the moment of the undeformed shape, k is left. In compression k is that of the undeformed shape.',
-  formula: '1/(1 + sqrt(D_12/D)*tanh(sqrt(max(P, 0)/D_12)*L/2))',
+  formula: '1/(1 + sqrt(D_12/D)*tanh(sqrt((P + abs(P))/2/D_12)*L/2))',
   symbols: {
     D_12: PAIR,
     D: ['bending stiffness of an adherend per width', 'N*mm'],
@@ -83,7 +86,7 @@ export const separateFactor = equation({
   statement:
     'Each adherend bends by itself. With unequal adherends the factor of the stiffer one, shared between the ends by the roots of their bending stiffnesses: a cautious stand-in.',
   formula:
-    '2*sqrt(D_i)/(sqrt(D_i) + sqrt(D_k))/(1 + sqrt(max(P, 0)/D_s)*L/2 + max(P, 0)/D_s*L^2/24)',
+    '2*sqrt(D_i)/(sqrt(D_i) + sqrt(D_k))/(1 + sqrt((P + abs(P))/2/D_s)*L/2 + (P + abs(P))/2/D_s*L^2/24)',
   symbols: {
     D_i: ["bending stiffness of this end's adherend per width", 'N*mm'],
     D_k: ['the same of the other adherend', 'N*mm'],

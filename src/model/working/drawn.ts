@@ -3,6 +3,7 @@ import { type Step, step } from '../card.ts';
 import { countedPeel } from '../curves/layered-curves.ts';
 import { linearShear, shearOfSlip } from '../curves/stress-curves.card.ts';
 import { stateToDraw, stressCurves } from '../curves/stress-curves.ts';
+import { hasExactPlastic } from '../joint/lap-state.ts';
 import { partOf } from '../layered/fields.ts';
 import { drawnPeel } from '../margins/bond-fields.card.ts';
 import { boundedCover, coverAt, pullAt } from '../margins/bond-fields.ts';
