@@ -4,6 +4,7 @@ import { finiteElements } from './cases/finite-elements.ts';
 import { flatLaps } from './cases/flat-laps.ts';
 import { laminates } from './cases/laminates.ts';
 import { layeredAcceptance } from './cases/layered-acceptance.ts';
+import { layeredReference } from './cases/layered-reference.ts';
 import { layeredShells } from './cases/layered-shells.ts';
 import { plastic } from './cases/plastic.ts';
 import { sections } from './cases/sections.ts';
@@ -25,6 +26,7 @@ export const topics: readonly Topic[] = [
   wholeJoints,
   laminates,
   flatLaps,
+  layeredReference,
   finiteElements,
   layeredAcceptance,
   layeredShells,

@@ -147,10 +147,10 @@ export const layeredShells: Topic = {
       'socket-bending',
       'Socket in bending',
       {
-        shear: 0.105,
-        rootPeel: 0.235,
-        mouthPeel: 0.04,
-        quarter: 0.46,
+        shear: 0.05,
+        rootPeel: 0.23,
+        mouthPeel: 0.072,
+        quarter: 0.23,
         shearLag: 0.13,
       },
       [

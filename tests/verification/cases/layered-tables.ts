@@ -1,7 +1,6 @@
 /** Stresses that the specification asks the layered shells to meet, and the same joints solved by them. */
 import { assemble } from '../../../src/model/joint/assembly.ts';
 import type { JointInput } from '../../../src/model/joint/types.ts';
-import { bentPart } from '../../../src/model/layered/fields.ts';
 import { solveHarmonic } from '../../../src/model/layered/harmonic.ts';
 import { elasticZones, solveLayered } from '../../../src/model/layered/lap.ts';
 import { layeredLap, layerOrder } from '../../../src/model/layered/of-joint.ts';
