@@ -26,13 +26,17 @@ function cardText(card: Card, number: number, width: number): string {
   const indent = '   ';
   const line = (text: string, mark = ''): string => paragraph(text, width, indent + mark);
   const rows = values.map((value) => [
-    { text: `${indent}${value.symbol}` },
+    { text: value.symbol },
     { text: quantity(value) },
     { text: value.label },
   ]);
   const columns = [{ title: '' }, { title: '' }, { title: '', least: 20 }];
   // Title and rule of the table have nothing to say here.
-  const listed = table(columns, rows, width).split('\n').slice(2).join('\n');
+  const listed = table(columns, rows, width - indent.length)
+    .split('\n')
+    .slice(2)
+    .map((row) => indent + row)
+    .join('\n');
   return [
     paragraph(title, width, `${number}. `),
     line(statement),

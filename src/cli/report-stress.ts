@@ -63,7 +63,7 @@ const peelRow = ({ part, layered }: BondStress): Cell[] => [
   cell(part),
   number(layered.peak.value),
   cell(layered.peak.x.toFixed(1)),
-  number(Math.max(...layered.peel)),
+  number(layered.capped ? Math.max(...layered.peel) : layered.peak.value),
   cell(layered.strength === null ? 'not known' : significant(layered.strength)),
   cell(layered.capped ? 'capped at yield' : 'elastic'),
 ];

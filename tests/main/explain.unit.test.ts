@@ -96,6 +96,10 @@ describe('figures', () => {
         peel.cards.forEach(expectReadable);
         expect(peel.cards.at(-1)!.result.value).toBeCloseTo(bond.layered.peak.value, 7);
         expect(peel.margin).toBeNull();
+        // The last domain that depends on the place is that of the figure's own place.
+        const root = peel.cards.at(-1)!.domain.find(({ text }) => text.includes('from the root'));
+        const far = bond.layered.peak.x >= 5 * Math.max(...stress.bonds.map(({ gap }) => gap));
+        if (stress.bonds.length === 2) expect(root!.inside).toBe(far);
       }
       const strength = await working(id, 'bond-strength', { focus });
       strength.cards.forEach(expectReadable);

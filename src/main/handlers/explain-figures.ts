@@ -39,6 +39,8 @@ interface Shown {
   readonly steps: readonly Step[];
   /** What the place adds to case, gap and clocking. */
   readonly place: string;
+  /** Distance from the root, mm; 0 where the figure has none. */
+  readonly x?: number;
   /** The mode whose domains this figure shares. */
   readonly like: Mode;
   readonly wholeBondFlows?: boolean;
@@ -64,7 +66,7 @@ export function explainFigure(
   const given = { state, adhesive: resolved.adhesive, settings };
   const shown = showFigure(question, given, { theta, loadFactor, names });
   if (!shown.ok) return shown;
-  const { title, steps, place, like, wholeBondFlows = false } = shown.value;
+  const { title, steps, place, like, wholeBondFlows = false, x = 0 } = shown.value;
   const where = [
     `${loadCase.name} (${kindOf(loadCase)})`,
     environment(loadCase.temperature, loadCase.moisture),
@@ -78,7 +80,7 @@ export function explainFigure(
     title,
     where: where.filter((text) => text !== '').join(' · '),
     margin: null,
-    cards: cardsOf(steps, domainsLike(state, like, theta, wholeBondFlows)),
+    cards: cardsOf(steps, domainsLike(state, like, { theta, x, wholeBondFlows })),
   });
 }
 
@@ -103,7 +105,11 @@ function seen({ settings }: Project, resolved: ResolvedJoint, focus: Focus) {
 }
 
 /** Domains as for a margin of that mode; a figure asks no factor and has no place of its own. */
-const domainsLike = (state: JointState, mode: Mode, theta: number, wholeBondFlows: boolean) =>
+const domainsLike = (
+  state: JointState,
+  mode: Mode,
+  at: { readonly theta: number; readonly x: number; readonly wholeBondFlows: boolean },
+) =>
   domainsOf(
     {
       mode,
@@ -112,10 +118,8 @@ const domainsLike = (state: JointState, mode: Mode, theta: number, wholeBondFlow
       asked: 1,
       margin: 0,
       place: 'within',
-      x: 0,
-      theta,
       gapState: state.gapState,
-      wholeBondFlows,
+      ...at,
     },
     state,
   );
@@ -145,12 +149,12 @@ function showFigure(
     case 'peak-shear': {
       const { j, steps, x } = largest((i) => peakShearWorking(given, state, i));
       const title = `Peak shear${inBond(j)}`;
-      return ok({ title, steps, place: `at ${millimetres(x)}`, like: 'adhesive-yield' });
+      return ok({ title, steps, place: `at ${millimetres(x)}`, x, like: 'adhesive-yield' });
     }
     case 'peak-peel': {
       const { j, steps, x } = largest((i) => peakPeelWorking(given, state, i));
       const title = `Peak peel${inBond(j)}`;
-      return ok({ title, steps, place: `at ${millimetres(x)}`, like: 'adhesive-peel' });
+      return ok({ title, steps, place: `at ${millimetres(x)}`, x, like: 'adhesive-peel' });
     }
     case 'edge-moment': {
       if (!isFlatSingle(given.state.assembly)) {
@@ -213,6 +217,9 @@ function explainPlateau({ settings }: Project, resolved: ResolvedJoint): Reply<W
     title: 'Plateau of the bond',
     where: `${loadCase.name} (${kindOf(loadCase)}) · ${where}`,
     margin: null,
-    cards: cardsOf(steps, domainsLike(state, 'adhesive-strain', 0, false)),
+    cards: cardsOf(
+      steps,
+      domainsLike(state, 'adhesive-strain', { theta: 0, x: 0, wholeBondFlows: false }),
+    ),
   });
 }

@@ -10,6 +10,49 @@ const FORCES = {
   DeltaT: ['service less stress-free temperature', 'K'],
 } as const satisfies Record<string, Named>;
 
+const LAMBDA: Named = ['factor on the loads, as found', ''];
+const WALL: Named = ['wall here', 'mm'];
+
+export const forceAlong = equation({
+  id: 'wall-force-along',
+  title: 'Force along in the wall',
+  statement: 'Membrane stress at the factor found, over the wall, per length of its middle.',
+  formula: '(sigma_T + lambda*sigma_1)*t',
+  symbols: {
+    sigma_T: ['stress along by temperature', 'MPa'],
+    lambda: LAMBDA,
+    sigma_1: ['stress along per load factor', 'MPa'],
+    t: WALL,
+  },
+  result: ['N_x', 'force along at the factor', 'N/mm'],
+  source: CLT,
+});
+
+export const forceAround = equation({
+  id: 'wall-force-around',
+  title: 'Hoop force in the wall',
+  statement: 'Hoop force by temperature and by the load; a flat joint has none.',
+  formula: 'n_T + lambda*n_1*P',
+  symbols: {
+    n_T: ['hoop force by temperature, from the layered shells', 'N/mm'],
+    lambda: LAMBDA,
+    n_1: ['hoop force per newton, from the layered shells', '1/mm'],
+    P: ['load at this clocking', 'N'],
+  },
+  result: ['N_theta', 'hoop force at the factor', 'N/mm'],
+  source: 'Layered shells, section 10 of the method.',
+});
+
+export const forceShear = equation({
+  id: 'wall-force-shear',
+  title: 'Shear force in the wall',
+  statement: 'Shear at the factor found, over the wall.',
+  formula: 'lambda*tau_1*t',
+  symbols: { lambda: LAMBDA, tau_1: ['shear per load factor', 'MPa'], t: WALL },
+  result: ['N_s', 'shear force at the factor', 'N/mm'],
+  source: CLT,
+});
+
 const wallStrain = (
   id: string,
   title: string,

@@ -37,7 +37,14 @@ export const wallLoad = equation({
 
 const SHELLS =
   'Layered shells, section 10 of the method; Goland and Reissner (1944) for their idea.';
-const DOMAINS = ['short-overlap', 'thick-wall', 'thick-bond', 'unbalanced-lap', 'compressed-lap'];
+const DOMAINS = [
+  'short-overlap',
+  'thick-wall',
+  'built-in-root',
+  'thick-bond',
+  'unbalanced-lap',
+  'compressed-lap',
+];
 
 export const elasticPeel = equation({
   id: 'elastic-peel',

@@ -5,6 +5,7 @@ const SHELLS = 'Layered shells with the shear capped at yield, section 10 of the
 const DOMAINS = [
   'short-overlap',
   'thick-wall',
+  'built-in-root',
   'thick-bond',
   'outside-table',
   'gap-outside-table',

@@ -9,6 +9,7 @@ const GAP: Named = ['gap', 'mm'];
 const DOMAINS = [
   'short-overlap',
   'thick-wall',
+  'built-in-root',
   'thick-bond',
   'outside-table',
   'gap-outside-table',

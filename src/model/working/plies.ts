@@ -7,6 +7,9 @@ import {
   curvature,
   fibreStrain,
   fibreStress,
+  forceAlong,
+  forceAround,
+  forceShear,
   maximumStrain,
   plyShear,
   shearStress,
@@ -111,7 +114,14 @@ function wallSteps(
     DeltaT: state.deltaT,
   };
   const { c11: a_11, c12: a_12, c16: a_16, c22: a_22, c26: a_26, c66: a_66 } = flex;
+  const lambda = reached;
+  const P = pullAt(state, theta);
   return [
+    step(forceAlong, { sigma_T: stress.thermal, lambda, sigma_1: stress.axial, t }, forces.N_x),
+    step(forceAround, { n_T: lines.hoopHeld, lambda, n_1: lines.hoopLoad, P }, forces.N_theta),
+    ...(stress.shear === 0
+      ? []
+      : [step(forceShear, { lambda, tau_1: stress.shear, t }, forces.N_s)]),
     step(strainAlong, { ...forces, a_11, a_12, a_16, alpha: free[0] }, strain[0]),
     step(strainAround, { ...forces, a_12, a_22, a_26, alpha: free[1] }, strain[1]),
     step(strainShear, { ...forces, a_16, a_26, a_66, alpha: free[2] }, strain[2]),
