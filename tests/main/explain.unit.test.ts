@@ -112,6 +112,9 @@ describe('figures', () => {
     cards.forEach(expectReadable);
     expect(cards.at(-1)!.result.value).toBeCloseTo(0.98, 3);
     expect(where).toContain('plateau at');
+    // Domains are those of the joint at its plateau, not as it is drawn.
+    const long = cards.at(-1)!.domain.find(({ text }) => text.includes('thickest wall'))!;
+    expect(Number(/here ([\d.]+)/.exec(long.text)![1])).toBeGreaterThan(20);
   });
 
   it('only a flat single lap has an edge moment', async () => {

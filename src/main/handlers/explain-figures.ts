@@ -4,13 +4,14 @@ import { gapStates } from '../../model/joint/assembly.ts';
 import { isFlatSingle } from '../../model/layered/edge-loads.ts';
 import type { Mode } from '../../model/margins/asked.ts';
 import { type JointState, jointState } from '../../model/margins/state.ts';
+import { withOverlap } from '../../model/sweep/overlap-sweep.ts';
 import { domainsOf } from '../../model/validity/domains.ts';
 import { peakPeelWorking, peakShearWorking } from '../../model/working/drawn.ts';
 import { edgeMomentWorking } from '../../model/working/edge.ts';
 import { plateauWorking } from '../../model/working/plateau.ts';
 import { strengthAt, strengthSteps } from '../../model/working/strength.ts';
 import type { Focus, figures } from '../../shared/contract.ts';
-import type { LoadCase, Project } from '../../shared/project.ts';
+import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Working } from '../../shared/reports.ts';
 import {
@@ -198,28 +199,36 @@ const last = (steps: readonly Step[]): number => steps[steps.length - 1]?.result
 function explainPlateau({ settings }: Project, resolved: ResolvedJoint): Reply<Working> {
   const { input: joint, adhesive, cases } = resolved;
   const question = { joint, adhesive, cases: cases.map(({ input }) => input), settings };
-  const { steps, overlap, caseIndex } = plateauWorking(question);
-  const loadCase: LoadCase | undefined = cases[caseIndex]?.loadCase;
-  if (!loadCase || steps.length === 0) {
+  const { steps, overlap, at } = plateauWorking(question);
+  const found = at && cases[at.caseIndex];
+  if (!found) {
     return refuse(
       'not-found',
       'subject',
       'The bond has no strength to compare: no load acts on it, or temperature alone fails it.',
     );
   }
-  const where =
+  const { loadCase, input } = found;
+  const { mode } = at;
+  const state = jointState(
+    withOverlap(joint, at.overlap),
+    adhesive,
+    input,
+    mode.gapState,
+    settings,
+  );
+  const where = [
+    `${loadCase.name} (${kindOf(loadCase)})`,
+    gapWords[mode.gapState],
     overlap === null
       ? 'no plateau within the longest overlap that is looked at'
-      : `plateau at ${millimetres(overlap)}`;
-  const state = jointState(joint, adhesive, cases[caseIndex]!.input, 'nominal', settings);
+      : `plateau at ${millimetres(overlap)}`,
+  ];
   return ok({
     jointId: resolved.joint.id,
     title: 'Plateau of the bond',
-    where: `${loadCase.name} (${kindOf(loadCase)}) · ${where}`,
+    where: where.join(' · '),
     margin: null,
-    cards: cardsOf(
-      steps,
-      domainsLike(state, 'adhesive-strain', { theta: 0, x: 0, wholeBondFlows: false }),
-    ),
+    cards: cardsOf(steps, domainsOf(mode, state)),
   });
 }

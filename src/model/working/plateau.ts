@@ -1,6 +1,7 @@
 /** The plateau of the bond's strength against its overlap. */
 import { type Step, step } from '../card.ts';
 import type { AdhesiveInput, CaseInput, JointInput, ModelSettings } from '../joint/types.ts';
+import type { ModeResult } from '../margins/result.ts';
 import { plateauShare, ratio } from '../sweep/overlap-sweep.card.ts';
 import {
   bondStrengthAt,
@@ -14,8 +15,12 @@ export interface PlateauWorking {
   readonly steps: Step[];
   /** Null when the bond still gains at the longest overlap. */
   readonly overlap: number | null;
-  /** Index of the case that sets it; -1 when no case loads the joint. */
-  readonly caseIndex: number;
+  /** What sets the strength there, and the index of its case; null when no case loads the joint. */
+  readonly at: {
+    readonly overlap: number;
+    readonly mode: ModeResult;
+    readonly caseIndex: number;
+  } | null;
 }
 
 export function plateauWorking(question: {
@@ -25,12 +30,11 @@ export function plateauWorking(question: {
   readonly settings: ModelSettings;
 }): PlateauWorking {
   const { overlap, strength } = findPlateau(question);
-  const { caseIndex } = strength;
-  if (!strength.mode || strength.ratio <= 0) return { steps: [], overlap, caseIndex };
+  if (!strength.mode || strength.ratio <= 0) return { steps: [], overlap, at: null };
   // Still gaining: the strength a little short of the longest overlap shows it.
   const at = overlap ?? LONGEST_OVERLAP * PLATEAU_SHARE;
   const here = bondStrengthAt(question, at);
-  if (!here.mode) return { steps: [], overlap, caseIndex };
+  if (!here.mode) return { steps: [], overlap, at: null };
   const card = (which: 'long' | 'plateau', { mode, ratio: own }: Strength, length: number): Step =>
     step(
       ratio(which, `${Number(length.toPrecision(4))} mm`),
@@ -44,6 +48,6 @@ export function plateauWorking(question: {
       step(plateauShare, { R: here.ratio, R_long: strength.ratio }, here.ratio / strength.ratio),
     ],
     overlap,
-    caseIndex,
+    at: { overlap: at, mode: here.mode, caseIndex: here.caseIndex },
   };
 }
