@@ -52,7 +52,14 @@ export function balance(a: Matrix, g: Matrix): Balanced {
 }
 
 /** Longest step for the series below, as rate·length. */
-export const LONGEST_STEP = 0.5;
+const SERIES_STEP = 0.5;
+/**
+ * Longest step of a transfer: squared three times from the series'. Rates are row sums, several times
+ * what grows, so nothing grows by more than a few times over a step; and the longer the first piece,
+ * the fewer joins, each of which costs a soft joint (a long flat lap that bends as a whole) some digits.
+ */
+export const LONGEST_STEP = 8 * SERIES_STEP;
+const SQUARINGS = 3;
 
 /** 1/k! to k = 15: 0.5^16/16! is below rounding. */
 const INVERSE_FACTORIAL: number[] = [1];
@@ -68,7 +75,7 @@ export interface Transfer {
 /** @param length with rate·length ≤ LONGEST_STEP */
 export function transferOver(balanced: Balanced, length: number): Transfer {
   const { size, a, scale } = balanced;
-  const x = a.map((value) => value * length);
+  const x = a.map((value) => (value * length) / 2 ** SQUARINGS);
   const x2 = multiply(x, x, size, size, size);
   const x3 = multiply(x2, x, size, size, size);
   const x4 = multiply(x2, x2, size, size, size);
@@ -84,6 +91,7 @@ export function transferOver(balanced: Balanced, length: number): Transfer {
       for (let i = 0; i < matrix.length; i++) matrix[i]! += c * power[i]!;
     }
   }
+  for (let i = 0; i < SQUARINGS; i++) matrix = multiply(matrix, matrix, size, size, size);
   for (let i = 0; i < size; i++) {
     for (let j = 0; j < size; j++) matrix[i * size + j]! *= scale[i]! / scale[j]!;
   }
@@ -126,4 +134,4 @@ export function advance(
 }
 
 /** With rate·length ≤ LONGEST_STEP the terms are below rounding long before. */
-const MOST_TERMS = 20;
+const MOST_TERMS = 40;
