@@ -27,7 +27,7 @@ interface Allowed {
   readonly moment: number;
 }
 /** Rounding of the doublings: it grows with the length over the walls. */
-const EXACT: Allowed = { ends: 1e-9, along: 2e-8, moment: 1e-6 };
+const EXACT: Allowed = { ends: 1e-9, along: 1e-9, moment: 1e-8 };
 
 function expectBalance(
   given: Lap,

@@ -152,10 +152,10 @@ export const layeredReference: Topic = {
       'layered-sleeves',
       'Sleeves, loaded, cooled and warmed',
       sleeves,
-      checks(sleeves, even(1e-7)),
+      checks(sleeves, even(1e-9)),
     ),
     one('layered-flats', 'Flat layered laps', flats, checks(flats, even(1e-8))),
-    one('layered-random', 'Random layered joints', randoms, checks(randoms, even(1e-6))),
+    one('layered-random', 'Random layered joints', randoms, checks(randoms, even(1e-7))),
     one(
       'layered-tapers',
       'Tapers',
