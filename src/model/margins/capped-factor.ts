@@ -43,6 +43,8 @@ interface Use {
 }
 
 const TOLERANCE = 1e-6;
+/** How near to the flow of the whole bond states are looked for. */
+const CLOSE = 1e-3;
 
 /**
  * @param interest factors at or above this need not be found
@@ -60,16 +62,22 @@ export function cappedReach(
   const useAt = uses(state, reach);
   let low = reach.factor;
   let high = Math.min(reach.shearStrength, interest);
-  let far: Use | null = null;
-  for (let attempt = 0; attempt < 8; attempt++) {
-    far = useAt(high);
-    if (far) break;
-    high = (low + high) / 2;
+  let far = useAt(high);
+  // The shells flow from end to end a little before the shear lag does: as far as they still hold.
+  for (let beyond = high; !far && beyond - low > CLOSE * beyond; ) {
+    high = (low + beyond) / 2;
+    const use = useAt(high);
+    if (!use) beyond = high;
+    else if (use.share >= 1) far = use;
+    else low = high;
   }
-  if (far && far.share < 1) return high < interest ? shearDecides(reach) : null;
+  // Nothing between the last state that holds and the flow reaches it, or nothing up to `interest`.
+  if (!far || far.share < 1) {
+    return high < interest || reach.shearStrength <= interest ? shearDecides(reach) : null;
+  }
   const first = useAt(low);
   if (!first) return elastic;
-  if (!far || first.share >= 1 - TOLERANCE) return at(low, first);
+  if (first.share >= 1 - TOLERANCE) return at(low, first);
   // A false-position step first: stress over strength is nearly a straight line in the factor.
   const guess = low + ((high - low) * (1 - first.share)) / (far.share - first.share);
   const middle = useAt(guess);
