@@ -108,7 +108,7 @@ function stackFlags({ tube, outers }: Assembly): Flag[] {
     if (material.kind !== 'laminate') return [];
     const { traits, scale } = material;
     const flags = traits.reasons.map((reason) => ({
-      code: traits.symmetric ? 'stack-unbalanced' : 'stack-unsymmetric',
+      code: reason.startsWith('Not balanced') ? 'stack-unbalanced' : 'stack-unsymmetric',
       message: `The ${name}'s stack: ${reason} It bends or twists as it stretches, which the joint's model leaves out.`,
     }));
     if (Math.abs(scale - 1) > SCALED) {
