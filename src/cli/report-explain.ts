@@ -67,12 +67,7 @@ export function explainText(working: Working, joint: Joint, paper: Paper): strin
     margin?.typical
       ? paragraph('Typical properties stand behind it: replace them by your own.', width, '* ')
       : '',
-    margin
-      ? flagLines(
-          margin.flags.map((flag) => ({ ...flag, message: `Outside: ${flag.message}.` })),
-          width,
-        )
-      : '',
+    margin ? flagLines(margin.flags, width) : '',
     caution(width),
   );
 }

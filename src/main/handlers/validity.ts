@@ -7,4 +7,4 @@ import type { Flag } from '../../shared/reports.ts';
 export const marginFlags = (result: ModeResult, state: JointState): Flag[] =>
   domainsOf(result, state)
     .filter(({ inside }) => !inside)
-    .map(({ code, text }) => ({ code, message: text }));
+    .map(({ code, text }) => ({ code, message: `Outside the domain, which asks that ${text}.` }));
