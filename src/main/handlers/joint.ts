@@ -2,7 +2,7 @@
 import { layeredCurves } from '../../model/curves/layered-curves.ts';
 import { stressCurves } from '../../model/curves/stress-curves.ts';
 import { gapStates } from '../../model/joint/assembly.ts';
-import { WALL_MODES } from '../../model/margins/all-modes.ts';
+import { WALL_MODES } from '../../model/margins/asked.ts';
 import { jointState } from '../../model/margins/state.ts';
 import {
   findPlateau,

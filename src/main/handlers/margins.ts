@@ -1,8 +1,9 @@
 /** All margins of a joint: every case, every gap state, the worst of each mode and part kept. */
 import { gapStates } from '../../model/joint/assembly.ts';
 import type { GapState, ModelSettings } from '../../model/joint/types.ts';
-import { allModes, WALL_MODES } from '../../model/margins/all-modes.ts';
+import { allModes } from '../../model/margins/all-modes.ts';
 import type { Mode } from '../../model/margins/asked.ts';
+import { WALL_MODES } from '../../model/margins/asked.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
 import { type JointState, jointState } from '../../model/margins/state.ts';
 import { refineStrength } from '../../model/margins/strength-clocking.ts';

@@ -1,5 +1,4 @@
 /** From the ids of the project file to the plain numbers that the model takes. */
-import { laminateWall } from '../../model/joint/laminate-wall.ts';
 import type {
   AdhesiveInput,
   CaseInput,
@@ -7,6 +6,7 @@ import type {
   Material,
   WallInput,
 } from '../../model/joint/types.ts';
+import { laminateMaterial } from '../../model/laminate/material.ts';
 import type { Adherend, Adhesive, Joint, LoadCase, Project, Wall } from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
 import { readStack } from '../../shared/stack-notation.ts';
@@ -76,7 +76,7 @@ export function materialOf(project: Project, adherend: Adherend, thickness: numb
   const ply = project.plies!.find(({ id }) => id === adherend.ply)!;
   const stack = readStack(adherend.stack);
   if (!stack.ok) throw new RangeError(stack.message);
-  return laminateWall(ply, stack.angles, thickness);
+  return { kind: 'laminate', ...laminateMaterial(ply, stack.angles, thickness) };
 }
 
 function jointInput(

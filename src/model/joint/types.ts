@@ -2,8 +2,7 @@
  * What the model is given of a joint: resolved materials and plain numbers in N, mm, MPa, °C.
  * Ranges and references have been checked by the reader of the project file.
  */
-import type { Stack } from '../laminate/stack.ts';
-import type { StackTraits } from '../laminate/symmetry.ts';
+import type { LaminateProperties } from '../laminate/material.ts';
 
 export interface IsotropicMaterial {
   readonly kind: 'isotropic';
@@ -38,14 +37,8 @@ export interface OrthotropicMaterial extends OrthotropicConstants {
 }
 
 /** A wall of plies: its constants follow from the stack, its strength from the plies. */
-export interface LaminateMaterial extends OrthotropicConstants {
+export interface LaminateMaterial extends LaminateProperties {
   readonly kind: 'laminate';
-  /** D11 of the stack over that of a homogeneous wall of the same axial stiffness. */
-  readonly bendingRatio: number;
-  readonly stack: Stack;
-  /** Wall over the thickness of the plies as they come. */
-  readonly scale: number;
-  readonly traits: StackTraits;
 }
 
 export type Material = IsotropicMaterial | OrthotropicMaterial | LaminateMaterial;

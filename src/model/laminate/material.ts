@@ -29,7 +29,10 @@ export interface LaminateProperties {
   readonly bendingStiffness: number;
   /** D*11, the middle surface free to stretch: below D11 when the stack is not symmetric. */
   readonly reducedBendingStiffness: number;
-  /** D11 over that of a homogeneous wall of the same axial modulus: 12·D11·(1 − νxθ·νθx)/(Ex·t³). */
+  /**
+   * D*11 over that of a homogeneous wall of the same axial modulus, 12·D*11·(1 − νxθ·νθx)/(Ex·t³): a
+   * wall of a joint is free to stretch while it bends.
+   */
   readonly bendingRatio: number;
   readonly stack: Stack;
   /** Wall over the plies' own thickness: 1 when the stack as given makes the wall. */
@@ -67,7 +70,7 @@ export function laminateMaterial(
     interlaminarShear: through.interlaminarShear,
     bendingStiffness: bending.bendingStiffness,
     reducedBendingStiffness: bending.reducedBendingStiffness,
-    bendingRatio: (12 * bending.bendingStiffness * room) / (plane.axialModulus * wall ** 3),
+    bendingRatio: (12 * bending.reducedBendingStiffness * room) / (plane.axialModulus * wall ** 3),
     stack,
     scale: wall / (ply.thickness * angles.length),
     traits: traitsOf(stack),

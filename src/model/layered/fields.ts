@@ -2,8 +2,9 @@
  * Elastic fields of a layered lap at stations along the overlap, in two parts that add: per unit of
  * load, and by temperature. Shear is positive when the tube is pulled, peel when it opens the bond.
  */
-import { solveHarmonic } from './harmonic.ts';
-import type { LayeredLap, LayeredSolution, WallForces } from './lap.ts';
+import type { HarmonicSolution } from './harmonic.ts';
+import type { LayeredSolution } from './lap.ts';
+import type { WallForces } from './wall-forces.ts';
 
 export interface BondField {
   readonly shear: Float64Array;
@@ -58,23 +59,30 @@ export function fieldsOf(solution: LayeredSolution, order: Order): LayeredFields
   return { x, unit: partOf(solution, order, x, 1, 0), thermal: partOf(solution, order, x, 0, 1) };
 }
 
-export function partOf(
+export const partOf = (
   solution: LayeredSolution,
   order: Order,
   x: readonly number[],
   load: number,
   share: number,
-): FieldPart {
-  const empty = (): Float64Array => new Float64Array(x.length);
+): FieldPart => gather(solution.along(x, load, share), order, x.length);
+
+interface Point {
+  readonly stresses: { readonly shear: readonly number[]; readonly peel: readonly number[] };
+  readonly forces: readonly WallForces[];
+}
+
+function gather(points: readonly Point[], order: Order, count: number): FieldPart {
+  const empty = (): Float64Array => new Float64Array(count);
   const bonds = order.signs.map(() => ({ shear: empty(), peel: empty() }));
   const walls = order.layers.map(() => ({ axial: empty(), hoop: empty(), moment: empty() }));
-  solution.along(x, load, share).forEach(({ stresses, forces }, i) => {
+  points.forEach(({ stresses, forces }, i) => {
     bonds.forEach((bond, j) => {
       bond.shear[i] = order.signs[j]! * stresses.shear[j]!;
       bond.peel[i] = stresses.peel[j]!;
     });
     walls.forEach((wall, k) => {
-      const force: WallForces = forces[order.layers[k]!]!;
+      const force = forces[order.layers[k]!]!;
       wall.axial[i] = force.axial;
       wall.hoop[i] = force.hoop;
       wall.moment[i] = force.moment;
@@ -84,23 +92,8 @@ export function partOf(
 }
 
 /** Amplitudes at cos θ per N·mm of bending moment, at stations. */
-export function bentPart(lap: LayeredLap, order: Order, x: readonly number[]): FieldPart {
-  const empty = (): Float64Array => new Float64Array(x.length);
-  const bonds = order.signs.map(() => ({ shear: empty(), peel: empty() }));
-  const walls = order.layers.map(() => ({ axial: empty(), hoop: empty(), moment: empty() }));
-  solveHarmonic(lap, order.layers[0]!)
-    .along(x)
-    .forEach(({ stresses, forces }, i) => {
-      bonds.forEach((bond, j) => {
-        bond.shear[i] = order.signs[j]! * stresses.shear[j]!;
-        bond.peel[i] = stresses.peel[j]!;
-      });
-      walls.forEach((wall, k) => {
-        const force = forces[order.layers[k]!]!;
-        wall.axial[i] = force.axial;
-        wall.hoop[i] = force.hoop;
-        wall.moment[i] = force.moment;
-      });
-    });
-  return { bonds, walls };
-}
+export const bentPart = (
+  solution: HarmonicSolution,
+  order: Order,
+  x: readonly number[],
+): FieldPart => gather(solution.along(x), order, x.length);

@@ -2,15 +2,16 @@
  * A layered lap with its ends: the overlap, what each wall meets at the root and at the mouth, and the
  * linear answer in two parts, that of a unit load and that of temperature and flow.
  */
-import { type Matrix, solveDense } from '../numerics/dense.ts';
+import type { Matrix } from '../numerics/dense.ts';
+import { endDisplacements, type Layout } from './ends.ts';
 import { type Balanced, balance } from './exponential.ts';
-import { endLack, type LayerPull, layerPulls } from './layer-pull.ts';
-import { runOut } from './run-out.ts';
+import { endLack, layerPulls } from './layer-pull.ts';
+import { aloneIn, runOut } from './run-out.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
-import type { Shell } from './shell.ts';
-import { balancedStretch, type EndStiffness, joinAll, type See, type Stretch } from './stretch.ts';
+import { balancedStretch, joinAll, type See, type Stretch } from './stretch.ts';
 import { type BondStresses, type LayeredSystem, layeredSystem } from './system.ts';
 import { taperedStretches } from './taper.ts';
+import { type WallForces, wallForces } from './wall-forces.ts';
 
 /** What a wall meets at an end of the overlap. Loads are per unit of the lap's load. */
 export type WallEnd =
@@ -34,13 +35,6 @@ export interface LayeredLap {
 export interface FlowZone {
   readonly to: number;
   readonly flow: FlowSigns;
-}
-
-/** One wall at x: line forces per length of arc (width) of its middle, and its moment about its middle. */
-export interface WallForces {
-  readonly axial: number;
-  readonly hoop: number;
-  readonly moment: number;
 }
 
 export interface LayeredSolution {
@@ -85,6 +79,12 @@ function uniformSystem(lap: LayeredLap, flow: FlowSigns): UniformSystem {
   return found;
 }
 
+const PLAIN: Layout = {
+  each: 3,
+  thermal: true,
+  runOut: (shell, pull, side) => runOut(shell, pull, side, layeredSystem(aloneIn(shell), []), 3),
+};
+
 /** @throws RangeError when the lap has no single answer (a bond that flows from end to end) */
 export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): LayeredSolution {
   const stretches: Stretch[] = [];
@@ -104,7 +104,7 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
   }
   const whole = joinAll(stretches);
   const { half } = whole;
-  const [mechanical, fixed] = endDisplacements(lap, whole.ends, half);
+  const [mechanical, fixed] = endDisplacements(lap, whole.ends, PLAIN);
   const flowAt = (x: number): FlowSigns =>
     (zones.find(({ to }) => x <= to) ?? zones[zones.length - 1]!).flow;
 
@@ -146,7 +146,9 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
       // Asked for at few of the places where stresses are.
       get forces() {
         const pulls = uniformPulls ?? layerPulls(section);
-        return section.shells.map((shell, i) => wallForces(shell, pulls[i]!, y, i, half, share));
+        return section.shells.map((shell, i) =>
+          wallForces(shell, y, { half, each: 3, wall: i }, pulls[i]!, share),
+        );
       },
     };
   };
@@ -156,90 +158,4 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
     return points;
   };
   return { lap, along, at: (x, load, share) => along([x], load, share)[0]! };
-}
-
-function wallForces(
-  shell: Shell,
-  pull: LayerPull,
-  y: Matrix,
-  i: number,
-  half: number,
-  share: number,
-): WallForces {
-  const axial = (y[half + 3 * i]! - share * pull.n) / shell.radius;
-  const moment = (y[half + 3 * i + 2]! - share * pull.m) / shell.radius + shell.offset * axial;
-  if (shell.flat) return { axial, hoop: 0, moment };
-  const ratio = shell.cxt / shell.cxx;
-  const own = shell.ctt - ratio * shell.cxt;
-  const strain = y[3 * i + 1]! / shell.radius - share * shell.freeHoop;
-  return { axial, hoop: ratio * axial + own * strain, moment };
-}
-
-type Ends = readonly [root: Matrix, mouth: Matrix];
-
-/** Displacements of both ends of the overlap: by a unit load, and by temperature and flow. */
-function endDisplacements(lap: LayeredLap, k: EndStiffness, half: number): [Ends, Ends] {
-  const size = 2 * half;
-  const a = new Float64Array(size * size);
-  const b = new Float64Array(size * 2);
-  // Overlap's internal force at an end less what the neighbour has there: zero.
-  const fill = (end: 0 | 1, k0: Matrix, k1: Matrix, p: Matrix): void => {
-    for (let i = 0; i < half; i++) {
-      const row = end * half + i;
-      for (let j = 0; j < half; j++) {
-        a[row * size + j] = k0[i * half + j]!;
-        a[row * size + half + j] = k1[i * half + j]!;
-      }
-      b[row * 2 + 1] = -p[i]!;
-    }
-  };
-  fill(0, k.k00, k.k01, k.p0);
-  fill(1, k.k10, k.k11, k.p1);
-  const shells: readonly (readonly Shell[])[] = [
-    lap.sectionAt(0).shells,
-    lap.sectionAt(lap.length).shells,
-  ];
-  [lap.root, lap.mouth].forEach((walls, end) => {
-    walls.forEach((wall, i) => {
-      const first = end * half + 3 * i;
-      const shell = shells[end]![i]!;
-      if (wall.kind === 'clamped') {
-        for (let row = first; row < first + 3; row++) {
-          a.fill(0, row * size, (row + 1) * size);
-          a[row * size + row] = 1;
-          b.fill(0, row * 2, row * 2 + 2);
-        }
-        b[(first + 1) * 2 + 1] = wall.growth;
-      } else if (wall.kind === 'cut') {
-        b[first * 2]! += wall.n;
-        b[(first + 1) * 2]! += wall.q;
-        b[(first + 2) * 2]! += wall.m - shell.offset * wall.n;
-      } else if (wall.kind === 'run-out') {
-        const beyond = runOut(shell, wall.pull, end === 0 ? 'root' : 'mouth');
-        for (let row = 0; row < 3; row++) {
-          for (let column = 0; column < 3; column++) {
-            a[(first + row) * size + first + column]! -= beyond.stiffness[row * 3 + column]!;
-          }
-          b[(first + row) * 2]! += beyond.pull[row]!;
-          b[(first + row) * 2 + 1]! += beyond.free[row]!;
-        }
-      }
-    });
-  });
-  // Peel that the layers lack at their free ends, as a force there. Where a wall is clamped its support takes it.
-  ([0, 1] as const).forEach((end) => {
-    const section = lap.sectionAt(end * lap.length);
-    const walls = end === 0 ? lap.root : lap.mouth;
-    section.bonds.forEach((bond, j) => {
-      const force = endLack(section, j, lap.length).force * bond.radius * (end === 0 ? -1 : 1);
-      if (walls[j]!.kind !== 'clamped') b[(end * half + 3 * j + 1) * 2 + 1]! -= force;
-      if (walls[j + 1]!.kind !== 'clamped') b[(end * half + 3 * j + 4) * 2 + 1]! += force;
-    });
-  });
-  solveDense(a, b, size, 2);
-  const column = (c: number): Ends => [
-    Float64Array.from({ length: half }, (_v, i) => b[i * 2 + c]!),
-    Float64Array.from({ length: half }, (_v, i) => b[(half + i) * 2 + c]!),
-  ];
-  return [column(0), column(1)];
 }

@@ -11,6 +11,7 @@ import {
   type LayeredFields,
   type Order,
 } from './fields.ts';
+import { type HarmonicSolution, solveHarmonic } from './harmonic.ts';
 import { elasticZones, type LayeredLap, type LayeredSolution, solveLayered } from './lap.ts';
 import { layeredLap, layerOrder } from './of-joint.ts';
 
@@ -62,6 +63,7 @@ export function layeredState(
   };
   const fields = new Map<LayeredSolution, LayeredFields>();
   const states = new Map<number, CappedState | null>();
+  let harmonic: HarmonicSolution | null = null;
   let bentAtStations: FieldPart | null = null;
   let last: CappedState | null = null;
   return {
@@ -79,8 +81,9 @@ export function layeredState(
     solution,
     bent: (x) => {
       if (assembly.flat) return null;
-      if (x) return bentPart(lapAt(0), order, x);
-      bentAtStations ??= bentPart(lapAt(0), order, fieldStations(assembly.overlap));
+      harmonic ??= solveHarmonic(lapAt(0));
+      if (x) return bentPart(harmonic, order, x);
+      bentAtStations ??= bentPart(harmonic, order, fieldStations(assembly.overlap));
       return bentAtStations;
     },
     capped: (load) => {

@@ -3,9 +3,9 @@
  * f = stiffness·d + load·pull + free, f and d those of the wall there.
  */
 import { type Matrix, multiply, solveDense } from '../numerics/dense.ts';
+import type { LayeredSection } from './section.ts';
 import type { Shell } from './shell.ts';
 import { uniformStretch } from './stretch.ts';
-import { layeredSystem } from './system.ts';
 
 /** κ of a wall bent on its own. */
 const SHEAR_FACTOR = 5 / 6;
@@ -21,56 +21,77 @@ export interface RunOut {
   readonly free: Matrix;
 }
 
+/** A wall by itself, as a section. */
+export const aloneIn = (shell: Shell): LayeredSection => ({
+  shells: [shell],
+  bonds: [],
+  shearFactor: SHEAR_FACTOR,
+});
+
 /**
- * @param pull internal force n at the far end per unit load, or `held` there in the axial direction
+ * @param pull internal force n at the far end per unit load, or `held` there
+ * @param system of the wall by itself
+ * @param each unknowns of a wall: u, w, φ, and v in the first harmonic
  */
-export function runOut(shell: Shell, pull: number | 'held', side: 'root' | 'mouth'): RunOut {
-  const { a, g } = layeredSystem({ shells: [shell], bonds: [], shearFactor: SHEAR_FACTOR }, []);
+export function runOut(
+  shell: Shell,
+  pull: number | 'held',
+  side: 'root' | 'mouth',
+  system: { readonly a: Matrix; readonly g: Matrix },
+  each: 3 | 4,
+): RunOut {
   const length = shell.flat
     ? FLAT_LENGTH * shell.thickness
     : FAR * Math.sqrt(shell.radius * shell.thickness);
-  const { ends } = uniformStretch(a, g, length);
+  const { ends } = uniformStretch(system.a, system.g, length);
   const nearIsStart = side === 'mouth';
   const [nearNear, nearFar] = nearIsStart ? [ends.k00, ends.k01] : [ends.k11, ends.k10];
   const [farFar, farNear] = nearIsStart ? [ends.k11, ends.k10] : [ends.k00, ends.k01];
   const [nearLoad, farLoad] = nearIsStart ? [ends.p0, ends.p1] : [ends.p1, ends.p0];
 
-  // Far end: q = 0, no moment about the middle (m = −offset·n), and n given or u held.
+  // Far end: q = 0, no moment about the middle (m = −offset·n), and n given or u (and v) held.
   const held = pull === 'held';
-  const matrix = new Float64Array(9);
-  const right = new Float64Array(3 * 5);
+  const width = each + 2;
+  const matrix = new Float64Array(each * each);
+  const right = new Float64Array(each * width);
   const row = (
     target: number,
     terms: readonly (readonly [row: number, factor: number])[],
   ): void => {
     for (const [from, factor] of terms) {
-      for (let j = 0; j < 3; j++) {
-        matrix[target * 3 + j]! += factor * farFar[from * 3 + j]!;
-        right[target * 5 + j]! -= factor * farNear[from * 3 + j]!;
+      for (let j = 0; j < each; j++) {
+        matrix[target * each + j]! += factor * farFar[from * each + j]!;
+        right[target * width + j]! -= factor * farNear[from * each + j]!;
       }
-      right[target * 5 + 4]! -= factor * farLoad[from]!;
+      right[target * width + each + 1]! -= factor * farLoad[from]!;
     }
   };
   if (held) matrix[0] = 1;
   else {
     row(0, [[0, 1]]);
-    right[3] = pull;
+    right[each] = pull;
   }
   row(1, [[1, 1]]);
   row(2, [
     [2, 1],
     [0, shell.offset],
   ]);
-  solveDense(matrix, right, 3, 5);
-  // d_far = right[0..2]·d_near + right[3]·load + right[4]
-  const all = multiply(nearFar, right, 3, 3, 5);
-  const stiffness = new Float64Array(9);
-  const byPull = new Float64Array(3);
-  const byTemperature = new Float64Array(3);
-  for (let i = 0; i < 3; i++) {
-    for (let j = 0; j < 3; j++) stiffness[i * 3 + j] = nearNear[i * 3 + j]! + all[i * 5 + j]!;
-    byPull[i] = all[i * 5 + 3]!;
-    byTemperature[i] = nearLoad[i]! + all[i * 5 + 4]!;
+  if (each === 4) {
+    if (held) matrix[15] = 1;
+    else row(3, [[3, 1]]);
+  }
+  solveDense(matrix, right, each, width);
+  // d_far = right[0 … each − 1]·d_near + right[each]·load + right[each + 1]
+  const all = multiply(nearFar, right, each, each, width);
+  const stiffness = new Float64Array(each * each);
+  const byPull = new Float64Array(each);
+  const byTemperature = new Float64Array(each);
+  for (let i = 0; i < each; i++) {
+    for (let j = 0; j < each; j++) {
+      stiffness[i * each + j] = nearNear[i * each + j]! + all[i * width + j]!;
+    }
+    byPull[i] = all[i * width + each]!;
+    byTemperature[i] = nearLoad[i]! + all[i * width + each + 1]!;
   }
   return { stiffness, pull: byPull, free: byTemperature };
 }

@@ -1,7 +1,7 @@
 /** Every mode of one case in one gap state: the adhesive in shear, peel and the plies, the walls. */
 import type { AdhesiveInput, Factors } from '../joint/types.ts';
 import { adhesiveModes } from './adhesive-modes.ts';
-import type { Mode } from './asked.ts';
+import { type Mode, PEEL_MODES, WALL_MODES } from './asked.ts';
 import { peelModes } from './peel-modes.ts';
 import type { ModeResult } from './result.ts';
 import type { JointState } from './state.ts';
@@ -16,20 +16,6 @@ export interface AllOptions {
    */
   readonly ofInterest?: (mode: Mode, known: number) => number;
 }
-
-const PEEL: ReadonlySet<Mode> = new Set<Mode>([
-  'adhesive-peel',
-  'peel-shear',
-  'interlaminar',
-  'fracture',
-]);
-/** Modes of the walls; all others are of the bonds. */
-export const WALL_MODES: ReadonlySet<Mode> = new Set<Mode>([
-  'metal-yield',
-  'metal-ultimate',
-  'laminate-strength',
-  'first-ply',
-]);
 
 export function allModes(
   state: JointState,
@@ -50,7 +36,7 @@ export function allModes(
     troughOfInterest: interest('durability-trough'),
   });
   results.push(...shear);
-  if (some(PEEL)) {
+  if (some(PEEL_MODES)) {
     const strength = shear.find(({ mode }) => mode === 'adhesive-strain');
     results.push(
       ...peelModes(state, adhesive, factors, {

@@ -18,6 +18,22 @@ export type Mode =
   | 'metal-ultimate'
   | 'laminate-strength';
 
+/** Modes that the layered shells find in the bonds. */
+export const PEEL_MODES: ReadonlySet<Mode> = new Set<Mode>([
+  'adhesive-peel',
+  'peel-shear',
+  'interlaminar',
+  'fracture',
+]);
+
+/** Modes of the walls; all others are of the bonds. */
+export const WALL_MODES: ReadonlySet<Mode> = new Set<Mode>([
+  'metal-yield',
+  'metal-ultimate',
+  'laminate-strength',
+  'first-ply',
+]);
+
 /** Modes that end the joint; the others limit its service. */
 const failures: ReadonlySet<Mode> = new Set([
   'adhesive-strain',

@@ -66,16 +66,28 @@ export interface BondFields {
   visit(theta: number, factor: number, see: (sample: Sample) => void): void;
 }
 
+/**
+ * Hoop shear per load factor of bond j at station i of the fields, by the shear lag of torque and
+ * transverse shear.
+ */
+export function hoopShear({
+  assembly,
+  bonds,
+  loadCase,
+}: JointState): (j: number, i: number, theta: number) => number {
+  const { torque, shear } = loadCase.loads;
+  if (assembly.flat || (torque === 0 && shear === 0)) return () => 0;
+  const { mechanical } = solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap);
+  const stations = fieldStations(assembly.overlap);
+  const unit = bonds.map((_bond, j) => stations.map((x) => mechanical.shear(j, x)));
+  return (j, i, theta) =>
+    unit[j]![i]! * (torque / assembly.referenceRadius + 2 * shear * Math.sin(theta));
+}
+
 export function bondFields(state: JointState): BondFields {
   const { assembly, bonds, layered, loadCase } = state;
-  const { torque, shear } = loadCase.loads;
-  const twisted = !assembly.flat && (torque !== 0 || shear !== 0);
-  const hoop = twisted ? solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap) : null;
   const x = fieldStations(assembly.overlap);
-  /** Hoop shear per unit of circumferential load at each station of each bond. */
-  const hoopUnit = bonds.map((_bond, j) =>
-    x.map((at) => (hoop ? hoop.mechanical.shear(j, at) : 0)),
-  );
+  const around = hoopShear(state);
   const sample: Writable<Sample> = {
     bond: 0,
     x: 0,
@@ -90,10 +102,9 @@ export function bondFields(state: JointState): BondFields {
       const { force, moment } = loadCase.loads;
       const turned = assembly.flat ? 0 : moment * Math.cos(theta);
       const bent = turned === 0 ? null : layered.bent();
-      const across = hoop ? torque / assembly.referenceRadius + 2 * shear * Math.sin(theta) : 0;
       const { unit, thermal } = layered.fields(factor * force);
       for (let j = 0; j < bonds.length; j++) {
-        const [load, held, twist] = [unit.bonds[j]!, thermal.bonds[j]!, hoopUnit[j]!];
+        const [load, held] = [unit.bonds[j]!, thermal.bonds[j]!];
         const bend = bent?.bonds[j];
         sample.bond = j;
         for (let i = 0; i < x.length; i++) {
@@ -102,7 +113,7 @@ export function bondFields(state: JointState): BondFields {
           sample.peelLoad = load.peel[i]! * force + (bend ? bend.peel[i]! * turned : 0);
           sample.shearHeld = held.shear[i]!;
           sample.shearLoad = load.shear[i]! * force + (bend ? bend.shear[i]! * turned : 0);
-          sample.around = twist[i]! * across;
+          sample.around = around(j, i, theta);
           see(sample);
         }
       }

@@ -2,11 +2,9 @@
  * The load factor at which peel ends the joint when the bonds flow on the way: found on the layered
  * model with its shear capped at yield, from the elastic factor upward.
  */
-import { hoopChannel } from '../joint/local-problem.ts';
 import { fieldStations } from '../layered/fields.ts';
 import { findRoot } from '../numerics/root.ts';
-import { solveElastic } from '../shear-lag/solve-elastic.ts';
-import { boundedCover, pullAt } from './bond-fields.ts';
+import { boundedCover, hoopShear, pullAt } from './bond-fields.ts';
 import type { JointState } from './state.ts';
 
 export interface CappedPlace {
@@ -104,13 +102,8 @@ function uses(
   state: JointState,
   { theta, judge, bond, x: x0 }: CappedReach,
 ): (factor: number) => Use | null {
-  const { assembly, bonds, layered, loadCase } = state;
-  const { torque, shear } = loadCase.loads;
-  const hoop =
-    assembly.flat || (torque === 0 && shear === 0)
-      ? null
-      : solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap);
-  const across = hoop ? torque / assembly.referenceRadius + 2 * shear * Math.sin(theta) : 0;
+  const { assembly, bonds, layered } = state;
+  const aroundAt = hoopShear(state);
   // One load for force and moment: the one whose elastic peel at the place is theirs.
   const pull = pullAt(state, theta, boundedCover(state, 'peel', bond, x0));
   const stations = fieldStations(assembly.overlap);
@@ -124,7 +117,7 @@ function uses(
     capped.solution.along(stations, load, 1).forEach(({ stresses }, i) => {
       const x = stations[i]!;
       stresses.peel.forEach((peel, j) => {
-        const around = hoop ? hoop.mechanical.shear(j, x) * across * factor : 0;
+        const around = aroundAt(j, i, theta) * factor;
         const size = Math.min(Math.hypot(stresses.shear[j]!, around), bonds[j]!.shearYield);
         const share = judge({ bond: j, peel, shear: size });
         if (share > worst.share) worst = { share, bond: j, x };

@@ -89,24 +89,10 @@ export function peelModes(
     );
   }
 
-  const plies = interlaminarOf(state);
-  if (plies.length > 0) {
-    judge(
-      'interlaminar',
-      (sample) =>
-        Math.min(
-          ...plies
-            .filter(({ bond }) => bond === sample.bond)
-            .map(({ tension, shear }) => peelShearFactor(sample, tension, shear)),
-          Number.POSITIVE_INFINITY,
-        ),
-      ({ bond, peel, shear }) =>
-        Math.max(
-          0,
-          ...plies
-            .filter((ply) => ply.bond === bond)
-            .map((ply) => Math.hypot(Math.max(peel, 0) / ply.tension, shear / ply.shear)),
-        ),
+  const faces = interlaminarOf(state);
+  if (faces.some((ofBond) => ofBond.length > 0)) {
+    judge('interlaminar', interlaminarFactor(faces), ({ bond, peel, shear }) =>
+      interlaminarUse(faces[bond]!, peel, shear),
     );
   }
 
@@ -130,28 +116,42 @@ export function peelModes(
   return results;
 }
 
-interface Interface {
-  readonly bond: number;
+/** A face at which a bond meets a laminate whose interlaminar strengths are known. */
+export interface Interface {
   /** Zt and S13, MPa. */
   readonly tension: number;
   readonly shear: number;
 }
 
-/** Each face at which a bond meets a laminate whose interlaminar strengths are known. */
-export function interlaminarOf({ assembly }: JointState): Interface[] {
-  const faces: Interface[] = [];
-  assembly.bonds.forEach((_bond, bond) => {
-    for (const { material } of [assembly.tube, assembly.outers[bond]!]) {
+/** The faces of each bond. */
+export const interlaminarOf = ({ assembly }: JointState): Interface[][] =>
+  assembly.bonds.map((_bond, j) =>
+    [assembly.tube, assembly.outers[j]!].flatMap(({ material }) => {
       const strengths = interlaminarStrengths(material);
-      if (strengths) faces.push({ bond, ...strengths });
+      return strengths ? [strengths] : [];
+    }),
+  );
+
+export const interlaminarFactor =
+  (faces: readonly (readonly Interface[])[]): FactorOf =>
+  (sample) => {
+    let lowest = Number.POSITIVE_INFINITY;
+    for (const { tension, shear } of faces[sample.bond]!) {
+      lowest = Math.min(lowest, peelShearFactor(sample, tension, shear));
     }
-  });
-  return faces;
+    return lowest;
+  };
+
+/** Stress over strength on the face that is used most; 1 where plies part. */
+export function interlaminarUse(faces: readonly Interface[], peel: number, shear: number): number {
+  let most = 0;
+  for (const face of faces) {
+    most = Math.max(most, Math.hypot(Math.max(peel, 0) / face.tension, shear / face.shear));
+  }
+  return most;
 }
 
-export function interlaminarStrengths(
-  material: Material,
-): { readonly tension: number; readonly shear: number } | null {
+export function interlaminarStrengths(material: Material): Interface | null {
   if (material.kind === 'isotropic') return null;
   const { interlaminarTension: tension, interlaminarShear: shear } = material;
   return tension === undefined || shear === undefined ? null : { tension, shear };

@@ -5,7 +5,7 @@
 import { assemble, gapStates } from '../joint/assembly.ts';
 import type { AdhesiveInput, CaseInput, JointInput, ModelSettings } from '../joint/types.ts';
 import { allModes } from '../margins/all-modes.ts';
-import type { Mode } from '../margins/asked.ts';
+import { type Mode, PEEL_MODES, WALL_MODES } from '../margins/asked.ts';
 import type { ModeResult } from '../margins/result.ts';
 import { type JointState, jointState } from '../margins/state.ts';
 import { refineStrength } from '../margins/strength-clocking.ts';
@@ -27,18 +27,12 @@ interface CaseMode {
 
 const bondOnly: ReadonlySet<Mode> = new Set(['adhesive-strain']);
 /** All but the durability trough, which is a rule of length. */
-const service: ReadonlySet<Mode> = new Set([
+const service: ReadonlySet<Mode> = new Set<Mode>([
   'adhesive-yield',
   'adhesive-strain',
   'cyclic-shear',
-  'adhesive-peel',
-  'peel-shear',
-  'interlaminar',
-  'fracture',
-  'first-ply',
-  'metal-yield',
-  'metal-ultimate',
-  'laminate-strength',
+  ...PEEL_MODES,
+  ...WALL_MODES,
 ]);
 
 const ratioOf = ({ reached, asked }: ModeResult): number => reached / asked;

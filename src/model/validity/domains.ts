@@ -5,7 +5,7 @@
 
 import { flatEdgeMoments, isFlatSingle } from '../layered/edge-loads.ts';
 import { adhesivePoisson, LARGEST_POISSON } from '../layered/of-joint.ts';
-import type { Mode } from '../margins/asked.ts';
+import { type Mode, PEEL_MODES, WALL_MODES } from '../margins/asked.ts';
 import type { ModeResult } from '../margins/result.ts';
 import type { JointState } from '../margins/state.ts';
 
@@ -27,23 +27,7 @@ const ROOT_GAPS = 5;
 /** Walls over the gap, for a bond that is a thin layer between them. */
 const THIN_BOND = 2;
 
-const layered: ReadonlySet<Mode> = new Set<Mode>([
-  'adhesive-peel',
-  'peel-shear',
-  'interlaminar',
-  'fracture',
-  'first-ply',
-  'metal-yield',
-  'metal-ultimate',
-  'laminate-strength',
-]);
-
-const peels: ReadonlySet<Mode> = new Set<Mode>([
-  'adhesive-peel',
-  'peel-shear',
-  'interlaminar',
-  'fracture',
-]);
+const layered = (mode: Mode): boolean => PEEL_MODES.has(mode) || WALL_MODES.has(mode);
 
 const short = (value: number): string => String(Number(value.toPrecision(3)));
 
@@ -83,7 +67,7 @@ export function domainsOf(result: ModeResult, state: JointState): Domain[] {
       inside: ledgers.every(({ gapOutsideTable }) => !gapOutsideTable),
     },
   );
-  if (layered.has(result.mode)) {
+  if (layered(result.mode)) {
     const thinnest = Math.min(
       ...assembly.bonds.map(
         ({ gap }) => Math.min(...parts.map(({ mouth }) => mouth.thickness)) / gap,
@@ -102,7 +86,7 @@ export function domainsOf(result: ModeResult, state: JointState): Domain[] {
       },
     );
   }
-  if (peels.has(result.mode) && assembly.bonds.length === 2) {
+  if (PEEL_MODES.has(result.mode) && assembly.bonds.length === 2) {
     const gap = Math.max(...assembly.bonds.map((bond) => bond.gap));
     domains.push({
       code: 'built-in-root',
@@ -110,7 +94,7 @@ export function domainsOf(result: ModeResult, state: JointState): Domain[] {
       inside: result.x >= ROOT_GAPS * gap,
     });
   }
-  if (layered.has(result.mode) && isFlatSingle(assembly)) {
+  if (layered(result.mode) && isFlatSingle(assembly)) {
     const edge = flatEdgeMoments(assembly, loadCase.loads.force);
     domains.push(
       {

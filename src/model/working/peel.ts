@@ -11,8 +11,14 @@ import {
   shearDecides,
 } from '../margins/capped-factor.card.ts';
 import { elasticReach, peeledCold, pliesCold, pliesElastic } from '../margins/peel-factor.card.ts';
-import { peelFactor, peelShearFactor } from '../margins/peel-factor.ts';
-import { type Found, interlaminarOf, worst } from '../margins/peel-modes.ts';
+import { peelFactor } from '../margins/peel-factor.ts';
+import {
+  type Found,
+  interlaminarFactor,
+  interlaminarOf,
+  interlaminarUse,
+  worst,
+} from '../margins/peel-modes.ts';
 import { knockdownSteps, propertyStep } from './adhesive.ts';
 import { bondIndex, type Given, type GivenMode, marginSteps } from './context.ts';
 import {
@@ -175,15 +181,9 @@ function shearFirstSteps({ state, adhesive, settings, result }: GivenMode): Step
 export function pliesWorking(given: GivenMode): Step[] {
   const { state, result } = given;
   const j = bondIndex(state, result.part);
-  const faces = interlaminarOf(state).filter(({ bond }) => bond === j);
-  const elastic = worst(state, bondFields(state), (sample) =>
-    Math.min(
-      ...interlaminarOf(state)
-        .filter(({ bond }) => bond === sample.bond)
-        .map(({ tension, shear }) => peelShearFactor(sample, tension, shear)),
-      Number.POSITIVE_INFINITY,
-    ),
-  );
+  const all = interlaminarOf(state);
+  const faces = all[j]!;
+  const elastic = worst(state, bondFields(state), interlaminarFactor(all));
   const before = [
     ...layerSteps(given, j),
     ...(isElastic(given, elastic)
@@ -197,7 +197,7 @@ export function pliesWorking(given: GivenMode): Step[] {
     faces
       .map((one) => ({
         ...one,
-        use: Math.hypot(Math.max(peel, 0) / one.tension, shear / one.shear),
+        use: interlaminarUse([one], peel, shear),
       }))
       .reduce((a, b) => (b.use > a.use ? b : a));
   if (result.reached === 0 && !result.shearFirst) {

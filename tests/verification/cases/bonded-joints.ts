@@ -4,6 +4,7 @@ import { bondLaws } from '../../../src/model/joint/bond-law.ts';
 import { localProblem } from '../../../src/model/joint/local-problem.ts';
 import type { JointInput, Material, WallInput } from '../../../src/model/joint/types.ts';
 import { bentPart } from '../../../src/model/layered/fields.ts';
+import { solveHarmonic } from '../../../src/model/layered/harmonic.ts';
 import { elasticZones, solveLayered } from '../../../src/model/layered/lap.ts';
 import { layeredLap, layerOrder } from '../../../src/model/layered/of-joint.ts';
 import { combine } from '../../../src/model/shear-lag/elastic.ts';
@@ -157,7 +158,8 @@ export function solveBondedJoint(joint: BondedJoint): Computed {
   const lap = layeredLap(assembly, adhesives, temperatureChange);
   const layered = solveLayered(lap, elasticZones(lap));
   // A moment enters by the first harmonic: amplitudes at cos θ, here on the tension side.
-  const bent = (x: number) => bentPart(lap, order, [x]).bonds;
+  const harmonic = assembly.flat ? null : solveHarmonic(lap);
+  const bent = (x: number) => bentPart(harmonic!, order, [x]).bonds;
   const laws = bondLaws(assembly, adhesives, true);
   const loads = { force: load, moment, torque: 0, shear: 0 };
   const problem = localProblem(assembly, laws, loads, 0, temperatureChange);

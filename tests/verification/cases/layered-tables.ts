@@ -83,8 +83,8 @@ export const solveBent = (joint: JointInput, moment: number): (() => Solved) =>
       assembly.bonds.map(() => adhesive),
       0,
     );
-    const { signs, layers } = layerOrder(assembly);
-    const solution = solveHarmonic(lap, layers[0]!);
+    const { signs } = layerOrder(assembly);
+    const solution = solveHarmonic(lap);
     const at = (x: number) => solution.along([x])[0]!;
     return {
       shear: (j, x) => moment * signs[j]! * at(x).stresses.shear[j]!,
