@@ -4,7 +4,7 @@ import type { EdgeMomentReport } from '../../shared/reports.ts';
 import { figure } from '../../shared/words.ts';
 import { useAnswers } from './answers.ts';
 import { Choice } from './Choice.tsx';
-import type { FieldSource } from './NumberField.tsx';
+import type { FieldSource } from './entry.ts';
 
 type Method = EdgeMomentReport['chosen'];
 

@@ -4,9 +4,9 @@ import type { Joint } from '../../shared/project.ts';
 import { sentence } from '../../shared/words.ts';
 import { type Answers, AnswersContext } from './answers.ts';
 import { Choice } from './Choice.tsx';
+import type { FieldSource } from './entry.ts';
 import { groupsOf } from './form-model.ts';
 import { Loads } from './Loads.tsx';
-import type { FieldSource } from './NumberField.tsx';
 import { Rows } from './Rows.tsx';
 import { TextField } from './TextField.tsx';
 

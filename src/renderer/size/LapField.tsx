@@ -6,7 +6,7 @@ import type { Joint } from '../../shared/project.ts';
 import { lapWords } from '../../shared/words.ts';
 import type { ProjectState } from '../state/project.ts';
 import { Choice } from './Choice.tsx';
-import type { FieldSource } from './NumberField.tsx';
+import type { FieldSource } from './entry.ts';
 
 export interface LapFieldProps extends FieldSource {
   readonly joint: Joint;

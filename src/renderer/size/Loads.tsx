@@ -3,8 +3,8 @@ import { createMemo, For, type JSX, Show } from 'solid-js';
 import type { Joint, LoadCase } from '../../shared/project.ts';
 import { environment, kindOf } from '../../shared/words.ts';
 import { Choice } from './Choice.tsx';
+import type { FieldSource } from './entry.ts';
 import { loadInputs, noLoad } from './form-model.ts';
-import type { FieldSource } from './NumberField.tsx';
 import { Rows } from './Rows.tsx';
 
 export interface LoadsProps extends FieldSource {

@@ -4,7 +4,7 @@ import type { Source } from '../../shared/project.ts';
 import { sentence } from '../../shared/words.ts';
 import { type Path, pathText, valueAt } from '../state/project.ts';
 import { Choice } from './Choice.tsx';
-import type { FieldSource } from './NumberField.tsx';
+import type { FieldSource } from './entry.ts';
 
 export interface Material {
   readonly id: string;

@@ -1,7 +1,8 @@
 /** A label, a number and its unit on one line. */
 import { createUniqueId, type JSX } from 'solid-js';
+import type { FieldSource } from './entry.ts';
 import type { NumberInput } from './form-model.ts';
-import { type FieldSource, NumberField } from './NumberField.tsx';
+import { NumberField } from './NumberField.tsx';
 
 export interface NumberRowProps extends FieldSource {
   readonly label: string;

@@ -4,9 +4,10 @@ import type { Joint } from '../../shared/project.ts';
 import { AdherendField } from './AdherendField.tsx';
 import { AdhesiveField } from './adhesive/AdhesiveField.tsx';
 import { EdgeMomentField } from './EdgeMomentField.tsx';
+import type { FieldSource } from './entry.ts';
 import type { Row } from './form-model.ts';
 import { LapField } from './LapField.tsx';
-import { type FieldSource, NumberField } from './NumberField.tsx';
+import { NumberField } from './NumberField.tsx';
 import { NumberRow } from './NumberRow.tsx';
 
 type RowOf<K extends Row['kind']> = Extract<Row, { kind: K }>;

@@ -3,7 +3,7 @@ import { createUniqueId, type JSX } from 'solid-js';
 import type { Source } from '../../shared/project.ts';
 import { type Path, valueAt } from '../state/project.ts';
 import { Choice } from './Choice.tsx';
-import type { FieldSource } from './NumberField.tsx';
+import type { FieldSource } from './entry.ts';
 import { TextField } from './TextField.tsx';
 
 export interface SourceFieldProps extends FieldSource {

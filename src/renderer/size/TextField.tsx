@@ -2,7 +2,7 @@
 import { createUniqueId, type JSX, onCleanup, Show } from 'solid-js';
 import { sentence } from '../../shared/words.ts';
 import { type Path, pathText, valueAt } from '../state/project.ts';
-import type { FieldSource } from './NumberField.tsx';
+import type { FieldSource } from './entry.ts';
 
 export interface TextFieldProps extends FieldSource {
   readonly path: Path;

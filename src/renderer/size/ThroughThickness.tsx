@@ -2,7 +2,7 @@
 import { For, type JSX } from 'solid-js';
 import type { QuantityName } from '../../shared/quantities.ts';
 import { Disclosure } from './Disclosure.tsx';
-import type { FieldSource } from './NumberField.tsx';
+import type { FieldSource } from './entry.ts';
 import { NumberRow } from './NumberRow.tsx';
 
 export interface ThroughThicknessProps extends FieldSource {

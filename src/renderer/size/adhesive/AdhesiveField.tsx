@@ -3,9 +3,9 @@ import { createMemo, type JSX, Show } from 'solid-js';
 import type { Adhesive } from '../../../shared/project.ts';
 import { withUnit } from '../../../shared/units.ts';
 import { valueAt } from '../../state/project.ts';
+import type { FieldSource } from '../entry.ts';
 import type { Row } from '../form-model.ts';
 import { MaterialField } from '../MaterialField.tsx';
-import type { FieldSource } from '../NumberField.tsx';
 import { AdhesiveProperties } from './AdhesiveProperties.tsx';
 import { Knockdowns } from './Knockdowns.tsx';
 

@@ -4,7 +4,8 @@ import type { Adhesive } from '../../../shared/project.ts';
 import { toDisplay } from '../../../shared/units.ts';
 import { environment } from '../../../shared/words.ts';
 import { Disclosure } from '../Disclosure.tsx';
-import { type FieldSource, NumberField } from '../NumberField.tsx';
+import type { FieldSource } from '../entry.ts';
+import { NumberField } from '../NumberField.tsx';
 import { NumberRow } from '../NumberRow.tsx';
 import { SourceField } from '../SourceField.tsx';
 

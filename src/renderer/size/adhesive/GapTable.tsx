@@ -2,7 +2,8 @@
 import { createUniqueId, Index, type JSX, Show } from 'solid-js';
 import type { Knockdowns } from '../../../shared/project.ts';
 import { type Path, valueAt } from '../../state/project.ts';
-import { type FieldSource, NumberField } from '../NumberField.tsx';
+import type { FieldSource } from '../entry.ts';
+import { NumberField } from '../NumberField.tsx';
 
 export interface GapTableProps extends FieldSource {
   /** Of the list of rows. */

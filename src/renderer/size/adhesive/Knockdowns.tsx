@@ -7,7 +7,7 @@ import type { Knockdowns as Ledger } from '../../../shared/project.ts';
 import { figure } from '../../../shared/words.ts';
 import { useAnswers } from '../answers.ts';
 import { Disclosure } from '../Disclosure.tsx';
-import type { FieldSource } from '../NumberField.tsx';
+import type { FieldSource } from '../entry.ts';
 import { NumberRow } from '../NumberRow.tsx';
 import { SourceField } from '../SourceField.tsx';
 import { GapTable } from './GapTable.tsx';

@@ -2,7 +2,7 @@
 import { For, type JSX, Show } from 'solid-js';
 import type { LaminateReport } from '../../../shared/reports.ts';
 import { Disclosure } from '../Disclosure.tsx';
-import type { FieldSource } from '../NumberField.tsx';
+import type { FieldSource } from '../entry.ts';
 import { SourceField } from '../SourceField.tsx';
 import { TextField } from '../TextField.tsx';
 import { LaminateFigures } from './LaminateFigures.tsx';

@@ -1,21 +1,9 @@
-/**
- * The stack as text. Like a number it is stored as soon as it can be read, so that the plies follow
- * the typing; what cannot be read stays here, with what is wrong and where.
- */
-import {
-  batch,
-  createEffect,
-  createSignal,
-  createUniqueId,
-  type JSX,
-  on,
-  onCleanup,
-  Show,
-} from 'solid-js';
+/** The stack as text; what cannot be read is shown with the place of the fault. */
+import { createUniqueId, type JSX, Show } from 'solid-js';
 import { readStack } from '../../../shared/stack-notation.ts';
 import { sentence } from '../../../shared/words.ts';
-import { type Path, pathText, valueAt } from '../../state/project.ts';
-import type { FieldSource } from '../NumberField.tsx';
+import { type Path, valueAt } from '../../state/project.ts';
+import { createEntry, type FieldSource } from '../entry.ts';
 
 export interface StackFieldProps extends FieldSource {
   readonly path: Path;
@@ -38,10 +26,16 @@ function marked(text: string, at: number): Marked {
 
 export function StackField(props: StackFieldProps): JSX.Element {
   const id = createUniqueId();
-  const path = pathText(props.path);
   const stored = (): string => String(valueAt(props.project.document(), props.path) ?? '');
-  const [text, setText] = createSignal(stored());
-  const message = (): string | undefined => props.issues.at(path);
+  const { text, message, typed, leave, key } = createEntry(props, {
+    path: props.path,
+    stored,
+    shown: stored,
+    read: (written) => {
+      const reading = readStack(written);
+      return reading.ok ? { ok: true, value: written.trim() } : reading;
+    },
+  });
   const fault = (): Marked | null => {
     const reading = readStack(text());
     return reading.ok ? null : marked(text(), reading.at);
@@ -52,50 +46,10 @@ export function StackField(props: StackFieldProps): JSX.Element {
     return reading.ok && reading.canonical !== stored().trim() ? reading.canonical : null;
   };
 
-  props.issues.mount(path);
-  onCleanup(() => props.issues.unmount(path));
-
-  let field!: HTMLInputElement;
-  let typing = false;
-  const showStored = (): void => {
-    props.issues.setTyped(path, null);
-    setText(stored());
-  };
-  createEffect(
-    on(
-      stored,
-      () => {
-        if (!typing) showStored();
-      },
-      { defer: true },
-    ),
-  );
-  const read = (typed: string): void => {
-    setText(typed);
-    const reading = readStack(typed);
-    batch(() => {
-      props.issues.setTyped(path, reading.ok ? null : reading.message);
-      if (!reading.ok || typed.trim() === stored()) return;
-      typing = true;
-      props.project.edit(props.path, typed.trim());
-    });
-    typing = false;
-  };
-  const leave = (): void => {
-    if (readStack(text()).ok) showStored();
-  };
-  const key = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape' && event.key !== 'Enter') return;
-    if (event.key === 'Escape') showStored();
-    else leave();
-    field.select();
-  };
-
   return (
     <div class="row is-choice is-stack">
       <label for={id}>Stack</label>
       <input
-        ref={field}
         id={id}
         class="words"
         type="text"
@@ -106,7 +60,7 @@ export function StackField(props: StackFieldProps): JSX.Element {
         aria-invalid={message() === undefined ? undefined : 'true'}
         aria-describedby={message() === undefined ? `${id}-help` : `${id}-error ${id}-help`}
         value={text()}
-        onInput={(event) => read(event.currentTarget.value)}
+        onInput={(event) => typed(event.currentTarget.value)}
         onBlur={leave}
         onKeyDown={key}
       />
