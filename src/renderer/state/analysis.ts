@@ -1,6 +1,7 @@
 /** The report of one joint, kept up with the document as fast as answers come. */
 import { type Accessor, batch, createEffect, createMemo, createSignal, onCleanup } from 'solid-js';
 import type { Bridge, Focus } from '../../shared/contract.ts';
+import type { Project } from '../../shared/project.ts';
 import type { JointReport } from '../../shared/reports.ts';
 import { makeLatest } from '../latest.ts';
 import type { Issues } from './issues.ts';
@@ -21,6 +22,17 @@ export interface JointSource {
 export const subjectOf = ({ project, index }: JointSource): Accessor<string> =>
   createMemo(() => `${project.opening()} ${project.document()?.joints[index()]?.id}`);
 
+/** The joint by itself, as a question is asked about it; null when there is none. */
+export function askedJoint({ project, index }: JointSource): {
+  readonly document: Project;
+  readonly jointId: string;
+} | null {
+  const whole = project.plain();
+  const document = whole && withOneJoint(whole, index());
+  const jointId = document?.joints[0]?.id;
+  return document && jointId !== undefined ? { document, jointId } : null;
+}
+
 export interface Analysis {
   /** Null until the first answer about a joint has come. */
   readonly report: Accessor<JointReport | null>;
@@ -37,11 +49,9 @@ export function createAnalysis(source: JointSource, focus: Accessor<Focus>): Ana
   const latest = makeLatest(
     async (revision: number) => {
       const place = index();
-      const whole = project.plain();
-      const document = whole && withOneJoint(whole, place);
-      const jointId = document?.joints[0]?.id;
-      if (!document || jointId === undefined) return null;
-      const reply = await bridge.ask('joint.analyse', { document, jointId, focus: focus() });
+      const joint = askedJoint(source);
+      if (!joint) return null;
+      const reply = await bridge.ask('joint.analyse', { ...joint, focus: focus() });
       return { reply, place, revision };
     },
     (answer) => {

@@ -2,9 +2,8 @@
 import { type Accessor, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
 import type { JointReport, StressReport } from '../../shared/reports.ts';
 import { makeLatest } from '../latest.ts';
-import { type JointSource, subjectOf } from './analysis.ts';
+import { askedJoint, type JointSource, subjectOf } from './analysis.ts';
 import { focusOfStress } from './drawn-state.ts';
-import { withOneJoint } from './project.ts';
 import { createSlow } from './slow.ts';
 
 /** Every ten degrees, and as many stations as the eye tells apart on a plot this wide. */
@@ -26,7 +25,7 @@ export function createStressMap(
   report: Accessor<JointReport | null>,
   dragging: Accessor<boolean>,
 ): MapState {
-  const { bridge, project, index, active } = source;
+  const { bridge, active } = source;
   const [shown, setShown] = createSignal(false);
   const [stress, setStress] = createSignal<StressReport | null>(null);
   const [refused, setRefused] = createSignal('');
@@ -36,12 +35,10 @@ export function createStressMap(
 
   const latest = makeLatest(
     async (about: StressReport) => {
-      const whole = project.plain();
-      const document = whole && withOneJoint(whole, index());
-      const jointId = document?.joints[0]?.id;
-      if (!document || jointId === undefined) return null;
+      const joint = askedJoint(source);
+      if (!joint) return null;
       const focus = { ...focusOfStress(about), stations: STATIONS, map: CLOCKINGS };
-      return bridge.ask('joint.stress', { document, jointId, focus });
+      return bridge.ask('joint.stress', { ...joint, focus });
     },
     (reply, about) => {
       if (!reply) return;

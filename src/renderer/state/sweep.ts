@@ -4,8 +4,7 @@ import { quantities } from '../../shared/quantities.ts';
 import type { SweepReport } from '../../shared/reports.ts';
 import { makeLatest } from '../latest.ts';
 import { makeSettle } from '../settle.ts';
-import { type JointSource, subjectOf } from './analysis.ts';
-import { withOneJoint } from './project.ts';
+import { askedJoint, type JointSource, subjectOf } from './analysis.ts';
 import { createSlow } from './slow.ts';
 
 const QUIET = 250;
@@ -30,12 +29,10 @@ export function createSweep(source: JointSource, dragging: Accessor<boolean>): S
 
   const latest = makeLatest(
     async (_revision: number) => {
-      const whole = project.plain();
-      const document = whole && withOneJoint(whole, index());
-      const jointId = document?.joints[0]?.id;
-      if (!document || jointId === undefined) return null;
+      const joint = askedJoint(source);
+      if (!joint) return null;
       const to = reach === undefined ? {} : { to: reach };
-      return bridge.ask('joint.sweep', { document, jointId, ...to });
+      return bridge.ask('joint.sweep', { ...joint, ...to });
     },
     (reply, revision) => {
       // A refusal is told by the analysis, at the field; the last good sweep stays, dimmed with it.

@@ -13,9 +13,8 @@ import type { Focus, figures } from '../../shared/contract.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { JointReport, Margin, Mode, Place, Working } from '../../shared/reports.ts';
 import { makeLatest } from '../latest.ts';
-import { type JointSource, subjectOf } from './analysis.ts';
+import { askedJoint, type JointSource, subjectOf } from './analysis.ts';
 import { focusOfMargin, focusOfStress } from './drawn-state.ts';
-import { withOneJoint } from './project.ts';
 import { createSlow } from './slow.ts';
 
 export interface FigureSubject {
@@ -105,7 +104,7 @@ export function createWorking(
   report: Accessor<JointReport | null>,
   dragging: Accessor<boolean>,
 ): WorkingState {
-  const { bridge, project, issues, index, active } = source;
+  const { bridge, issues, index, active } = source;
   const [subject, setSubject] = createSignal<Subject | null>(null);
   const [working, setWorking] = createSignal<Working | null>(null);
   const [refusal, setRefusal] = createSignal<RequestError | null>(null);
@@ -119,11 +118,9 @@ export function createWorking(
 
   const latest = makeLatest(
     async ({ asked }: { asked: Question; turn: number }) => {
-      const whole = project.plain();
-      const document = whole && withOneJoint(whole, index());
-      const jointId = document?.joints[0]?.id;
-      if (!document || jointId === undefined) return null;
-      return bridge.ask('joint.explain', { document, jointId, ...asked });
+      const joint = askedJoint(source);
+      if (!joint) return null;
+      return bridge.ask('joint.explain', { ...joint, ...asked });
     },
     (reply, { turn }) => {
       if (!reply) return;
