@@ -120,7 +120,12 @@ function Call(props: { readonly name: string; readonly args: readonly Term[] }):
 }
 
 /** Factors beside each other: letters need no sign between them. */
-function Factors(props: { readonly of: readonly Term[]; readonly small: boolean }): JSX.Element {
+function Factors(props: {
+  readonly of: readonly Term[];
+  readonly small: boolean;
+  /** A lone factor over or under a fraction line needs no brackets. */
+  readonly inFraction?: boolean;
+}): JSX.Element {
   return (
     <For each={props.of}>
       {(factor, i) => {
@@ -128,7 +133,10 @@ function Factors(props: { readonly of: readonly Term[]; readonly small: boolean 
         return (
           <>
             {before ? joiner(before, factor) : ''}
-            <Typeset term={props.of.length === 1 ? bare(factor) : factor} small={props.small} />
+            <Typeset
+              term={props.inFraction && props.of.length === 1 ? bare(factor) : factor}
+              small={props.small}
+            />
           </>
         );
       }}
@@ -140,34 +148,17 @@ function Ratio(props: { readonly ratio: RatioOf; readonly small: boolean }): JSX
   return (
     <Show
       when={props.ratio.under.length > 0}
-      fallback={<Product of={props.ratio.over} small={props.small} />}
+      fallback={<Factors of={props.ratio.over} small={props.small} />}
     >
       <span class="f-fraction">
         <span>
-          <Factors of={props.ratio.over} small={props.small} />
+          <Factors of={props.ratio.over} small={props.small} inFraction />
         </span>
         <span>
-          <Factors of={props.ratio.under} small={props.small} />
+          <Factors of={props.ratio.under} small={props.small} inFraction />
         </span>
       </span>
     </Show>
-  );
-}
-
-/** A product outside of a fraction keeps the brackets of its factors. */
-function Product(props: { readonly of: readonly Term[]; readonly small: boolean }): JSX.Element {
-  return (
-    <For each={props.of}>
-      {(factor, i) => {
-        const before = props.of[i() - 1];
-        return (
-          <>
-            {before ? joiner(before, factor) : ''}
-            <Typeset term={factor} small={props.small} />
-          </>
-        );
-      }}
-    </For>
   );
 }
 

@@ -1,29 +1,11 @@
 /** A project of plies, and what the core would say of them: figures that are easy to recognise. */
+import { typicalPly } from '../../../src/renderer/size/stack/new-laminate.ts';
 import type { Laminate, Ply, Project } from '../../../src/shared/project.ts';
 import type { LaminateReport } from '../../../src/shared/reports.ts';
 import { readStack } from '../../../src/shared/stack-notation.ts';
 import { makeProject } from './project.ts';
 
-export const ply: Ply = {
-  id: 'ud',
-  name: 'Carbon ply',
-  axialModulus: 130_000,
-  transverseModulus: 9000,
-  shearModulus: 4800,
-  poisson: 0.3,
-  transverseShearModulus: 3200,
-  axialExpansion: -0.3e-6,
-  transverseExpansion: 30e-6,
-  thickness: 0.2,
-  tensileStrength: 2000,
-  compressiveStrength: 1200,
-  transverseTensileStrength: 50,
-  transverseCompressiveStrength: 180,
-  shearStrength: 80,
-  interlaminarTension: 45,
-  interlaminarShear: 75,
-  source: { kind: 'typical', text: 'invented' },
-};
+export const ply: Ply = { ...typicalPly, id: 'ud', name: 'Carbon ply' };
 
 export const laminate: Laminate = {
   id: 'plies',
