@@ -40,7 +40,7 @@ export const commands: readonly Command[] = [
       option.json,
     ],
     brief: 'shear and peel in the bonds of one joint under one load case',
-    more: `Prints for each bond its peak shear, the yield shear, the stretches that have yielded the force it carries and its peak peel, and for each wall its axial stress at both ends. Distances are from the sleeve root. ${exits.other}`,
+    more: `Prints for each bond its peak shear, the yield shear, the stretches that have yielded, the force it carries and its peak peel, and for each wall its axial stress at both ends. Distances are from the sleeve root. ${exits.other}`,
   },
   {
     name: 'explain',

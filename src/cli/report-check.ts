@@ -50,11 +50,12 @@ function rowOf(joint: JointSummary, flat: boolean, paint: ReturnType<typeof pain
   ];
 }
 
-/** Each remark once, with the joints it is about; none are named when it is about all. */
+/** Each remark, and what the lowest margin leaves of its domain, once, with the joints it is about; none are named when it is about all. */
 function remarks(joints: readonly JointSummary[], width: number): string {
   const about = new Map<Flag['message'], string[]>();
-  for (const { jointId, flags } of joints) {
-    for (const message of new Set(flags.map((flag) => flag.message))) {
+  for (const { jointId, flags, lowest } of joints) {
+    const all = [...flags, ...(lowest?.flags ?? [])];
+    for (const message of new Set(all.map((flag) => flag.message))) {
       const ids = about.get(message);
       if (ids) ids.push(jointId);
       else about.set(message, [jointId]);

@@ -131,6 +131,9 @@ export interface Ledger {
   readonly part: string;
   readonly gap: number;
   readonly rows: readonly LedgerRow[];
+  /** What is left of the strength before the fitting factor: K of the working cards. */
+  readonly strength: number;
+  /** After it. */
   readonly left: number;
 }
 

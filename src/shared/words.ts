@@ -154,15 +154,18 @@ export const ledgerWords: Readonly<Record<LedgerRow['name'], string>> = {
   fitting: 'fitting',
 };
 
-/** `environment 1.00 × gap 0.90 ÷ fitting 1.15 = 0.78`: what the knockdowns leave of the strength. */
-export function ledgerText({ rows, left }: Pick<Ledger, 'rows' | 'left'>): string {
-  const [first, ...rest] = rows.map(({ name, factor }) => ({
-    sign: name === 'fitting' ? '÷' : '×',
-    text: `${ledgerWords[name]} ${(name === 'fitting' ? 1 / factor : factor).toFixed(2)}`,
-  }));
-  if (!first) return `nothing taken off: ${left.toFixed(2)}`;
-  const chain = rest.map(({ sign, text }) => ` ${sign} ${text}`).join('');
-  return `${first.sign === '÷' ? '1 ÷ ' : ''}${first.text}${chain} = ${left.toFixed(2)}`;
+/** `environment 1.00 × gap 0.90 = 0.90 ÷ fitting 1.15 = 0.78`: what is left of the strength, and of the load. */
+export function ledgerText({
+  rows,
+  strength,
+  left,
+}: Pick<Ledger, 'rows' | 'strength' | 'left'>): string {
+  const own = rows.filter(({ name }) => name !== 'fitting');
+  const fitting = rows.find(({ name }) => name === 'fitting');
+  const chain = own.map(({ name, factor }) => `${ledgerWords[name]} ${factor.toFixed(2)}`);
+  const kept = `${chain.length === 0 ? 'nothing taken off:' : `${chain.join(' × ')} =`} ${strength.toFixed(2)}`;
+  if (!fitting) return kept;
+  return `${kept} ÷ ${ledgerWords.fitting} ${(1 / fitting.factor).toFixed(2)} = ${left.toFixed(2)}`;
 }
 
 export const edgeMomentWords = {

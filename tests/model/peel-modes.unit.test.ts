@@ -7,6 +7,8 @@ import { constrainedModulus } from '../../src/model/layered/of-joint.ts';
 import type { Mode } from '../../src/model/margins/asked.ts';
 import { bondFields, type Sample } from '../../src/model/margins/bond-fields.ts';
 import { worstClockings } from '../../src/model/margins/clocking.ts';
+import { peelFactor } from '../../src/model/margins/peel-factor.ts';
+import { worst } from '../../src/model/margins/peel-modes.ts';
 import { wallModes } from '../../src/model/margins/wall-modes.ts';
 import { wallStresses } from '../../src/model/margins/wall-stress.ts';
 import { expectClose } from '../support/close.ts';
@@ -140,12 +142,23 @@ describe('capped modes', () => {
     expect(find(modesOf(asked, ['adhesive-peel']), 'adhesive-peel')!.reached).toBeLessThan(8.8);
   });
 
-  it('carry the factor of shear where shear comes first, and say so', () => {
-    const asked: Asked = { adhesive: strongGlue({}, { peelStrength: 200 }) };
-    const results = modesOf(asked, ['adhesive-peel']);
-    const [peel, strain] = [find(results, 'adhesive-peel')!, find(results, 'adhesive-strain')!];
-    expect(peel.shearFirst).toBe(true);
-    expect(peel.reached).toBe(strain.reached);
+  it('carry the least factor that they could have where shear comes first, and say so', () => {
+    const at = (peelStrength: number) => {
+      const asked: Asked = { adhesive: strongGlue({}, { peelStrength }) };
+      const results = modesOf(asked, ['adhesive-peel']);
+      const elastic = worst(stateOf(asked), bondFields(stateOf(asked)), (sample) =>
+        peelFactor(sample, peelStrength),
+      )!.factor;
+      const [peel, strain] = [find(results, 'adhesive-peel')!, find(results, 'adhesive-strain')!];
+      expect(peel.shearFirst).toBe(true);
+      expect(peel.reached).toBe(Math.max(strain.reached, elastic));
+      return { shear: strain.reached, elastic };
+    };
+    // Without yielding peel would come before shear; with it, it does not.
+    const near = at(70);
+    expect(near.elastic).toBeLessThan(near.shear);
+    const far = at(300);
+    expect(far.elastic).toBeGreaterThan(far.shear);
   });
 });
 

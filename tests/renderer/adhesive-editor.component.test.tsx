@@ -22,6 +22,7 @@ const ledger = (part: string, gap: number, left: number): Ledger => ({
     { name: 'scatter', factor: 0.8 },
     { name: 'fitting', factor: 0.87 },
   ],
+  strength: left * 1.15,
   left,
 });
 

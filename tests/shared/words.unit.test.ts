@@ -110,11 +110,13 @@ describe('words', () => {
       { name: 'gap', factor: 0.9 },
       { name: 'fitting', factor: 1 / 1.15 },
     ] as const;
-    expect(ledgerText({ rows, left: 0.9 / 1.15 })).toBe(
-      'environment 1.00 × gap 0.90 ÷ fitting 1.15 = 0.78',
+    expect(ledgerText({ rows, strength: 0.9, left: 0.9 / 1.15 })).toBe(
+      'environment 1.00 × gap 0.90 = 0.90 ÷ fitting 1.15 = 0.78',
     );
-    expect(ledgerText({ rows: rows.slice(2), left: 1 / 1.15 })).toBe('1 ÷ fitting 1.15 = 0.87');
-    expect(ledgerText({ rows: [], left: 1 })).toBe('nothing taken off: 1.00');
+    expect(ledgerText({ rows: rows.slice(2), strength: 1, left: 1 / 1.15 })).toBe(
+      'nothing taken off: 1.00 ÷ fitting 1.15 = 0.87',
+    );
+    expect(ledgerText({ rows: [], strength: 1, left: 1 })).toBe('nothing taken off: 1.00');
   });
 
   it('names both edge moments, the used one first', () => {

@@ -35,6 +35,13 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
     }
   }
   const assembly = assemble(input, 'nominal');
+  if (assembly.bonds.length === 2) {
+    flags.push({
+      code: 'built-in-root',
+      message:
+        'Peel at the root, where the outer walls are built into solid metal, is not resolved: finite elements give two to five times as much right at that corner under load. The rows of peel judge it as the model has it.',
+    });
+  }
   flags.push(...stackFlags(assembly));
   for (const part of [assembly.tube, ...assembly.outers]) {
     const ratio = part.root.meanRadius / part.root.thickness;

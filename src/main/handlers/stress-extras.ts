@@ -19,6 +19,7 @@ export const ledgersOf = ({ assembly, ledgers }: JointState, fitting: number): L
         { name: 'scatter', factor: ledger.scatter },
         { name: 'fitting', factor: 1 / fitting },
       ],
+      strength: ledger.left,
       left: ledger.left / fitting,
     };
   });

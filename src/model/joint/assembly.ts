@@ -42,7 +42,7 @@ export function gapAt(bond: BondInput, offset: number, state: GapState, input = 
   if (gap > 0) return gap;
   throw new ModelError(
     `${input}.tolerance`,
-    `The gap of ${bond.gap} mm closes: tolerance and offset together take ${spread} mm. Widen the gap or tighten the fit.`,
+    `The gap of ${bond.gap} mm closes: tolerance and offset together take ${Number(spread.toPrecision(6))} mm. Widen the gap or tighten the fit.`,
   );
 }
 

@@ -100,9 +100,12 @@ export const shearDecides = equation({
   id: 'shear-first',
   title: 'Shear comes first',
   statement:
-    'The bonds fail in shear before this mode is reached: its factor is that of adhesive, ultimate strain, in the same case and gap.',
-  formula: 'lambda_u',
-  symbols: { lambda_u: ['factor at which the adhesive reaches its ultimate strain', ''] },
+    'The bonds fail in shear before this mode is reached. Its factor is the least that it could be: that of adhesive, ultimate strain, in the same case and gap, or the elastic one where that is larger.',
+  formula: 'max(lambda_u, lambda_e)',
+  symbols: {
+    lambda_u: ['factor at which the adhesive reaches its ultimate strain', ''],
+    lambda_e: ['factor at which the elastic shells reach the mode', ''],
+  },
   result: ['lambda', 'factor on the loads of the case', ''],
   source: COMMON_PRACTICE,
 });

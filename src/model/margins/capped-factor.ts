@@ -30,7 +30,10 @@ export interface Reached {
   readonly factor: number;
   readonly bond: number;
   readonly x: number;
-  /** True when the bonds fail in shear before the mode is reached; the factor is then that of shear. */
+  /**
+   * True when the bonds fail in shear before the mode is reached: the factor is then the least at which
+   * the mode could be, the larger of shear's own and the elastic one.
+   */
   readonly shearFirst: boolean;
 }
 
@@ -91,7 +94,7 @@ export function cappedReach(
 const at = (factor: number, { bond, x }: Use): Reached => ({ factor, bond, x, shearFirst: false });
 
 const shearDecides = (reach: CappedReach): Reached => ({
-  factor: reach.shearStrength,
+  factor: Math.max(reach.factor, reach.shearStrength),
   bond: reach.bond,
   x: reach.x,
   shearFirst: true,

@@ -20,7 +20,7 @@ export interface ModeResult {
   readonly gapState: GapState;
   /** True when the bond's strength is reached by flowing from end to end. */
   readonly wholeBondFlows: boolean;
-  /** True when the bonds fail in shear before this mode is reached: the factor is that of shear. */
+  /** True when the bonds fail in shear before this mode is reached: the factor is the least it could be. */
   readonly shearFirst?: boolean;
   /** First ply: both criteria, and which ply. */
   readonly plies?: PlyReach;

@@ -29,7 +29,8 @@ const THIN_BOND = 2;
 
 const layered = (mode: Mode): boolean => PEEL_MODES.has(mode) || WALL_MODES.has(mode);
 
-const short = (value: number): string => String(Number(value.toPrecision(3)));
+/** With the sign that the rest of the program writes. */
+const short = (value: number): string => String(Number(value.toPrecision(3))).replace('-', '−');
 
 export function domainsOf(result: ModeResult, state: JointState): Domain[] {
   const { assembly, ledgers, adhesives, loadCase } = state;
@@ -90,7 +91,7 @@ export function domainsOf(result: ModeResult, state: JointState): Domain[] {
     const gap = Math.max(...assembly.bonds.map((bond) => bond.gap));
     domains.push({
       code: 'built-in-root',
-      text: `peel is judged at least ${ROOT_GAPS} gaps from the root, where the walls are built into solid metal: nearer, its peak at the corner is not resolved (here ${short(result.x)} mm)`,
+      text: `the place is at least ${ROOT_GAPS} gaps from the root, where the walls are built into solid metal: nearer, the model does not resolve peel (here ${short(result.x)} mm)`,
       inside: result.x >= ROOT_GAPS * gap,
     });
   }

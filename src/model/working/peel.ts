@@ -90,7 +90,7 @@ export function peelWorking(given: GivenMode): Step[] {
             result.shearFirst ? undefined : CAPPED,
           ),
         ]),
-    ...shearFirstSteps(given),
+    ...shearFirstSteps(given, elastic),
     ...marginSteps(given),
   ];
 }
@@ -171,11 +171,15 @@ const shearStepOf = (place: Capped): Step =>
     place.shear,
   );
 
-function shearFirstSteps({ state, adhesive, settings, result }: GivenMode): Step[] {
+function shearFirstSteps(
+  { state, adhesive, settings, result }: GivenMode,
+  elastic: Found | null,
+): Step[] {
   if (!result.shearFirst) return [];
   const only = new Set(['adhesive-strain'] as const);
   const [strength] = adhesiveModes(state, adhesive, settings.factors, { only });
-  return [step(shearDecides, { lambda_u: strength?.reached ?? result.reached }, result.reached)];
+  const lambda_u = strength?.reached ?? result.reached;
+  return [step(shearDecides, { lambda_u, lambda_e: elastic?.factor ?? lambda_u }, result.reached)];
 }
 
 export function pliesWorking(given: GivenMode): Step[] {
@@ -213,7 +217,7 @@ export function pliesWorking(given: GivenMode): Step[] {
     return [...before, ...elasticPlies(own, spot, face), ...marginSteps(given)];
   }
   const place = cappedPlace(given, j, elastic);
-  if (!place) return [...before, ...shearFirstSteps(given), ...marginSteps(given)];
+  if (!place) return [...before, ...shearFirstSteps(given, elastic), ...marginSteps(given)];
   const { tension, shear, use } = face(place.peel, place.shear);
   return [
     ...before,
@@ -226,7 +230,7 @@ export function pliesWorking(given: GivenMode): Step[] {
       use,
       result.shearFirst ? undefined : CAPPED,
     ),
-    ...shearFirstSteps(given),
+    ...shearFirstSteps(given, elastic),
     ...marginSteps(given),
   ];
 }

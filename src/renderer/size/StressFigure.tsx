@@ -87,7 +87,7 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
     <section class="figure-block is-stress" aria-labelledby="shear-title">
       <header>
         <h2 id="shear-title">Shear {word()} the bond</h2>
-        <span class="units">{around() ? 'MPa, elastic' : 'MPa'}</span>
+        <span class="units">{around() ? 'MPa, elastic, layered shells' : 'MPa'}</span>
         <Show when={!around() && stress()}>
           {(drawn) => (
             <StressReadings
@@ -193,7 +193,9 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
             </Show>
             <header class="is-second">
               <h2>Peel {word()} the bond</h2>
-              <span class="units">{around() ? 'MPa, elastic, opening +' : 'MPa, opening +'}</span>
+              <span class="units">
+                {around() ? 'MPa, elastic, layered shells, opening +' : 'MPa, opening +'}
+              </span>
               <Show when={!around()}>
                 <StressReadings
                   stress={drawn()}

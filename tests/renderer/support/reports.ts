@@ -110,6 +110,7 @@ export const makeLedger = (change: Partial<Ledger> = {}): Ledger => ({
     { name: 'scatter', factor: 1 },
     { name: 'fitting', factor: 1 / 1.15 },
   ],
+  strength: 0.9 * 0.8,
   left: (0.9 * 0.8) / 1.15,
   ...change,
 });
