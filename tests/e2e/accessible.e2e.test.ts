@@ -22,6 +22,11 @@ describeInBrowser('accessible', () => {
         expect(await violations(page)).toEqual([]);
         await page.getByRole('button', { name: 'Around the bond' }).click();
         await page.getByRole('textbox', { name: 'Overlap' }).fill('1,5');
+        // The message appears after a pause, which spares whoever is still typing: judge it once it is there.
+        await page.waitForFunction(() => {
+          const callout = document.querySelector('.callout');
+          return callout !== null && getComputedStyle(callout).opacity === '1';
+        });
         expect(await violations(page)).toEqual([]);
         // Canvases speak: a role, a sentence, and the figures in a table.
         const canvases = await page.locator('canvas').evaluateAll((list) =>
