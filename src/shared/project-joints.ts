@@ -31,6 +31,39 @@ const sleeveLoads = z
   .max(200);
 const flatLoads = z.array(z.strictObject({ case: id, force: number('force') })).max(200);
 
+const sizeCommon = {
+  id,
+  name,
+  wallFactor: number('wallFactor')
+    .optional()
+    .describe('Multiplies the walls of sleeve, plate or straps; 1 when left out.'),
+  loadFactor: number('loadFactor')
+    .optional()
+    .describe('Multiplies the loads; 1 when left out. With `loads` of its own, those.'),
+};
+const sizesOf = <S extends z.ZodType>(size: S) =>
+  z
+    .array(size)
+    .max(40, { error: 'a joint has at most 40 sizes' })
+    .optional()
+    .describe('The same joint in other sizes of the frame: what differs from the joint itself.');
+const sleeveSizes = sizesOf(
+  z.strictObject({
+    ...sizeCommon,
+    outsideDiameter: number('outsideDiameter').optional(),
+    tubeWall: number('wall').optional(),
+    loads: sleeveLoads.optional(),
+  }),
+);
+const flatSizes = sizesOf(
+  z.strictObject({
+    ...sizeCommon,
+    width: number('width').optional(),
+    thickness: number('wall').optional(),
+    loads: flatLoads.optional(),
+  }),
+);
+
 const jointCommon = { id, name, overlap: number('overlap'), adhesive: id };
 
 export const sleeveSingleSchema = z.strictObject({
@@ -44,6 +77,7 @@ export const sleeveSingleSchema = z.strictObject({
   bond: bondSchema,
   offset: number('offset'),
   loads: sleeveLoads,
+  sizes: sleeveSizes,
 });
 export const sleeveDoubleSchema = z.strictObject({
   ...jointCommon,
@@ -55,6 +89,7 @@ export const sleeveDoubleSchema = z.strictObject({
   outerBond: bondSchema,
   offset: number('offset'),
   loads: sleeveLoads,
+  sizes: sleeveSizes,
 });
 export const flatSingleSchema = z.strictObject({
   ...jointCommon,
@@ -64,6 +99,7 @@ export const flatSingleSchema = z.strictObject({
   plate: wallSchema,
   bond: bondSchema,
   loads: flatLoads,
+  sizes: flatSizes,
 });
 export const flatDoubleSchema = z.strictObject({
   ...jointCommon,
@@ -75,6 +111,7 @@ export const flatDoubleSchema = z.strictObject({
   lowerBond: bondSchema,
   upperBond: bondSchema,
   loads: flatLoads,
+  sizes: flatSizes,
 });
 export const jointSchema = z.discriminatedUnion(
   'type',
@@ -90,5 +127,7 @@ export type SleeveSingle = z.infer<typeof sleeveSingleSchema>;
 export type SleeveDouble = z.infer<typeof sleeveDoubleSchema>;
 export type FlatSingle = z.infer<typeof flatSingleSchema>;
 export type FlatDouble = z.infer<typeof flatDoubleSchema>;
+export type SleeveSize = NonNullable<SleeveSingle['sizes']>[number];
+export type FlatSize = NonNullable<FlatSingle['sizes']>[number];
 export type Joint = z.infer<typeof jointSchema>;
 export type JointType = Joint['type'];

@@ -2,6 +2,10 @@
 import { z } from 'zod';
 import { id, name, number, sourceSchema } from './project-fields.ts';
 
+const density = number('density')
+  .optional()
+  .describe('Left out, masses with it are not known. Unit: kg/m³.');
+
 const isotropic = z.strictObject({
   id,
   name,
@@ -11,6 +15,7 @@ const isotropic = z.strictObject({
   expansion: number('expansion'),
   yieldStrength: number('strength'),
   ultimateStrength: number('strength'),
+  density,
   source: sourceSchema,
 });
 
@@ -51,6 +56,7 @@ const orthotropic = z.strictObject({
   ),
   shearStrength: number('strength').describe('In-plane shear. Unit: MPa.'),
   ...throughThickness,
+  density,
   source: sourceSchema,
 });
 
@@ -91,6 +97,7 @@ export const plySchema = z.strictObject({
   shearStrength: number('strength').describe('In the plane of the ply. Unit: MPa.'),
   interlaminarTension: number('interlaminarStrength'),
   interlaminarShear: number('interlaminarStrength'),
+  density,
   source: sourceSchema,
 });
 
@@ -155,6 +162,7 @@ export const adhesiveSchema = z.strictObject({
     })
     .optional()
     .describe('S-N line: allowed peak shear = yield × min(1, coefficient × cycles^−exponent).'),
+  density,
   source: sourceSchema,
 });
 

@@ -74,12 +74,73 @@ function brokenJoint(project: Project, joint: Joint, where: string): Broken | nu
       return { field, message: `the load case "${load.case}" stands twice in this joint` };
     }
     seen.add(load.case);
-    if (!adhesive.states.some(({ moisture }) => moisture === loadCase.moisture)) {
+    const without = [
+      { what: 'load case', ...loadCase },
+      ...(loadCase.everyCondition ? (project.conditions ?? []) : []).map((condition) => ({
+        what: 'condition',
+        ...condition,
+      })),
+    ].find(({ moisture }) => !adhesive.states.some((state) => state.moisture === moisture));
+    if (without) {
+      const { what, name, moisture } = without;
       return {
         field: `${where}.adhesive`,
-        message: `the load case "${loadCase.name}" is ${loadCase.moisture}, but the adhesive "${adhesive.name}" has no ${loadCase.moisture} properties: add a ${loadCase.moisture} state to it or choose another adhesive`,
+        message: `the ${what} "${name}" is ${moisture}, but the adhesive "${adhesive.name}" has no ${moisture} properties: add a ${moisture} state to it or choose another adhesive`,
       };
     }
+  }
+  return brokenSizes(project, joint, where);
+}
+
+function brokenSizes(project: Project, { sizes }: Joint, where: string): Broken | null {
+  const repeated = repeatedIds(sizes ?? [], `${where}.sizes`);
+  if (repeated) return repeated;
+  for (const [i, { loads }] of (sizes ?? []).entries()) {
+    const seen = new Set<string>();
+    for (const [k, load] of (loads ?? []).entries()) {
+      const field = `${where}.sizes.${i}.loads.${k}.case`;
+      if (!project.loadCases.some(({ id }) => id === load.case)) {
+        return { field, message: `there is no load case with the id "${load.case}"` };
+      }
+      if (seen.has(load.case)) {
+        return { field, message: `the load case "${load.case}" stands twice in this size` };
+      }
+      seen.add(load.case);
+    }
+  }
+  return null;
+}
+
+function brokenVariants(project: Project): Broken | null {
+  const seen = new Set(project.joints.map(({ id }) => id));
+  for (const [i, { of, joint }] of (project.variants ?? []).entries()) {
+    const where = `variants.${i}`;
+    if (!project.joints.some(({ id }) => id === of)) {
+      return { field: `${where}.of`, message: `there is no joint with the id "${of}"` };
+    }
+    if (seen.has(joint.id)) {
+      return {
+        field: `${where}.joint.id`,
+        message: `the id "${joint.id}" is used twice: choose another`,
+      };
+    }
+    seen.add(joint.id);
+    const broken = brokenJoint(project, joint, `${where}.joint`);
+    if (broken) return broken;
+  }
+  return null;
+}
+
+function brokenTolerances({ settings }: Project): Broken | null {
+  const seen = new Set<string>();
+  for (const [i, { input }] of (settings.tolerances ?? []).entries()) {
+    if (seen.has(input)) {
+      return {
+        field: `settings.tolerances.${i}.input`,
+        message: `"${input}" stands twice among the tolerances: keep one`,
+      };
+    }
+    seen.add(input);
   }
   return null;
 }
@@ -94,7 +155,14 @@ function brokenLaminate(project: Project, { ply, stack }: Laminate): Broken | nu
 
 /** The first rule that the project breaks, or null. */
 export function brokenRule(project: Project): Broken | null {
-  for (const list of ['plies', 'adherends', 'adhesives', 'loadCases', 'joints'] as const) {
+  for (const list of [
+    'plies',
+    'adherends',
+    'adhesives',
+    'conditions',
+    'loadCases',
+    'joints',
+  ] as const) {
     const repeated = repeatedIds(project[list] ?? [], list);
     if (repeated) return repeated;
   }
@@ -137,5 +205,5 @@ export function brokenRule(project: Project): Broken | null {
     const broken = brokenJoint(project, joint, `joints.${i}`);
     if (broken) return broken;
   }
-  return null;
+  return brokenVariants(project) ?? brokenTolerances(project);
 }

@@ -7,10 +7,12 @@ import { z } from 'zod';
 import { id, name, note, number } from './project-fields.ts';
 import { jointSchema } from './project-joints.ts';
 import { adherendSchema, adhesiveSchema, moistureSchema, plySchema } from './project-materials.ts';
+import { settingsSchema } from './project-settings.ts';
 
 export type { Source } from './project-fields.ts';
 export * from './project-joints.ts';
 export * from './project-materials.ts';
+export * from './project-settings.ts';
 
 export const PROJECT_FORMAT = 'lapwright-project';
 export const PROJECT_VERSION = 1;
@@ -20,6 +22,10 @@ const caseCommon = {
   name,
   temperature: number('temperature'),
   moisture: moistureSchema,
+  everyCondition: z
+    .boolean()
+    .optional()
+    .describe("Judged in each of the project's conditions too, not only in its own."),
 };
 export const loadCaseSchema = z.discriminatedUnion(
   'kind',
@@ -31,24 +37,12 @@ export const loadCaseSchema = z.discriminatedUnion(
   { error: 'a load case is of kind "limit", "ultimate" or "cyclic"' },
 );
 
-export const settingsSchema = z.strictObject({
-  targetMargin: number('targetMargin'),
-  factors: z
-    .strictObject({
-      limit: number('factor').describe('Asked of limit and cyclic loads before yield.'),
-      ultimate: number('factor').describe('Asked of limit and cyclic loads before failure.'),
-      fitting: number('factor').describe('Asked in addition of every mode, at a joint.'),
-    })
-    .describe('An ultimate case already contains its factor: only the fitting factor is added.'),
-  adherendShear: z
-    .boolean()
-    .describe('Include the shear flexibility of the adherends in the shear lag.'),
-  edgeMoment: z
-    .enum(['goland-reissner', 'hart-smith'], {
-      error: 'edgeMoment is "goland-reissner" or "hart-smith"',
-    })
-    .optional()
-    .describe('Edge moment of flat single laps; Goland and Reissner when left out.'),
+/** Surroundings that load cases can be judged in besides their own. */
+const conditionSchema = z.strictObject({
+  id,
+  name,
+  temperature: number('temperature'),
+  moisture: moistureSchema,
 });
 
 export const projectShape = z.strictObject({
@@ -64,10 +58,16 @@ export const projectShape = z.strictObject({
   plies: z.array(plySchema).max(200).optional(),
   adherends: z.array(adherendSchema).max(500),
   adhesives: z.array(adhesiveSchema).max(200),
+  conditions: z.array(conditionSchema).max(20).optional(),
   loadCases: z.array(loadCaseSchema).max(200),
   joints: z.array(jointSchema).max(2000),
+  variants: z
+    .array(z.strictObject({ of: id.describe('Id of the joint it varies.'), joint: jointSchema }))
+    .max(200)
+    .optional()
+    .describe('Other shapes of a joint, to compare; no part of the frame.'),
 });
 
 export type LoadCase = z.infer<typeof loadCaseSchema>;
-export type Settings = z.infer<typeof settingsSchema>;
+export type Condition = z.infer<typeof conditionSchema>;
 export type Project = z.infer<typeof projectShape>;

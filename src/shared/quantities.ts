@@ -3,7 +3,7 @@
  * range in which it makes physical sense. The schema refuses what is outside; the input fields,
  * the JSON Schema and the messages all read this table.
  */
-export type Unit = 'mm' | 'MPa' | 'N' | 'N/mm' | 'N·mm' | '°C' | '1/K' | '1' | 'cycles';
+export type Unit = 'mm' | 'MPa' | 'N' | 'N/mm' | 'N·mm' | '°C' | '1/K' | 'kg/m³' | '1' | 'cycles';
 
 export interface Quantity {
   /** What a person calls it, lower case, as it stands in a sentence. */
@@ -55,6 +55,7 @@ export const quantities = {
     2e-4,
     'Linear thermal expansion coefficient.',
   ),
+  density: quantity('density', 'kg/m³', 10, 25_000, 'Mass over volume.'),
   strength: quantity('strength', 'MPa', 1, 10_000, 'Stress at which the part is taken to fail.'),
   adhesiveModulus: quantity('adhesive modulus', 'MPa', 1, 20_000, "Young's modulus, bulk."),
   adhesiveShearModulus: quantity(
@@ -120,6 +121,8 @@ export const quantities = {
   shear: quantity('transverse shear', 'N', -1e7, 1e7, 'Across the tube, in the plane of bending.'),
   cycles: quantity('cycles', 'cycles', 1, 1e12, 'Number of load cycles in the life.'),
   factor: quantity('factor', '1', 0.1, 20, 'Multiplies the loads before strength is compared.'),
+  loadFactor: quantity('load factor', '1', 0, 100, 'Multiplies the loads of the joint.'),
+  wallFactor: quantity('wall factor', '1', 0.1, 10, 'Multiplies the walls of the sleeve.'),
   targetMargin: quantity('target margin', '1', -0.5, 20, 'Margins below it are marked low.'),
   fatigueCoefficient: quantity(
     'S-N coefficient',
@@ -129,6 +132,18 @@ export const quantities = {
     'Peak shear over yield shear, extrapolated to one cycle.',
   ),
   fatigueExponent: quantity('S-N exponent', '1', 0, 1, 'Slope of the S-N line in log-log.'),
+  layerThickness: quantity('layer thickness', 'mm', 0.005, 1, 'Thickness of one printed layer.'),
+  printBase: quantity(
+    'base',
+    'mm',
+    0,
+    1000,
+    'Height of solid metal printed under the root of the sleeve.',
+  ),
+  step: quantity('step', 'mm', 0.001, 100, 'What sizing rounds to.'),
+  toleranceSize: quantity('spread', 'mm', 0, 100, 'Of a size.'),
+  toleranceTemperature: quantity('spread', '°C', 0, 200, 'Of a temperature.'),
+  toleranceShare: quantity('spread', '1', 0, 0.9, 'Share of the value: 0.05 is 5 %.'),
 } as const satisfies Record<string, Quantity>;
 
 export type QuantityName = keyof typeof quantities;

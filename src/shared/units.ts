@@ -20,6 +20,7 @@ const byUnit: Readonly<Record<Unit, DisplayUnit>> = {
   N·mm: { symbol: 'N·m', shift: 3 },
   '°C': { symbol: '°C', shift: 0 },
   '1/K': { symbol: 'µm/m/K', shift: -6 },
+  'kg/m³': { symbol: 'kg/m³', shift: 0 },
   '1': { symbol: '', shift: 0 },
   cycles: { symbol: 'cycles', shift: 0 },
 };

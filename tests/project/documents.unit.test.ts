@@ -9,15 +9,20 @@ import { lapwright } from '../cli/lapwright.ts';
 import {
   adherendNumbers,
   adhesiveStateNumbers,
+  densityNumbers,
   fatigueNumbers,
+  flatSizeNumbers,
   fractureNumbers,
   gapKnockdownNumbers,
   knockdownNumbers,
   optionalAdhesiveNumbers,
   optionalStateNumbers,
   plyNumbers,
+  printingNumbers,
   settingsNumbers,
   sleeveLoadNumbers,
+  sleeveSizeNumbers,
+  stepNumbers,
   throughThicknessNumbers,
 } from './numbers.ts';
 
@@ -73,6 +78,8 @@ describe('the JSON Schema in the documents', () => {
 describe('the guide to the project file', () => {
   it.each<[string, Readonly<Record<string, QuantityName>>]>([
     ['Settings', settingsNumbers],
+    ['Printing', printingNumbers],
+    ['Steps', stepNumbers],
     ['Isotropic', adherendNumbers.isotropic],
     ['Orthotropic', adherendNumbers.orthotropic],
     ['Through the thickness', throughThicknessNumbers],
@@ -90,6 +97,8 @@ describe('the guide to the project file', () => {
     ['Fracture', fractureNumbers],
     ['Knockdowns', knockdownNumbers],
     ['Strength against gap', gapKnockdownNumbers],
+    ['Densities', densityNumbers],
+    ['Conditions', { temperature: 'temperature' }],
     ['Load cases', { temperature: 'temperature', cycles: 'cycles' }],
     [
       'Joints',
@@ -107,6 +116,8 @@ describe('the guide to the project file', () => {
       },
     ],
     ['Loads', sleeveLoadNumbers],
+    ['Sizes', sleeveSizeNumbers],
+    ['Sizes of flat joints', flatSizeNumbers],
   ])('gives unit and range of every number under %s', (heading, table) => {
     expect(rowsOf(heading)).toEqual(expected(table));
   });

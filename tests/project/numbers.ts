@@ -86,6 +86,39 @@ export const fatigueNumbers: Table = {
   coefficient: 'fatigueCoefficient',
   exponent: 'fatigueExponent',
 };
+/** May be left out of isotropic and orthotropic adherends, plies and adhesives. */
+export const densityNumbers: Table = { density: 'density' };
+export const printingNumbers: Table = {
+  'printing.layerThickness': 'layerThickness',
+  'printing.base': 'printBase',
+};
+export const stepNumbers: Table = {
+  'steps.overlap': 'step',
+  'steps.wall': 'step',
+  'steps.gap': 'step',
+};
+export const sleeveSizeNumbers: Table = {
+  outsideDiameter: 'outsideDiameter',
+  tubeWall: 'wall',
+  wallFactor: 'wallFactor',
+  loadFactor: 'loadFactor',
+};
+export const flatSizeNumbers: Table = {
+  width: 'width',
+  thickness: 'wall',
+  wallFactor: 'wallFactor',
+  loadFactor: 'loadFactor',
+};
+const spreads: Readonly<Record<string, QuantityName>> = {
+  overlap: 'toleranceSize',
+  gap: 'toleranceSize',
+  offset: 'toleranceSize',
+  'tube-diameter': 'toleranceSize',
+  'tube-wall': 'toleranceSize',
+  'sleeve-wall': 'toleranceSize',
+  'service-temperature': 'toleranceTemperature',
+  'stress-free-temperature': 'toleranceTemperature',
+};
 export const settingsNumbers: Table = {
   targetMargin: 'targetMargin',
   'factors.limit': 'factor',
@@ -164,6 +197,7 @@ function numbersOfAdhesive(project: Project, i: number): NumberAt[] {
       ...given(project, [...where, 'states', k], optionalStateNumbers),
     ]),
     ...given(project, where, optionalAdhesiveNumbers),
+    ...given(project, where, densityNumbers),
     ...(fracture ? at([...where, 'fracture'], fractureNumbers) : []),
     ...(knockdowns ? at([...where, 'knockdowns'], knockdownNumbers) : []),
     ...(knockdowns?.gap ?? []).flatMap((_, k) =>
@@ -173,13 +207,40 @@ function numbersOfAdhesive(project: Project, i: number): NumberAt[] {
   ];
 }
 
+function numbersOfJoint(project: Project, { type, loads, sizes }: Joint, where: Path): NumberAt[] {
+  const flat = type.startsWith('flat');
+  const loadNumbers: Table = flat ? { force: 'force' } : sleeveLoadNumbers;
+  const ofLoads = (list: readonly unknown[], at_: Path): NumberAt[] =>
+    list.flatMap((_, k) => at([...at_, 'loads', k], loadNumbers));
+  return [
+    ...at(where, jointNumbers[type]),
+    ...ofLoads(loads, where),
+    ...(sizes ?? []).flatMap((size, i) => [
+      ...given(project, [...where, 'sizes', i], flat ? flatSizeNumbers : sleeveSizeNumbers),
+      ...ofLoads(size.loads ?? [], [...where, 'sizes', i]),
+    ]),
+  ];
+}
+
 export function numbersOf(project: Project): NumberAt[] {
   return [
     ...at(['settings'], settingsNumbers),
-    ...(project.plies ?? []).flatMap((_, i) => at(['plies', i], plyNumbers)),
+    ...(project.settings.printing ? at(['settings'], printingNumbers) : []),
+    ...(project.settings.steps ? at(['settings'], stepNumbers) : []),
+    ...(project.settings.tolerances ?? []).flatMap(({ input }, i) =>
+      at(['settings', 'tolerances', i], { spread: spreads[input] ?? 'toleranceShare' }),
+    ),
+    ...(project.plies ?? []).flatMap((_, i) => [
+      ...at(['plies', i], plyNumbers),
+      ...given(project, ['plies', i], densityNumbers),
+    ]),
+    ...(project.conditions ?? []).flatMap((_, i) =>
+      at(['conditions', i], { temperature: 'temperature' }),
+    ),
     ...project.adherends.flatMap(({ kind }, i) => [
       ...at(['adherends', i], adherendNumbers[kind]),
       ...(kind === 'orthotropic' ? given(project, ['adherends', i], throughThicknessNumbers) : []),
+      ...given(project, ['adherends', i], densityNumbers),
     ]),
     ...project.adhesives.flatMap((_, i) => numbersOfAdhesive(project, i)),
     ...project.loadCases.flatMap(({ kind }, i) =>
@@ -188,15 +249,10 @@ export function numbersOf(project: Project): NumberAt[] {
         ...(kind === 'cyclic' ? { cycles: 'cycles' as const } : {}),
       }),
     ),
-    ...project.joints.flatMap(({ type, loads }, i) => [
-      ...at(['joints', i], jointNumbers[type]),
-      ...loads.flatMap((_, k) =>
-        at(
-          ['joints', i, 'loads', k],
-          type.startsWith('flat') ? { force: 'force' } : sleeveLoadNumbers,
-        ),
-      ),
-    ]),
+    ...project.joints.flatMap((joint, i) => numbersOfJoint(project, joint, ['joints', i])),
+    ...(project.variants ?? []).flatMap(({ joint }, i) =>
+      numbersOfJoint(project, joint, ['variants', i, 'joint']),
+    ),
   ];
 }
 

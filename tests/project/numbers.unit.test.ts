@@ -32,12 +32,27 @@ const ply: Ply = {
 /** The demonstration with everything in it that a project may leave out. */
 const full: Project = {
   ...demo,
-  plies: [...(demo.plies ?? []), ply],
+  settings: {
+    ...demo.settings,
+    printing: { layerThickness: 0.06, base: 5 },
+    steps: { overlap: 1, wall: 0.1, gap: 0.05 },
+    tolerances: [
+      { input: 'gap', distribution: 'uniform', spread: 0.05 },
+      { input: 'service-temperature', distribution: 'triangular', spread: 5 },
+      { input: 'shear-yield', distribution: 'normal', spread: 0.05 },
+    ],
+  },
+  conditions: [{ id: 'cold', name: 'Cold', temperature: -20, moisture: 'dry' }],
+  variants: [
+    { of: 'boom-tip', joint: { ...structuredClone(demo.joints[1]!), id: 'boom-tip-other' } },
+  ],
+  plies: [...(demo.plies ?? []), { ...ply, density: 1550 }],
   adherends: [
     ...demo.adherends.map((adherend) =>
       adherend.kind === 'orthotropic'
         ? {
             ...adherend,
+            density: 1550,
             throughModulus: 9000,
             throughExpansion: 3e-5,
             interlaminarTension: 45,
@@ -56,6 +71,7 @@ const full: Project = {
   ],
   adhesives: demo.adhesives.map((adhesive) => ({
     ...adhesive,
+    density: 1150,
     states: adhesive.states.map((state) => ({ ...state, peelStrength: 45 })),
     expansion: 5e-5,
     fracture: { modeI: 1, modeII: 3, exponent: 1, source: ply.source },
@@ -67,6 +83,15 @@ const full: Project = {
       source: ply.source,
     },
   })),
+  joints: demo.joints.map((joint) => {
+    const loads = structuredClone(joint.loads.slice(0, 1));
+    const common = { id: 'large', name: 'Large', wallFactor: 1.2, loadFactor: 1.5 };
+    return (
+      'width' in joint
+        ? { ...joint, sizes: [{ ...common, width: 30, thickness: 3.5, loads }] }
+        : { ...joint, sizes: [{ ...common, outsideDiameter: 50, tubeWall: 2.5, loads }] }
+    ) as typeof joint;
+  }),
 };
 
 const fullNumbers = numbersOf(full);

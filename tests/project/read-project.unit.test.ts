@@ -51,7 +51,7 @@ describe('a project document', () => {
     for (const path of [
       ['colour'],
       ['settings', 'factors', 'environment'],
-      ['adherends', 0, 'density'],
+      ['adherends', 0, 'weight'],
       ['adhesives', 0, 'states', 2, 'peel'],
       ['joints', 1, 'tube', 'lenght'],
       ['joints', 3, 'loads', 0, 'moment'],
@@ -158,6 +158,67 @@ describe('what must hold between the fields of a project', () => {
     const { field, message } = refusal(['joints', 2, 'loads', 1, 'case'], 'gust-cold');
     expect(field).toBe('joints.2.loads.1.case');
     expect(message).toContain('stands twice');
+  });
+
+  it('has sizes and variants that name what is there, once', () => {
+    const size = { id: 'small', name: 'Small' };
+    expect(refusal(['joints', 0, 'sizes'], [size, size]).field).toBe('joints.0.sizes.1.id');
+    const load = { case: 'gust', force: 1, moment: 0, torque: 0, shear: 0 };
+    expect(refusal(['joints', 0, 'sizes'], [{ ...size, loads: [load, load] }])).toEqual({
+      field: 'joints.0.sizes.0.loads.1.case',
+      message: 'The load case "gust" stands twice in this size.',
+    });
+    const elsewhere = { ...load, case: 'nowhere' };
+    expect(refusal(['joints', 0, 'sizes'], [{ ...size, loads: [elsewhere] }]).field).toBe(
+      'joints.0.sizes.0.loads.0.case',
+    );
+    // A flat joint has no diameter.
+    expect(refusal(['joints', 3, 'sizes'], [{ ...size, outsideDiameter: 30 }]).field).toBe(
+      'joints.3.sizes.0.outsideDiameter',
+    );
+    const joint = { ...curlew.joints[1], id: 'boom-tip-long' };
+    expect(refusal(['variants'], [{ of: 'nowhere', joint }]).field).toBe('variants.0.of');
+    expect(refusal(['variants'], [{ of: 'boom-tip', joint: curlew.joints[1] }]).field).toBe(
+      'variants.0.joint.id',
+    );
+    const without = { ...joint, adhesive: 'nowhere' };
+    expect(refusal(['variants'], [{ of: 'boom-tip', joint: without }]).field).toBe(
+      'variants.0.joint.adhesive',
+    );
+  });
+
+  it('has one tolerance for each input, in its own range', () => {
+    const gap = { input: 'gap', distribution: 'uniform', spread: 0.05 };
+    const at = ['settings', 'tolerances'];
+    expect(refusal(at, [gap, gap]).field).toBe('settings.tolerances.1.input');
+    expect(refusal(at, [{ ...gap, input: 'load', spread: 1.5 }]).field).toBe(
+      'settings.tolerances.0.spread',
+    );
+    expect(refusal(at, [{ ...gap, input: 'colour' }])).toEqual({
+      field: 'settings.tolerances.0.input',
+      message: expect.stringContaining('tube-wall, sleeve-wall'),
+    });
+  });
+
+  it('has wet properties where a case is judged in a wet condition', () => {
+    const wet = { id: 'wet', name: 'Wet', temperature: 30, moisture: 'wet' };
+    const dry = curlew.adhesives.map((adhesive) => ({
+      ...adhesive,
+      states: adhesive.states.filter(({ moisture }) => moisture === 'dry'),
+    }));
+    const project = {
+      ...curlew,
+      adhesives: dry,
+      conditions: [wet],
+      loadCases: [{ ...curlew.loadCases[0], everyCondition: true }],
+      joints: [{ ...curlew.joints[0], loads: curlew.joints[0]!.loads.slice(0, 1) }],
+    };
+    const read = readProject(project);
+    expect(read.ok || read.error).toMatchObject({
+      field: 'joints.0.adhesive',
+      message: expect.stringContaining('The condition "Wet" is wet'),
+    });
+    expect(readProject({ ...project, loadCases: [curlew.loadCases[0]] }).ok).toBe(true);
   });
 
   it('an adhesive has one state at one temperature and moisture', () => {

@@ -2,7 +2,7 @@
 import type { Ply } from '../../../shared/project.ts';
 import type { QuantityName } from '../../../shared/quantities.ts';
 
-type FigureOf<T> = { [K in keyof T]: T[K] extends number ? K : never }[keyof T];
+type FigureOf<T> = { [K in keyof T]-?: T[K] extends number ? K : never }[keyof T];
 
 export interface PlyField {
   readonly key: FigureOf<Ply>;
