@@ -41,6 +41,10 @@ const figuresOf = (check: Check): number => {
   return check.kind === 'group' ? judge(check).count : judge(check).count;
 };
 
+/** Held to what is found because it does not meet what was asked. */
+const isOutside = (check: Check): boolean =>
+  check.kind !== 'same' && check.why.startsWith('OUTSIDE');
+
 const anchor = (title: string): string =>
   title
     .toLowerCase()
@@ -52,7 +56,9 @@ function contents(): string {
     const checks = cases.flatMap(judgements);
     const figures = checks.reduce((sum, check) => sum + figuresOf(check), 0);
     const failing = checks.filter((check) => judge(check).failure !== null);
-    const verdict = failing.length === 0 ? 'all' : `not all: ${failing.length} rows fail`;
+    const outside = checks.filter(isOutside).length;
+    const apart = outside === 0 ? '' : ` (rows OUTSIDE the specification: ${outside})`;
+    const verdict = failing.length === 0 ? `all${apart}` : `not all: ${failing.length} rows fail`;
     return `| [${title}](#${anchor(title)}) | ${cases.length} | ${figures} | ${verdict} |`;
   });
   return [

@@ -1,7 +1,19 @@
 /** The book's own rules: a wrong figure fails, and what is printed is legible and stable. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { topics } from './book.ts';
-import { type CurveCase, group, halfLastDigit, isCurve, printed, same, value } from './case.ts';
+import { PAGE, renderBook, topics } from './book.ts';
+import {
+  type CurveCase,
+  group,
+  halfLastDigit,
+  isCurve,
+  lazy,
+  printed,
+  same,
+  value,
+} from './case.ts';
+import { layeredAcceptance } from './cases/layered-acceptance.ts';
 import { allowance, difference, plain, share, significant } from './figures.ts';
 import { checksOf, judge } from './judge.ts';
 import { renderCase } from './page.ts';
@@ -190,5 +202,72 @@ describe('the cases', () => {
       ];
       for (const { why } of reasons) expect(why.length, one.id).toBeGreaterThan(10);
     }
+  });
+
+  it('say OUTSIDE at every station where the specification is not met, and nowhere else', () => {
+    const said: string[] = [];
+    const found: string[] = [];
+    for (const one of layeredAcceptance.cases) {
+      if (!isCurve(one)) continue;
+      for (const { panel, series, check } of checksOf(one)) {
+        const { x, series: all } = one.panels[panel]!;
+        const { stress, expected, computed } = all[series]!;
+        const peak = Math.max(...expected.map(Math.abs));
+        const at = computed();
+        const places = new Set(check.compare().map(({ what }) => what));
+        x.forEach((station, i) => {
+          const name = `x = ${station} mm`;
+          if (!places.has(name)) return;
+          const source = expected[i]!;
+          const miss = Math.abs(at(station) - source);
+          const asked = {
+            // Every station, the edges of the last h too; a share of nothing is taken of the peak.
+            shear: 0.08 * (Math.abs(source) < peak / 50 ? peak : Math.abs(source)),
+            // Under a quarter of its peak nothing is asked. At h from the mouth it is 25 %.
+            peel:
+              Math.abs(source) > peak / 4
+                ? (one.length - station < 0.3 ? 0.25 : 0.2) * Math.abs(source)
+                : Number.POSITIVE_INFINITY,
+          };
+          const place = `${one.id}, ${stress}, ${name}`;
+          if (miss > asked[stress]) found.push(place);
+          if (check.why.startsWith('OUTSIDE')) said.push(place);
+        });
+      }
+    }
+    expect(said.toSorted()).toEqual(found.toSorted());
+    expect(said).toContain('acceptance-cold, shear, x = 29.8 mm');
+  });
+});
+
+describe('the page', () => {
+  const page = lazy(() => ({ text: renderBook().get(PAGE)! }));
+
+  it('says which numbers were set on its own joints, as they stand in the code', () => {
+    const source = (name: string): string =>
+      readFileSync(join(import.meta.dirname, '../../src/model/layered', name), 'utf8');
+    expect(source('opening-law.ts')).toContain('WALL_SHARE = 1 / 4;');
+    expect(source('opening-law.ts')).toContain('ACROSS_SHARE = 1 / 8;');
+    expect(source('layer-pull.ts')).toContain('END_LENGTH = 0.5;');
+    const [, section = ''] = page().text.split('## What was set on these joints');
+    const [said = ''] = section.split('\n## ');
+    for (const words of ['1/4', '1/8', 'h/2', 'WALL_SHARE', 'ACROSS_SHARE', 'END_LENGTH']) {
+      expect(said).toContain(words);
+    }
+    expect(said).toContain('not a blind prediction');
+    expect(said).toContain('lock against regression, not an acceptance');
+  });
+
+  it('counts in its contents what is outside the specification', () => {
+    const line = page()
+      .text.split('\n')
+      .find((one) => one.startsWith(`| [${layeredAcceptance.title}]`));
+    const rows = page()
+      .text.split('\n')
+      .filter((one) => one.includes('| OUTSIDE '));
+    expect(line).toContain(`(rows OUTSIDE the specification: ${rows.length})`);
+    expect(rows.length).toBeGreaterThan(0);
+    const cold = rows.find((one) => one.includes('x = 29.8 mm'));
+    expect(cold).toMatch(/\| 1 \| 8\.9 % \|/);
   });
 });

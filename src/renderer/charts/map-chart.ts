@@ -6,9 +6,20 @@ import { figure } from '../../shared/words.ts';
 import { drawFoot } from './axes.ts';
 import type { BondView } from './bond-picture.ts';
 import type { Ink } from './ink.ts';
-import { between, contour, type Field, fieldRange, type Quantity, type Spot } from './map-data.ts';
-import { ring, rule, write } from './pen.ts';
-import type { Box } from './place-labels.ts';
+import { LINE } from './label-set.ts';
+import {
+  between,
+  contour,
+  type Field,
+  fieldRange,
+  type Quantity,
+  type Spot,
+  spotText,
+  worstSpot,
+} from './map-data.ts';
+import { measure, ring, rule, write } from './pen.ts';
+import type { Box, Point } from './place-labels.ts';
+import { placeReading, type ReadingRoom } from './place-reading.ts';
 import type { Painter } from './plot.ts';
 
 export interface MapPicture {
@@ -32,6 +43,14 @@ const STEPS = 48;
 /** Share of the scale for what closes. */
 const CLOSING = 0.4;
 const TOP = 8;
+/** Beside the words of the reading. */
+const PAD = 4;
+
+/** What the reading keeps off: the largest stress always, the line of the allowable where it can. */
+interface Marks {
+  readonly peak: Point;
+  readonly lines: readonly Point[];
+}
 
 const areaOf = ({ view, field, foot }: MapPicture): Box => ({
   left: view.left,
@@ -89,8 +108,11 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
     painted = now;
   }
 
-  /** Zero has its place: what opens above it, what closes below, each to its own scale. */
-  function paintScale(now: MapPicture, area: Box): void {
+  /**
+   * Zero has its place: what opens above it, what closes below, each to its own scale.
+   * @returns where its figures end, pixels from the left
+   */
+  function paintScale(now: MapPicture, area: Box): number {
     const { field, quantity, ink } = now;
     const { low, high } = fieldRange(field);
     const top = Math.max(high, quantity === 'shear' ? -low : 0, 1e-9);
@@ -120,6 +142,7 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
       marks.push({ at, text: `${name} ${figure(allowable)}` });
     }
     const taken: number[] = [];
+    let end = left + width;
     // The allowable is named before the ends of the scale.
     for (const { at, text } of marks.toReversed()) {
       if (taken.some((other) => Math.abs(other - at) < 13)) continue;
@@ -129,7 +152,24 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
         y: Math.min(area.bottom - 4, Math.max(area.top + 5, at)),
       };
       write(context!, text, spot, { colour: ink.soft, halo: ink.paper });
+      end = Math.max(end, spot.x + measure(context!, text, 400));
     }
+    return end;
+  }
+
+  /** What the ring reads, on paper of its own: the colours of the map end where the words begin. */
+  function paintReading(now: MapPicture, here: Point, room: ReadingRoom, marks: Marks): void {
+    const { field, ink, spot } = now;
+    const text = spotText(field, spot);
+    const size = { width: measure(context!, text, 600) + 2 * PAD, height: LINE + 2 };
+    const placed = placeReading(size, here, room, [marks.peak], marks.lines);
+    if (!placed) return;
+    const { box, leader } = placed;
+    if (leader) rule(context!, leader.from, leader.to, { colour: ink.ink });
+    context!.fillStyle = ink.paper;
+    context!.fillRect(box.left, box.top, size.width, size.height);
+    const middle = { x: box.left + PAD, y: (box.top + box.bottom) / 2 };
+    write(context!, text, middle, { colour: ink.ink, weight: 600 });
   }
 
   function paint(): void {
@@ -161,18 +201,25 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
     const painter: Painter = { context, area, x, y };
     const about = Math.max(2, (length * view.scale) / 64);
     if (foot) drawFoot(painter, ink, { low: 0, high: length, about, unit: 'mm' });
-    if (field.allowable !== null) {
-      for (const { from, to } of contour(field, field.allowable)) {
-        const style = { colour: ink.ink, width: 1.6 };
-        rule(context, { x: x(from.x), y: y(from.theta) }, { x: x(to.x), y: y(to.theta) }, style);
-      }
+    const at = ({ x: along, theta }: { x: number; theta: number }): Point => ({
+      x: x(along),
+      y: y(theta),
+    });
+    const lines: Point[] = [];
+    for (const { from, to } of field.allowable === null ? [] : contour(field, field.allowable)) {
+      rule(context, at(from), at(to), { colour: ink.ink, width: 1.6 });
+      lines.push(at(from));
     }
-    paintScale(picture, area);
-    const here = { x: x(field.x[spot.i] ?? 0), y: y(field.theta[spot.j] ?? 0) };
+    const scaleEnd = paintScale(picture, area);
+    const onMap = ({ i, j }: Spot): Point => at({ x: field.x[i] ?? 0, theta: field.theta[j] ?? 0 });
+    const here = onMap(spot);
     const thin = { colour: ink.ink, dash: [2, 3] };
     rule(context, { x: here.x, y: area.top }, { x: here.x, y: area.bottom }, thin);
     rule(context, { x: area.left, y: here.y }, { x: area.right, y: here.y }, thin);
     ring(context, here, ink.ink, ink.paper);
+    const beside = { ...area, left: scaleEnd + PAD, right: view.width - 2 };
+    const peak = onMap(worstSpot(field, picture.quantity));
+    paintReading(picture, here, { area, beside }, { peak, lines });
   }
 
   return {

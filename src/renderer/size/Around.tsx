@@ -100,7 +100,8 @@ export function Around(props: AroundProps): JSX.Element {
               make={(canvas) => makeMapChart(canvas, setMoved)}
               picture={picture()}
             />
-            <output class="around-reading">{spotText(now(), spot())}</output>
+            {/* Drawn beside the ring by the map; said here. */}
+            <output class="hidden">{spotText(now(), spot())}</output>
           </div>
         )}
       </Show>
