@@ -226,6 +226,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
               >
                 {(joint) => (
                   <SizePage
+                    bridge={props.bridge}
                     project={project}
                     sizing={sizing}
                     theme={theme}

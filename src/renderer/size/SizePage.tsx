@@ -1,5 +1,7 @@
 /** One joint: its inputs, its section and curves, its margins. */
 import { createMemo, type JSX, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
+import type { Bridge } from '../../shared/contract.ts';
 import type { Joint } from '../../shared/project.ts';
 import { quantities } from '../../shared/quantities.ts';
 import { readInk } from '../charts/ink.ts';
@@ -19,9 +21,12 @@ import { roomForLayers } from './section/layout.ts';
 import { Section } from './section/Section.tsx';
 import { fitView, scaleNote, type View } from './section/scale.ts';
 import { stackOf } from './section/stack.ts';
+import { ViewRow } from './ViewRow.tsx';
+import { views } from './views.ts';
 import { WorkingSheet } from './working/WorkingSheet.tsx';
 
 export interface SizePageProps {
+  readonly bridge: Bridge;
   readonly project: ProjectState;
   readonly sizing: Sizing;
   readonly theme: Theme;
@@ -81,6 +86,9 @@ export function SizePage(props: SizePageProps): JSX.Element {
     back?.focus();
   };
 
+  /** The view that stands in the place of the stress; undefined for the stress itself. */
+  const other = createMemo(() => views.find(({ id }) => id === props.sizing.view()));
+
   const setOverlap = (overlap: number): void =>
     props.project.edit(['joints', props.index, 'overlap'], overlap);
 
@@ -91,6 +99,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
         'is-stale': issues().stale(),
         'is-slow': props.sizing.slow(),
         'has-working': working().subject() !== null,
+        'has-view': other() !== undefined,
       }}
     >
       <div class="column inputs-column">
@@ -116,6 +125,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
             <span class="units">
               {[report()?.description, view() && scaleNote(view()!)].filter(Boolean).join(' · ')}
             </span>
+            <ViewRow chosen={props.sizing.view()} onChoose={props.sizing.setView} />
           </header>
           <div class="figure-body" ref={sectionBody}>
             <Show when={size()}>
@@ -138,33 +148,54 @@ export function SizePage(props: SizePageProps): JSX.Element {
             </Show>
           </div>
         </section>
-        <Show when={document()}>
-          {(project) => (
-            <StressFigure
-              report={report()}
-              project={project()}
-              joint={props.joint}
-              view={view()}
-              ink={ink}
-              choice={props.sizing.choice()}
-              onChoice={(choice) => props.sizing.choose(choice)}
-              map={props.sizing.map}
-              explained={working().subject()}
-              onWorking={openWorking}
-            />
+        <Show
+          when={other()}
+          fallback={
+            <>
+              <Show when={document()}>
+                {(project) => (
+                  <StressFigure
+                    report={report()}
+                    project={project()}
+                    joint={props.joint}
+                    view={view()}
+                    ink={ink}
+                    choice={props.sizing.choice()}
+                    onChoice={(choice) => props.sizing.choose(choice)}
+                    map={props.sizing.map}
+                    explained={working().subject()}
+                    onWorking={openWorking}
+                  />
+                )}
+              </Show>
+              <SweepFigure
+                sweep={props.sizing.sweep.report()}
+                slow={props.sizing.sweep.slow()}
+                overlap={drawn().overlap}
+                strength={strength()}
+                target={document()?.settings.targetMargin ?? 0}
+                ink={ink}
+                hasLoads={props.joint.loads.length > 0}
+                explained={working().subject()}
+                onWorking={openWorking}
+              />
+            </>
+          }
+        >
+          {(chosen) => (
+            <section class="figure-block is-view" aria-label={chosen().title}>
+              <Dynamic
+                component={chosen().Body}
+                bridge={props.bridge}
+                project={props.project}
+                sizing={props.sizing}
+                joint={props.joint}
+                index={props.index}
+                ink={ink}
+              />
+            </section>
           )}
         </Show>
-        <SweepFigure
-          sweep={props.sizing.sweep.report()}
-          slow={props.sizing.sweep.slow()}
-          overlap={drawn().overlap}
-          strength={strength()}
-          target={document()?.settings.targetMargin ?? 0}
-          ink={ink}
-          hasLoads={props.joint.loads.length > 0}
-          explained={working().subject()}
-          onWorking={openWorking}
-        />
       </div>
 
       {/* Under the sheet nothing can be seen, so nothing there may take the focus either. */}

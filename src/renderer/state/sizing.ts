@@ -29,6 +29,9 @@ export interface Sizing extends Analysis {
   choose(choice: Choice): void;
   /** Draws the state that sets this margin; once more, the governing one again. */
   chooseMargin(margin: Margin): void;
+  /** Id of the view under the section; `stress` for the first. */
+  readonly view: Accessor<string>;
+  setView(id: string): void;
   readonly dragging: Accessor<boolean>;
   setDragging(dragging: boolean): void;
 }
@@ -46,6 +49,7 @@ export function createSizing(source: SizingSource): Sizing {
   const [choice, setChoice] = createSignal<Choice>(governing);
   const [asked, setAsked] = createSignal<number | null>(null);
   const [dragging, setDragging] = createSignal(false);
+  const [view, setView] = createSignal('stress');
   const focus = createMemo(() => focusOf(choice(), asked()));
 
   const jointSource = { ...source, issues };
@@ -94,6 +98,8 @@ export function createSizing(source: SizingSource): Sizing {
         );
       });
     },
+    view,
+    setView,
     dragging,
     setDragging,
   };
