@@ -110,6 +110,32 @@ describe('the state that is drawn', () => {
     );
   });
 
+  it('draws a bond that temperature alone fails with its yielding, and without load', async () => {
+    const document = await curlew();
+    const [adhesive] = document.adhesives;
+    adhesive!.stressFreeTemperature = 390;
+    for (const state of adhesive!.states) state.plasticStrain = 0.02;
+    for (const jointId of ['boom-root', 'boom-tip']) {
+      const { margins, stress } = await value<JointReport>('joint.analyse', {
+        document,
+        jointId,
+        focus: {},
+      });
+      expect(margins[0]).toMatchObject({ margin: -1, reached: 0 });
+      expect(stress!.capacity).toBe(0);
+      expect(stress!.flags.map(({ message }) => message)).toContain(
+        'Temperature alone takes the bond to its ultimate strain: the curve shows it without load.',
+      );
+      for (const bond of stress!.bonds) {
+        expect(Math.max(...bond.shear.map(Math.abs))).toBeLessThanOrEqual(
+          bond.shearYield * (1 + 1e-9),
+        );
+      }
+      const worst = Math.max(...stress!.bonds.map((bond) => bond.strain - bond.strainAllowed));
+      expect(worst).toBeGreaterThan(0);
+    }
+  });
+
   it('carries the load: the bonds forces add up to the line load at the clocking', async () => {
     const document = await curlew();
     const stress = await value<StressReport>('joint.stress', {

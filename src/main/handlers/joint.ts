@@ -73,7 +73,10 @@ export function stressOf(
   if (!curves.carried) {
     flags.push({
       code: 'not-carried',
-      message: `The bond carries ${curves.capacity.toFixed(3)} times this load, not ${loadFactor}: the curve shows the most it carries.`,
+      message:
+        curves.capacity <= 0
+          ? 'Temperature alone takes the bond to its ultimate strain: the curve shows it without load.'
+          : `The bond carries ${curves.capacity.toFixed(3)} times this load, not ${loadFactor}: the curve shows the most it carries.`,
     });
   }
   return ok({

@@ -159,7 +159,9 @@ export function stateToDraw(
   failed: BondStrength | null,
 ): LapState {
   if (failed?.failed) return failed.failed;
-  if (factor <= yieldFactor && !hasExactPlastic(problem)) return elasticState(problem, factor);
+  // Yielded by temperature alone, no factor is small enough to be elastic, not even none.
+  const elastic = yieldFactor > 0 && factor <= yieldFactor;
+  if (elastic && !hasExactPlastic(problem)) return elasticState(problem, factor);
   return plasticState(problem, factor);
 }
 
