@@ -128,7 +128,13 @@ describe('the chain', () => {
         const state = chainState(problem, solveChain(problem, { kind: 'load', factor: 1 }));
         const unit = law!.shearYield / law!.stiffness;
         const size = unit + Math.abs(exact.slipAtRoot) + Math.abs(exact.slipAtMouth);
-        for (const t of [0, 0.1, 0.4, 0.8, 1]) {
+        const places = [0, 0.1, 0.4, 0.8, 1];
+        // Temperature alone can give larger forces inside than the load.
+        const force = Math.max(
+          Math.abs(lap!.load),
+          ...places.map((t) => Math.abs(exact.outerForce(t * problem.length))),
+        );
+        for (const t of places) {
           const x = t * problem.length;
           expectClose(
             state.slip(0, 0, x),
@@ -139,7 +145,7 @@ describe('the chain', () => {
           expectClose(
             state.outerForce(0, 0, x),
             exact.outerForce(x),
-            { absolute: 2e-5 * Math.abs(lap!.load) + 1e-3 },
+            { absolute: 2e-5 * force + 1e-3 },
             `force at ${t}`,
           );
         }

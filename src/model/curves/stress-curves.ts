@@ -159,11 +159,16 @@ export function stateToDraw(
   failed: BondStrength | null,
 ): LapState {
   if (failed?.failed) return failed.failed;
-  // Yielded by temperature alone, no factor is small enough to be elastic, not even none.
-  const elastic = yieldFactor > 0 && factor <= yieldFactor;
-  if (elastic && !hasExactPlastic(problem)) return elasticState(problem, factor);
+  // The exact plastic solution is the elastic one below yield, and costs as little.
+  if (isDrawnElastic(factor, yieldFactor) && !hasExactPlastic(problem)) {
+    return elasticState(problem, factor);
+  }
   return plasticState(problem, factor);
 }
+
+/** Yielded by temperature alone, no factor is small enough to be elastic, not even none. */
+export const isDrawnElastic = (factor: number, yieldFactor: number): boolean =>
+  yieldFactor > 0 && factor <= yieldFactor;
 
 /** The worse bond's trough: lowest shear, elastic length, and length at rest below a tenth of yield. */
 function troughOf(

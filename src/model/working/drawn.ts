@@ -2,7 +2,7 @@
 import { type Step, step } from '../card.ts';
 import { countedPeel } from '../curves/layered-curves.ts';
 import { linearShear, shearOfSlip } from '../curves/stress-curves.card.ts';
-import { stateToDraw, stressCurves } from '../curves/stress-curves.ts';
+import { isDrawnElastic, stateToDraw, stressCurves } from '../curves/stress-curves.ts';
 import { hasExactPlastic } from '../joint/lap-state.ts';
 import { partOf } from '../layered/fields.ts';
 import { drawnPeel } from '../margins/bond-fields.card.ts';
@@ -44,7 +44,8 @@ export function peakShearWorking(given: Given, drawn: Drawn, j: number): DrawnWo
   // As the drawing has it: at first yield itself only the exact solution is past elastic.
   const isElastic =
     !(strength?.failed && !curves.carried) &&
-    (factor < atYield.factor || (factor === atYield.factor && !hasExactPlastic(problem)));
+    isDrawnElastic(factor, atYield.factor) &&
+    !(factor === atYield.factor && hasExactPlastic(problem));
   if (isElastic) {
     const { steps, shear } = elasticSteps(given, problem, j, peak.x, theta);
     const values = {
