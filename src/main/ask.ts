@@ -5,7 +5,15 @@
 import { z } from 'zod';
 import packageJson from '../../package.json' with { type: 'json' };
 import { MODEL_VERSION } from '../model/version.ts';
-import { type Answers, isRequestName, type RequestName, requests } from '../shared/contract.ts';
+import {
+  type Answers,
+  isLongRequest,
+  isRequestName,
+  type JobRequestName,
+  type LongRequestName,
+  type RequestName,
+  requests,
+} from '../shared/contract.ts';
 import { type Project, projectShape } from '../shared/project.ts';
 import { readProject, readProjectText } from '../shared/read-project.ts';
 import { ok, type Reply, refuse } from '../shared/reply.ts';
@@ -18,6 +26,8 @@ import { analyse, stressOf, sweep } from './handlers/joint.ts';
 import { describeLaminate } from './handlers/laminate.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
+import { emptyDesk, type JobDesk, progressOf, stopAt } from './jobs/desk.ts';
+import { type JobContext, type Share, type TellProgress, unwatched } from './jobs/progress.ts';
 
 export interface AskOptions {
   readonly carrier: About['carrier'];
@@ -25,10 +35,30 @@ export interface AskOptions {
   readonly initial?: () => Reply<Opened>;
 }
 
-export type Ask = (name: unknown, input: unknown) => Promise<Reply<unknown>>;
+/** What a carrier knows besides the request; nothing when it just asks. */
+export interface AskContext {
+  /** Told how far a long request is. */
+  readonly progress?: TellProgress | undefined;
+  /** The share of a long request that is wanted; all of it when left out. */
+  readonly share?: Share | undefined;
+  /** Where the caller follows and stops its own jobs. */
+  readonly desk?: JobDesk | undefined;
+}
+
+export type Ask = (name: unknown, input: unknown, context?: AskContext) => Promise<Reply<unknown>>;
+
+/** What the handler of a request gets besides its input. */
+type Besides<N extends RequestName> = N extends LongRequestName
+  ? [context: JobContext]
+  : N extends JobRequestName
+    ? [desk: JobDesk]
+    : [];
 
 type Handlers = {
-  readonly [N in RequestName]: (input: z.infer<(typeof requests)[N]>) => Reply<Answers[N]>;
+  readonly [N in RequestName]: (
+    input: z.infer<(typeof requests)[N]>,
+    ...besides: Besides<N>
+  ) => Reply<Answers[N]>;
 };
 
 /** Runs a handler on one joint of a checked project. */
@@ -66,9 +96,9 @@ function makeHandlers(options: AskOptions): Handlers {
       const project = readProjectText(text);
       return project.ok ? ok({ document: project.value, origin }) : project;
     },
-    'project.check': ({ document }) => {
+    'project.check': ({ document }, context) => {
       const project = readProject(document);
-      return project.ok ? ok(check(project.value)) : project;
+      return project.ok ? ok(check(project.value, context)) : project;
     },
     'project.schema': () => ok(z.toJSONSchema(projectShape) as Record<string, unknown>),
     'joint.analyse': ({ document, jointId, focus }) =>
@@ -90,16 +120,18 @@ function makeHandlers(options: AskOptions): Handlers {
       const project = readProject(document);
       return project.ok ? describeLaminate(project.value, adherendId, wall) : project;
     },
-    'joint.sweep': ({ document, jointId, from, to, points }) =>
+    'joint.sweep': ({ document, jointId, from, to, points }, context) =>
       withJoint(document, jointId, (project, resolved) =>
-        sweep(project, resolved, { from, to, points }),
+        sweep(project, resolved, { from, to, points }, context),
       ),
+    'job.progress': ({ job }, desk) => progressOf(desk, job),
+    'job.stop': ({ job }, desk) => stopAt(desk, job),
   };
 }
 
 export function createAsk(options: AskOptions): Ask {
   const handlers = makeHandlers(options);
-  return async (name, input) => {
+  return async (name, input, context = {}) => {
     if (!isRequestName(name)) return refuse('bad-request', '', 'There is no such request.');
     const parsed = requests[name].safeParse(input);
     if (!parsed.success) {
@@ -108,7 +140,13 @@ export function createAsk(options: AskOptions): Ask {
       return refuse('bad-request', place, `${name}: ${place || 'the request'} is malformed.`);
     }
     try {
-      return (handlers[name] as (value: unknown) => Reply<unknown>)(parsed.data);
+      const besides = isLongRequest(name)
+        ? { progress: context.progress ?? unwatched.progress, share: context.share }
+        : (context.desk ?? emptyDesk);
+      return (handlers[name] as (value: unknown, second: unknown) => Reply<unknown>)(
+        parsed.data,
+        besides,
+      );
     } catch (error) {
       const said = error instanceof Error ? error.message : String(error);
       return refuse('internal', '', `Something in Lapwright itself went wrong: ${said}`);

@@ -33,7 +33,12 @@ const stopped = (): Reply<never> =>
     'Lapwright does not answer: its window in the terminal was closed. Start it again with npm start, then open the address that it prints.',
   );
 
+/** Tells this page's long requests from those of another tab. */
+const pageName = (): string =>
+  Array.from(crypto.getRandomValues(new Uint32Array(4)), (part) => part.toString(36)).join('-');
+
 export function makeLoopbackBridge(token: string | null): Bridge {
+  const page = pageName();
   return {
     carrier: 'loopback',
     async ask<N extends RequestName>(name: N, input: RequestInput<N>): Promise<Reply<Answers[N]>> {
@@ -44,6 +49,7 @@ export function makeLoopbackBridge(token: string | null): Bridge {
           headers: {
             'content-type': 'application/json',
             authorization: `Bearer ${token ?? ''}`,
+            'x-lapwright-page': page,
           },
           body: JSON.stringify(input),
         });

@@ -5,6 +5,7 @@ import { findBridge } from './bridge.ts';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
+import './styles/job.css';
 import './styles/bar.css';
 import './styles/joints.css';
 import './styles/size.css';

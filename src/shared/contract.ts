@@ -7,6 +7,8 @@ import type { Reply } from './reply.ts';
 import type {
   About,
   CheckReport,
+  JobProgress,
+  JobStopped,
   JointReport,
   LaminateReport,
   Opened,
@@ -41,16 +43,38 @@ export const figures = [
   'edge-moment',
 ] as const;
 
-export const requests = {
+const job = z.string().min(1).max(64);
+/** Input of a long request: an id that the caller chooses, by which to follow and to stop it. */
+const long = <S extends z.core.$ZodShape>(shape: S) =>
+  z.strictObject({ ...shape, job: job.optional() });
+
+/** Answered within a frame or two, by the thread that is asked. */
+const quickRequests = {
   'app.about': z.strictObject({}),
   'project.initial': z.strictObject({}),
   'project.demo': z.strictObject({}),
   'project.read': z.strictObject({ text: z.string(), origin: z.string().max(300) }),
-  'project.check': z.strictObject({ document }),
   'project.schema': z.strictObject({}),
   'joint.analyse': z.strictObject({ document, jointId, focus }),
   'joint.stress': z.strictObject({ document, jointId, focus }),
-  'joint.explain': z.strictObject({
+  'laminate.describe': z.strictObject({
+    document,
+    adherendId: z.string().max(64),
+    /** Wall that the plies make, mm; their own thickness when left out. */
+    wall: z.number().min(0.05).max(100).optional(),
+  }),
+} as const;
+
+/** About a long request on its way; answered at once, also while it waits. */
+const jobRequests = {
+  'job.progress': z.strictObject({ job }),
+  'job.stop': z.strictObject({ job }),
+} as const;
+
+/** These run in a worker thread: they tell how far they are, and can be stopped. */
+const longRequests = {
+  'project.check': long({ document }),
+  'joint.explain': long({
     document,
     jointId,
     /** A mode of the margin list, or one of `figures`. */
@@ -60,13 +84,7 @@ export const requests = {
     place: z.enum(['root', 'mouth', 'within']).optional(),
     focus,
   }),
-  'laminate.describe': z.strictObject({
-    document,
-    adherendId: z.string().max(64),
-    /** Wall that the plies make, mm; their own thickness when left out. */
-    wall: z.number().min(0.05).max(100).optional(),
-  }),
-  'joint.sweep': z.strictObject({
+  'joint.sweep': long({
     document,
     jointId,
     from: z.number().min(1).max(500).optional(),
@@ -75,6 +93,10 @@ export const requests = {
   }),
 } as const;
 
+export const requests = { ...quickRequests, ...jobRequests, ...longRequests } as const;
+
+export type LongRequestName = keyof typeof longRequests;
+export type JobRequestName = keyof typeof jobRequests;
 export type RequestName = keyof typeof requests;
 export type RequestInput<N extends RequestName> = z.input<(typeof requests)[N]>;
 export type Focus = z.infer<typeof focus>;
@@ -91,11 +113,17 @@ export interface Answers {
   'joint.explain': Working;
   'laminate.describe': LaminateReport;
   'joint.sweep': SweepReport;
+  'job.progress': JobProgress;
+  'job.stop': JobStopped;
 }
 
 export const requestNames = Object.keys(requests) as RequestName[];
 export const isRequestName = (value: unknown): value is RequestName =>
   typeof value === 'string' && Object.hasOwn(requests, value);
+
+export const longRequestNames = Object.keys(longRequests) as LongRequestName[];
+export const isLongRequest = (name: unknown): name is LongRequestName =>
+  typeof name === 'string' && Object.hasOwn(longRequests, name);
 
 /** What the preload exposes as `window.lapwright`, and what the loopback page makes for itself. */
 export interface Bridge {

@@ -1,5 +1,12 @@
 /** Every request is answered by a value or by one error that a person can act on. */
-export type ErrorCode = 'bad-request' | 'bad-input' | 'not-found' | 'not-computable' | 'internal';
+export type ErrorCode =
+  | 'bad-request'
+  | 'bad-input'
+  | 'not-found'
+  | 'not-computable'
+  /** Whoever asked stopped it: no error, but no answer either. */
+  | 'stopped'
+  | 'internal';
 
 export interface RequestError {
   readonly code: ErrorCode;

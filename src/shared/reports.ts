@@ -2,6 +2,8 @@
 import type { Project } from './project.ts';
 import type { RequestError } from './reply.ts';
 
+export type { JobProgress, JobStopped } from './reports-job.ts';
+
 export type GapState = 'min' | 'nominal' | 'max';
 export type MarginState = 'fails' | 'low' | 'holds';
 /** `within` is a place inside the overlap, away from both ends. */

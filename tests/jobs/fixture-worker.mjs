@@ -1,8 +1,11 @@
-/** A worker that does as it is told: `die`, `throw`, `hang`, or answer after so many milliseconds. */
+/**
+ * A worker that does as it is told: `die`, `throw`, `hang`, tell of so many steps and then answer or
+ * `hang after` them, or answer after so many milliseconds.
+ */
 import { setTimeout } from 'node:timers/promises';
 import { parentPort, threadId } from 'node:worker_threads';
 
-parentPort?.on('message', async ({ id, input }) => {
+parentPort?.on('message', async ({ id, input, share }) => {
   if (input.tell === 'die') process.exit(3);
   if (input.tell === 'throw') {
     queueMicrotask(() => {
@@ -11,6 +14,13 @@ parentPort?.on('message', async ({ id, input }) => {
     return;
   }
   if (input.tell === 'hang') for (;;);
+  const { steps = 0, of = steps } = input;
+  for (let done = 1; done <= steps; done++) {
+    await setTimeout(input.pace ?? 0);
+    parentPort?.postMessage({ id, tick: { done, total: of, what: `step ${done}` } });
+  }
+  if (input.tell === 'hang after') for (;;);
   await setTimeout(input.delay ?? 0);
-  parentPort?.postMessage({ id, reply: { ok: true, value: { threadId, asked: input.tell } } });
+  const value = { threadId, asked: input.tell, share };
+  parentPort?.postMessage({ id, reply: { ok: true, value } });
 });

@@ -130,6 +130,20 @@ describe('the joints', () => {
     expect(await screen.findByRole('heading', { name: 'Size Tail lug' })).toBeTruthy();
   });
 
+  it('can be stopped while they are calculated, and asked for again', async () => {
+    bridge.refuse('project.check', { code: 'stopped' });
+    await open();
+    expect(await screen.findByText('The check was stopped before it was done.')).toBeTruthy();
+    expect(screen.queryByRole('alert')).toBeNull();
+    bridge.hold();
+    fireEvent.click(screen.getByRole('button', { name: 'Check every joint' }));
+    expect(screen.getByRole('progressbar', { name: 'Check of every joint' })).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'Stop: Check of every joint' }));
+    expect(bridge.count('job.stop')).toBe(1);
+    await bridge.release();
+    expect(await screen.findByText('The check was stopped before it was done.')).toBeTruthy();
+  });
+
   it('have a word for an empty project', async () => {
     bridge = makeFakeBridge(makeProject({ joints: [] }));
     await open();

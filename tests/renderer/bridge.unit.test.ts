@@ -52,9 +52,25 @@ describe('asking the loopback host', () => {
     expect(reply).toEqual({ ok: true, value: { version: '1' } });
     expect(fetched).toHaveBeenCalledWith('/ask/app.about', {
       method: 'POST',
-      headers: { 'content-type': 'application/json', authorization: 'Bearer secret' },
+      headers: {
+        'content-type': 'application/json',
+        authorization: 'Bearer secret',
+        'x-lapwright-page': expect.stringMatching(/^[\w-]{1,64}$/),
+      },
       body: '{}',
     });
+  });
+
+  it('names the page, always the same and unlike any other', async () => {
+    const pageOf = (call: number): string =>
+      fetched.mock.calls[call]![1].headers['x-lapwright-page'];
+    fetched.mockImplementation(async () => new Response('{"ok":true}'));
+    const bridge = makeLoopbackBridge('t');
+    await bridge.ask('app.about', {});
+    await bridge.ask('project.demo', {});
+    await makeLoopbackBridge('t').ask('app.about', {});
+    expect(pageOf(1)).toBe(pageOf(0));
+    expect(pageOf(2)).not.toBe(pageOf(0));
   });
 
   it('passes a refusal on, whatever its status', async () => {

@@ -75,3 +75,51 @@ it('asks only while somebody looks, and then once for what has changed', async (
   expect(bridge.count('project.check')).toBe(2);
   dispose();
 });
+
+it('does not wait for the check of what has changed meanwhile, nor shows that it was stopped', async () => {
+  const { bridge, project, check, open, dispose } = setUp();
+  const shown: unknown[] = [];
+  bridge.answer('project.check', () => {
+    shown.push(check.refusal());
+    const code = shown.length === 1 ? 'stopped' : 'bad-input';
+    return { ok: false, error: { code, field: '', message: '' } };
+  });
+  bridge.hold();
+  open('First');
+  project.edit(['joints', 0, 'overlap'], 31);
+  expect(bridge.count('job.stop')).toBe(1);
+  await bridge.release();
+  await settled();
+  expect(shown).toEqual([null, null]);
+  expect(check.refusal()?.code).toBe('bad-input');
+  dispose();
+});
+
+it('asks once about one and the same, however often it is looked at', async () => {
+  const { bridge, setActive, open, dispose } = setUp();
+  bridge.hold();
+  open('First');
+  setActive(false);
+  setActive(true);
+  await bridge.release();
+  await settled();
+  expect(bridge.count('project.check')).toBe(1);
+  expect(bridge.count('job.stop')).toBe(0);
+  dispose();
+});
+
+it('stays stopped when it was stopped, until it is asked again', async () => {
+  const { bridge, check, setActive, open, dispose } = setUp();
+  bridge.refuse('project.check', { code: 'stopped' });
+  open('First');
+  await settled();
+  expect(check.refusal()?.code).toBe('stopped');
+  setActive(false);
+  setActive(true);
+  expect(bridge.count('project.check')).toBe(1);
+  check.again();
+  expect(check.refusal()).toBeNull();
+  expect(bridge.count('project.check')).toBe(2);
+  await settled();
+  dispose();
+});

@@ -1,15 +1,21 @@
 /** The whole project: every joint with its lowest margin. */
 import { MODEL_VERSION } from '../../model/version.ts';
-import type { Project } from '../../shared/project.ts';
+import type { Joint, Project } from '../../shared/project.ts';
 import { ok } from '../../shared/reply.ts';
 import type { CheckReport, JointSummary, MarginState } from '../../shared/reports.ts';
+import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { jointFlags } from './flags.ts';
 import { guarded } from './guarded.ts';
 import { describeJoint } from './labels.ts';
 import { governingModes, toMargin } from './margins.ts';
 import { resolveJoint } from './resolve.ts';
 
-function summarise(project: Project, index: number): JointSummary {
+/** @param judged told how many of the joint's cases are judged, of how many */
+function summarise(
+  project: Project,
+  index: number,
+  judged: (cases: number, of: number) => void,
+): JointSummary {
   const joint = project.joints[index]!;
   const common = {
     jointId: joint.id,
@@ -20,7 +26,7 @@ function summarise(project: Project, index: number): JointSummary {
   const { settings } = project;
   const reply = guarded(index, () => {
     const resolved = resolveJoint(project, index);
-    const [lowest] = governingModes(resolved, settings, true);
+    const [lowest] = governingModes(resolved, settings, true, undefined, judged);
     return ok({
       lowest: lowest ? toMargin(lowest, resolved, settings.targetMargin, '') : null,
       flags: jointFlags(resolved),
@@ -31,8 +37,27 @@ function summarise(project: Project, index: number): JointSummary {
     : { ...common, lowest: null, flags: [], refused: reply.error };
 }
 
-export function check(project: Project): CheckReport {
-  const joints = project.joints.map((_joint, index) => summarise(project, index));
+/** Progress counts load cases; a joint without one is a step too. */
+const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
+
+/**
+ * @param context `share`: only every so manyth joint is judged, and the report holds these alone;
+ * `mergeChecks` puts the shares together
+ */
+export function check(project: Project, context: JobContext = unwatched): CheckReport {
+  const { progress, share = { part: 0, of: 1 } } = context;
+  const total = project.joints.reduce((sum, joint) => sum + stepsOf(joint), 0);
+  const joints: JointSummary[] = [];
+  let done = 0;
+  for (const [index, joint] of project.joints.entries()) {
+    if (index % share.of !== share.part) continue;
+    const steps = stepsOf(joint);
+    const told = (fraction: number): void => progress(done + steps * fraction, total, joint.name);
+    told(0);
+    joints.push(summarise(project, index, (cases, of) => told(cases / of)));
+    told(1);
+    done += steps;
+  }
   const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
   for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
   return {

@@ -15,6 +15,7 @@ import type { Focus } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { JointReport, StressReport, SweepPoint, SweepReport } from '../../shared/reports.ts';
+import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { jointFlags } from './flags.ts';
 import { describeJoint, modeLabel } from './labels.ts';
 import { degrees, type Governing, governingModes, radians, toMargin } from './margins.ts';
@@ -152,10 +153,14 @@ export interface SweepRange {
   readonly points?: number | undefined;
 }
 
+/** Overlaps that the search for the plateau looks at, about: for the progress alone. */
+const PLATEAU_STEPS = 16;
+
 export function sweep(
   project: Project,
   resolved: ResolvedJoint,
   range: SweepRange,
+  { progress }: JobContext = unwatched,
 ): Reply<SweepReport> {
   const { input: joint, adhesive } = resolved;
   const question = {
@@ -171,14 +176,21 @@ export function sweep(
       `The joint "${resolved.joint.name}" has no load case: give it one to sweep its overlap.`,
     );
   }
-  const plateau = findPlateau(question);
+  const count = range.points ?? 33;
+  const total = PLATEAU_STEPS + count;
+  let looked = 0;
+  progress(0, total, 'plateau');
+  const plateau = findPlateau(question, () => {
+    looked = Math.min(looked + 1, PLATEAU_STEPS);
+    progress(looked, total, 'plateau');
+  });
   const reach = Math.max(plateau.overlap ?? 0, joint.overlap);
   const from = range.from ?? SHORTEST_OVERLAP + 1;
   const to = range.to ?? Math.min(LONGEST_OVERLAP, Math.ceil((reach * 1.6) / 10) * 10);
   if (to <= from) return refuse('bad-request', '', 'A sweep must end beyond where it starts.');
-  const count = range.points ?? 33;
   const points: SweepPoint[] = [];
-  for (const overlap of spread(from, to, count, plateau.overlap)) {
+  for (const [i, overlap] of spread(from, to, count, plateau.overlap).entries()) {
+    progress(PLATEAU_STEPS + i, total, `overlap ${overlap.toFixed(1)} mm`);
     const { bond, all } = strengthAt(question, overlap);
     if (!Number.isFinite(bond) || !Number.isFinite(all.ratio)) continue;
     const mode = all.mode ? modeLabel(all.mode.mode, all.mode.part) : '';

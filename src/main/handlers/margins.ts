@@ -32,16 +32,18 @@ const rowOf = ({ mode, part, x }: ModeResult, overlap: number): string => {
  * The worst of each mode and part, lowest margin first.
  * @param onlyLowest when just the first row matters: searches that cannot change it are left out
  * @param only the modes to compute; all when left out
+ * @param judged told after each case how many are judged, of how many
  */
 export function governingModes(
   resolved: ResolvedJoint,
   settings: ModelSettings,
   onlyLowest = false,
   only?: ReadonlySet<Mode>,
+  judged?: (cases: number, of: number) => void,
 ): Governing[] {
   const rows = new Map<string, Governing>();
   let lowest = Number.POSITIVE_INFINITY;
-  for (const { loadCase, input: loadCaseInput } of resolved.cases) {
+  for (const [index, { loadCase, input: loadCaseInput }] of resolved.cases.entries()) {
     for (const gapState of gapStates(resolved.input)) {
       const state = jointState(
         resolved.input,
@@ -68,6 +70,7 @@ export function governingModes(
         }
       }
     }
+    judged?.(index + 1, resolved.cases.length);
   }
   const strain = rows.get('adhesive-strain');
   if (strain) {

@@ -3,40 +3,55 @@
  * Each kind of long request has a line of its own, so that a table of margins never waits for a
  * sweep.
  */
-import type { RequestName } from '../../shared/contract.ts';
+import { isLongRequest, type LongRequestName, longRequestNames } from '../../shared/contract.ts';
 import type { Reply } from '../../shared/reply.ts';
 import { type Ask, type AskOptions, createAsk } from '../ask.ts';
+import { type JobDesk, joinDesks } from './desk.ts';
 import { type Caller, type JobLine, type JobLineOptions, makeJobLine } from './job-line.ts';
 
 export type AskFor = (name: unknown, input: unknown, caller?: Caller) => Promise<Reply<unknown>>;
 
 export interface Jobs {
-  readonly lines: ReadonlyMap<unknown, JobLine>;
-  /** Starts the threads before they are needed. */
+  readonly lines: Readonly<Record<LongRequestName, JobLine>>;
+  /** Where a client follows and stops its own jobs. */
+  desk(client: string | undefined): JobDesk;
+  /** Drops all that a client asked for: it is gone. */
+  leave(client: string): void;
+  /** Starts the threads that every page needs before they are needed. */
   warm(): void;
   close(): Promise<void>;
 }
 
-const longRequests: readonly RequestName[] = ['project.check', 'joint.sweep', 'joint.explain'];
+/** Asked for by a page as soon as it opens, or at a click that wants its answer at once. */
+const warmed: readonly LongRequestName[] = ['project.check', 'joint.sweep', 'joint.explain'];
 
 export function makeJobs(options: JobLineOptions): Jobs {
-  const lines = new Map(longRequests.map((name) => [name, makeJobLine(options)]));
+  const lines = Object.fromEntries(
+    longRequestNames.map((name) => [name, makeJobLine(options)]),
+  ) as Record<LongRequestName, JobLine>;
+  const all = Object.values(lines);
   return {
     lines,
+    desk: (client) => joinDesks(all.map((line) => line.desk(client))),
+    leave(client) {
+      for (const line of all) line.leave(client);
+    },
     warm() {
-      for (const line of lines.values()) line.warm();
+      for (const name of warmed) lines[name].warm();
     },
     async close() {
-      await Promise.all([...lines.values()].map((line) => line.close()));
+      await Promise.all(all.map((line) => line.close()));
     },
   };
 }
 
 /** Several windows, each with its own start, may share the same jobs. */
 export const withJobs =
-  (ask: Ask, { lines }: Jobs): AskFor =>
-  (name, input, caller = {}) =>
-    lines.get(name)?.run(name as RequestName, input, caller) ?? ask(name, input);
+  (ask: Ask, jobs: Jobs): AskFor =>
+  (name, input, caller = {}) => {
+    if (isLongRequest(name)) return jobs.lines[name].run(name, input, caller);
+    return ask(name, input, { desk: jobs.desk(caller.client) });
+  };
 
 export interface AskWithJobs {
   readonly ask: AskFor;

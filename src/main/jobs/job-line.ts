@@ -1,51 +1,70 @@
 /**
- * Long requests, one at a time, in a worker thread: whoever drags a handle meanwhile is answered
+ * Long requests, one at a time, in worker threads: whoever drags a handle meanwhile is answered
  * by the main thread at once. A newer request of the same client for the same thing takes the
  * place of the older one, which is answered with a refusal and stopped if it runs. A worker that
  * dies costs its request an `internal` refusal; the next request starts a new one.
  */
-import { Worker } from 'node:worker_threads';
-import type { RequestName } from '../../shared/contract.ts';
+import type { LongRequestName } from '../../shared/contract.ts';
 import { type Reply, refuse } from '../../shared/reply.ts';
-import type { About } from '../../shared/reports.ts';
+import type { JobProgress } from '../../shared/reports.ts';
+import { secondsLeft } from '../../shared/time-left.ts';
+import { type CrewOptions, makeCrew } from './crew.ts';
+import { emptyDesk, type JobDesk } from './desk.ts';
+import type { TellProgress, Tick } from './progress.ts';
 
 export interface Caller {
-  /** Who asks: only requests of one and the same client replace each other. */
+  /** Who asks: only requests of one and the same client replace, see and stop each other. */
   readonly client?: string | undefined;
   /** Aborted when nobody waits for the answer any more. */
   readonly signal?: AbortSignal | undefined;
+  /** Told how far a long request is. */
+  readonly progress?: TellProgress | undefined;
 }
 
-export interface JobLineOptions {
-  /** The built worker's file. */
-  readonly worker: string;
-  readonly carrier: About['carrier'];
-  /** Milliseconds that one request may take. */
+/** How a request is divided among threads, and put together again. */
+export interface Division {
+  /** How many shares are worth while at most. */
+  most(input: unknown): number;
+  /** From the replies of all shares, in their order. */
+  merge(replies: readonly Reply<unknown>[]): Reply<unknown>;
+}
+
+export interface JobLineOptions extends CrewOptions {
+  /** Milliseconds that a request may take from one sign of progress to the next. */
   readonly timeLimit?: number;
+  /** Threads that one request may use, where it can be divided; 1 when left out. */
+  readonly threads?: number;
 }
 
 export interface JobLine {
-  run(name: RequestName, input: unknown, caller: Caller): Promise<Reply<unknown>>;
+  run(name: LongRequestName, input: unknown, caller: Caller): Promise<Reply<unknown>>;
+  /** What a client sees of its own jobs. */
+  desk(client: string | undefined): JobDesk;
+  /** Drops all that a client asked for: it is gone. */
+  leave(client: string): void;
   /** Starts the thread before it is needed. */
   warm(): void;
   close(): Promise<void>;
 }
 
-/** What goes to the worker, and what comes back with the same number. */
-export interface JobMessage {
-  readonly id: number;
-  readonly name: RequestName;
+interface Job {
+  readonly name: LongRequestName;
   readonly input: unknown;
-}
-export interface JobAnswer {
-  readonly id: number;
-  readonly reply: Reply<unknown>;
-}
-
-interface Job extends JobMessage {
+  readonly client: string | undefined;
+  /** The id that the caller chose for it. */
+  readonly id: unknown;
   /** Jobs with equal keys replace each other; null replaces nothing. */
   readonly key: string | null;
+  readonly told: TellProgress | undefined;
   answer(reply: Reply<unknown>): void;
+}
+
+/** The job that runs, and how far it is. Times in milliseconds of the performance clock. */
+interface Running {
+  readonly job: Job;
+  readonly begun: number;
+  tick: Tick;
+  ticked: number;
 }
 
 const MAX_WAITING = 64;
@@ -56,53 +75,45 @@ const died = () =>
 const replaced = () =>
   refuse('not-computable', '', 'A newer request for the same joint took the place of this one.');
 const abandoned = () => refuse('not-computable', '', 'Nobody waits for this answer any more.');
+const stopped = () => refuse('stopped', '', 'This was stopped before it was done.');
+const tooLong = (limit: number) =>
+  refuse(
+    'not-computable',
+    '',
+    `This made no progress for ${limit / 1000} s and was stopped. Make it smaller and try again.`,
+  );
 
-function keyOf(name: RequestName, input: unknown, client: string | undefined): string | null {
+const fieldOf = (input: unknown, name: string): unknown =>
+  typeof input === 'object' && input !== null ? (input as Record<string, unknown>)[name] : null;
+
+function keyOf(name: string, input: unknown, client: string | undefined): string | null {
   if (client === undefined) return null;
-  const jointId =
-    typeof input === 'object' && input !== null && 'jointId' in input ? input.jointId : null;
+  const jointId = fieldOf(input, 'jointId');
   return JSON.stringify([client, name, typeof jointId === 'string' ? jointId : null]);
 }
 
-export function makeJobLine(options: JobLineOptions): JobLine {
+function seen({ begun, tick, ticked }: Running): JobProgress {
+  const now = performance.now();
+  const left = secondsLeft(tick.done, tick.total, (ticked - begun) / 1000, (now - ticked) / 1000);
+  return { state: 'running', ...tick, elapsed: (now - begun) / 1000, left };
+}
+
+/** @param division for a line of requests that threads may share */
+export function makeJobLine(options: JobLineOptions, division?: Division): JobLine {
+  const { timeLimit = TIME_LIMIT, threads = 1 } = options;
   const waiting: Job[] = [];
-  let worker: Worker | null = null;
-  let running: Job | null = null;
+  const crew = makeCrew(options);
+  let running: Running | null = null;
   let timer: NodeJS.Timeout | undefined;
   let closed = false;
-  let lastId = 0;
 
   /** Ends what runs, if anything does, and lets the next one run. */
   const finish = (reply: Reply<unknown>): void => {
     clearTimeout(timer);
-    const job = running;
+    const job = running?.job;
     running = null;
     job?.answer(reply);
     next();
-  };
-
-  const start = (): Worker => {
-    const started = new Worker(options.worker, { workerData: { carrier: options.carrier } });
-    // Waiting for work must not keep the program alive.
-    started.unref();
-    started.on('message', ({ id, reply }: JobAnswer) => {
-      if (started === worker && running?.id === id) finish(reply);
-    });
-    const lost = (): void => {
-      if (started !== worker) return;
-      void stopWorker();
-      finish(died());
-    };
-    started.on('error', lost);
-    started.on('messageerror', lost);
-    started.on('exit', lost);
-    return started;
-  };
-
-  const stopWorker = (): Promise<unknown> => {
-    const stopped = worker;
-    worker = null;
-    return stopped ? stopped.terminate() : Promise.resolve();
   };
 
   /** Takes a job out of the line, running or not. */
@@ -111,33 +122,51 @@ export function makeJobLine(options: JobLineOptions): JobLine {
     if (place >= 0) {
       waiting.splice(place, 1);
       job.answer(reply);
-    } else if (running === job) {
-      void stopWorker();
+    } else if (running?.job === job) {
+      void crew.end();
       finish(reply);
     }
+  };
+
+  const watch = (job: Job): void => {
+    clearTimeout(timer);
+    if (!Number.isFinite(timeLimit)) return;
+    timer = setTimeout(() => drop(job, tooLong(timeLimit)), timeLimit);
   };
 
   function next(): void {
     const job = running === null && !closed ? waiting.shift() : undefined;
     if (!job) return;
-    running = job;
-    const limit = options.timeLimit ?? TIME_LIMIT;
-    timer = setTimeout(() => {
-      const text = `This took longer than ${limit / 1000} s and was stopped.`;
-      drop(job, refuse('not-computable', '', text));
-    }, limit);
+    const begun = performance.now();
+    const run: Running = { job, begun, tick: { done: 0, total: 0, what: '' }, ticked: begun };
+    running = run;
+    watch(job);
+    const { name, input } = job;
     try {
-      worker ??= start();
-      const { id, name, input } = job;
-      worker.postMessage({ id, name, input } satisfies JobMessage);
+      crew.start({
+        name,
+        input,
+        shares: Math.max(1, Math.min(threads, division?.most(input) ?? 1)),
+        ticked(tick) {
+          run.tick = tick;
+          run.ticked = performance.now();
+          watch(job);
+          job.told?.(tick.done, tick.total, tick.what);
+        },
+        answered: (replies) =>
+          finish(replies.length > 1 && division ? division.merge(replies) : replies[0]!),
+        lost: () => finish(died()),
+      });
     } catch {
       // The input could not be copied, or no thread could be started.
       finish(died());
     }
   }
 
+  const all = (): Job[] => [...waiting, ...(running ? [running.job] : [])];
+
   return {
-    run(name, input, { client, signal }) {
+    run(name, input, { client, signal, progress }) {
       if (closed || signal?.aborted) return Promise.resolve(abandoned());
       if (waiting.length >= MAX_WAITING) {
         return Promise.resolve(
@@ -145,37 +174,56 @@ export function makeJobLine(options: JobLineOptions): JobLine {
         );
       }
       return new Promise((resolve) => {
-        lastId += 1;
         const abort = (): void => drop(job, abandoned());
         const job: Job = {
-          id: lastId,
           name,
           input,
+          client,
+          id: fieldOf(input, 'job'),
           key: keyOf(name, input, client),
+          told: progress,
           answer(reply) {
             signal?.removeEventListener('abort', abort);
             resolve(reply);
           },
         };
         signal?.addEventListener('abort', abort, { once: true });
-        const older = [...waiting, ...(running ? [running] : [])].filter(
-          ({ key }) => key !== null && key === job.key,
-        );
+        const older = all().filter(({ key }) => key !== null && key === job.key);
         waiting.push(job);
         for (const other of older) drop(other, replaced());
         next();
       });
     },
+    desk(client) {
+      const own = (id: string): Job[] =>
+        all().filter((job) => job.client === client && job.id === id);
+      return {
+        progress(id) {
+          const jobs = own(id);
+          if (running && jobs.includes(running.job)) return seen(running);
+          const unknown = emptyDesk.progress(id);
+          return jobs.length > 0 ? { ...unknown, state: 'waiting' } : unknown;
+        },
+        stop(id) {
+          const jobs = own(id);
+          for (const job of jobs) drop(job, stopped());
+          return jobs.length > 0;
+        },
+      };
+    },
+    leave(client) {
+      for (const job of all()) if (job.client === client) drop(job, abandoned());
+    },
     warm() {
-      if (!closed) worker ??= start();
+      if (!closed) crew.warm();
     },
     async close() {
       closed = true;
       const left = waiting.splice(0);
       for (const job of left) job.answer(abandoned());
-      const stopped = stopWorker();
+      const ended = crew.end();
       finish(abandoned());
-      await stopped;
+      await ended;
     },
   };
 }

@@ -1,12 +1,17 @@
 /** Entry of the worker thread: the same core as the main thread, answering one job after another. */
 import { parentPort, workerData } from 'node:worker_threads';
 import { createAsk } from '../ask.ts';
-import type { JobAnswer, JobMessage } from './job-line.ts';
+import type { JobMessage, JobNews } from './crew.ts';
+import { makeTeller } from './progress.ts';
 
 const port = parentPort;
 if (!port) throw new Error('This file is the worker of Lapwright and runs only as one.');
+const post = (news: JobNews): void => port.postMessage(news);
 
 const ask = createAsk({ carrier: workerData.carrier });
-port.on('message', async ({ id, name, input }: JobMessage) => {
-  port.postMessage({ id, reply: await ask(name, input) } satisfies JobAnswer);
+port.on('message', async ({ id, name, input, share }: JobMessage) => {
+  const teller = makeTeller((tick) => post({ id, tick }));
+  const reply = await ask(name, input, { progress: teller.tell, share });
+  teller.flush();
+  post({ id, reply });
 });

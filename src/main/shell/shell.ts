@@ -40,7 +40,12 @@ function openWindow(file: string | null): void {
   const { id } = window.webContents;
   const initial = file === null ? {} : { initial: () => readProjectFile(file) };
   asks.set(id, withJobs(createAsk({ carrier, ...initial }), jobs));
-  window.once('closed', () => asks.delete(id));
+  window.once('closed', () => {
+    asks.delete(id);
+    jobs.leave(String(id));
+  });
+  // A page loaded anew waits for no answer of the old one.
+  window.webContents.on('did-navigate', () => jobs.leave(String(id)));
   window.once('ready-to-show', () => window.show());
   guardClose(window, dialog);
   window.loadURL(PAGE_ADDRESS).catch((error: unknown) => {

@@ -114,13 +114,21 @@ export interface Plateau {
   readonly strength: Strength;
 }
 
-/** @throws ModelError when the joint cannot be assembled */
-export function findPlateau(question: Question): Plateau {
+/**
+ * @param looked called after each overlap that was looked at
+ * @throws ModelError when the joint cannot be assembled
+ */
+export function findPlateau(question: Question, looked?: () => void): Plateau {
   assemble(question.joint, 'nominal');
-  const strength = bondStrengthAt(question, LONGEST_OVERLAP);
+  const strengthOf = (overlap: number): Strength => {
+    const found = bondStrengthAt(question, overlap);
+    looked?.();
+    return found;
+  };
+  const strength = strengthOf(LONGEST_OVERLAP);
   if (!Number.isFinite(strength.ratio) || strength.ratio <= 0) return { overlap: null, strength };
   const level = PLATEAU_SHARE * strength.ratio;
-  const excess = (overlap: number): number => bondStrengthAt(question, overlap).ratio - level;
+  const excess = (overlap: number): number => strengthOf(overlap).ratio - level;
   // Still growing: the bond is 2 % short of its strength at 98 % of the longest overlap.
   if (excess(LONGEST_OVERLAP * PLATEAU_SHARE) <= 0) return { overlap: null, strength };
   if (excess(SHORTEST_OVERLAP) >= 0) return { overlap: SHORTEST_OVERLAP, strength };

@@ -2,6 +2,7 @@
 import { createMemo, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
 import { sentence, tally } from '../../shared/words.ts';
+import { JobProgress } from '../parts/JobProgress.tsx';
 import type { Check } from '../state/check.ts';
 import type { ProjectState } from '../state/project.ts';
 import { JointTable } from './JointTable.tsx';
@@ -14,7 +15,8 @@ export interface JointsPageProps {
 
 export function JointsPage(props: JointsPageProps): JSX.Element {
   const report = () => props.check.report();
-  const refusal = () => props.check.refusal();
+  const stopped = () => props.check.refusal()?.code === 'stopped';
+  const refusal = () => (stopped() ? null : props.check.refusal());
 
   /** The joint that a refusal names, to be opened and mended. */
   const blamed = () => {
@@ -57,7 +59,18 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
             </p>
           )}
         </Show>
+        <Show when={props.check.slow() || report() === null}>
+          <JobProgress job={props.check.job} label="Check of every joint" />
+        </Show>
       </header>
+      <Show when={stopped()}>
+        <div class="stopped" role="status">
+          <p>The check was stopped before it was done.</p>
+          <button type="button" class="plain" onClick={() => props.check.again()}>
+            Check every joint
+          </button>
+        </div>
+      </Show>
       <Show when={refusal()}>
         {(error) => (
           <div class="refused" role="alert">
@@ -79,13 +92,13 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
       <Show
         when={report()}
         fallback={
-          <Show when={refusal() === null}>
+          <Show when={props.check.refusal() === null}>
             <p class="figure-empty">Calculating every joint …</p>
           </Show>
         }
       >
         {(now) => (
-          <div classList={{ 'is-stale': refusal() !== null }}>
+          <div classList={{ 'is-stale': props.check.refusal() !== null }}>
             <Show
               when={now().joints.length > 0}
               fallback={

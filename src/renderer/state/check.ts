@@ -4,6 +4,7 @@ import type { Bridge } from '../../shared/contract.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { CheckReport } from '../../shared/reports.ts';
 import { makeLatest } from '../latest.ts';
+import { createJob, type Job } from './job.ts';
 import type { ProjectState } from './project.ts';
 import { createSlow } from './slow.ts';
 
@@ -14,6 +15,10 @@ export interface Check {
   readonly behind: Accessor<boolean>;
   /** The same, once it has been so for a while. */
   readonly slow: Accessor<boolean>;
+  /** The calculation on its way. */
+  readonly job: Job;
+  /** Asks once more, after it was stopped. */
+  again(): void;
 }
 
 export function createCheck(
@@ -24,9 +29,15 @@ export function createCheck(
   const [report, setReport] = createSignal<CheckReport | null>(null);
   const [refusal, setRefusal] = createSignal<RequestError | null>(null);
   const [answered, setAnswered] = createSignal(-1);
+  const job = createJob(bridge);
+  /** What was asked about last, until its answer has come. */
+  let asked = -1;
   const latest = makeLatest(
-    (_revision: number) => bridge.ask('project.check', { document: project.plain() }),
+    (_revision: number) => job.run('project.check', { document: project.plain() }),
     (reply, revision) => {
+      // Stopped to make way for the question that follows at once.
+      if (!reply.ok && reply.error.code === 'stopped' && revision !== asked) return;
+      asked = -1;
       batch(() => {
         setAnswered(revision);
         if (reply.ok) setReport(reply.value);
@@ -35,6 +46,13 @@ export function createCheck(
     },
   );
   onCleanup(() => latest.drop());
+  const ask = (revision: number): void => {
+    if (revision === asked) return;
+    // A large project takes minutes: nobody waits for what has changed meanwhile.
+    if (latest.busy()) job.stop();
+    asked = revision;
+    latest.ask(revision);
+  };
   let opened = -1;
   // One effect, not two: what is dropped for a new project must not be the question about it.
   createEffect(() => {
@@ -42,13 +60,18 @@ export function createCheck(
     if (project.opening() !== opened) {
       opened = project.opening();
       latest.drop();
+      asked = -1;
       batch(() => {
         setReport(null);
         setRefusal(null);
       });
     }
-    if (active() && project.document() !== null && answered() !== revision) latest.ask(revision);
+    if (active() && project.document() !== null && answered() !== revision) ask(revision);
   });
   const behind = (): boolean => answered() !== project.revision();
-  return { report, refusal, behind, slow: createSlow(behind, answered) };
+  const again = (): void => {
+    setRefusal(null);
+    ask(project.revision());
+  };
+  return { report, refusal, behind, slow: createSlow(behind, answered), job, again };
 }

@@ -70,6 +70,9 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     },
     'joint.explain': (input) => ok(makeWorking({ title: `working of ${input.subject}` })),
     'joint.sweep': () => ok(makeSweep()),
+    'job.progress': () =>
+      ok({ state: 'unknown', done: 0, total: 0, what: '', elapsed: 0, left: null }),
+    'job.stop': () => ok({ stopped: false }),
     'laminate.describe': ({ document, adherendId, wall }) =>
       ok(makeLaminateReport(document as Project, adherendId, wall)),
   };

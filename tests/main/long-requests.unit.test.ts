@@ -1,0 +1,73 @@
+/** What long requests tell while they work; the answer is the same whoever follows. */
+import { describe, expect, it } from 'vitest';
+import { createAsk } from '../../src/main/ask.ts';
+import type { Project } from '../../src/shared/project.ts';
+import type { Reply } from '../../src/shared/reply.ts';
+import type { CheckReport, Opened } from '../../src/shared/reports.ts';
+
+const ask = createAsk({ carrier: 'terminal' });
+
+async function value<T>(name: string, input: unknown): Promise<T> {
+  const reply = (await ask(name, input)) as Reply<T>;
+  if (!reply.ok) throw new Error(`${name}: ${reply.error.field} ${reply.error.message}`);
+  return reply.value;
+}
+
+const curlew = async (): Promise<Project> =>
+  structuredClone((await value<Opened>('project.demo', {})).document);
+
+describe('long requests', () => {
+  /** Asks, and gives back every step that was told. */
+  async function followed(name: string, input: unknown) {
+    const ticks: [done: number, total: number, what?: string | undefined][] = [];
+    const reply = await ask(name, input, { progress: (...tick) => ticks.push([...tick]) });
+    expect(reply).toMatchObject({ ok: true });
+    return ticks;
+  }
+  const grows = (ticks: readonly [number, number, unknown?][]): boolean =>
+    ticks.every(([done], i) => i === 0 || done >= ticks[i - 1]![0]);
+
+  it('tell each joint and case that is checked, up to the last', async () => {
+    const document = await curlew();
+    const ticks = await followed('project.check', { document });
+    const cases = document.joints.reduce((sum, { loads }) => sum + loads.length, 0);
+    expect(new Set(ticks.map(([, total]) => total))).toEqual(new Set([cases]));
+    expect(ticks.map(([, , what]) => what)).toEqual(
+      document.joints.flatMap(({ name, loads }) => Array(loads.length + 2).fill(name)),
+    );
+    expect(new Set(ticks.map(([done]) => done)).size).toBe(cases + 1);
+    expect(grows(ticks)).toBe(true);
+    expect(ticks.at(-1)![0]).toBe(cases);
+  });
+
+  it('count a joint that cannot be computed, or has no load, as one that is done', async () => {
+    const document = await curlew();
+    const [, , leg] = document.joints;
+    if (leg?.type !== 'sleeve-single') throw new Error('The leg is a sleeve.');
+    const thick = { ...leg, id: 'thick', sleeve: { ...leg.sleeve, atRoot: 12 } };
+    const joints = [{ ...leg, loads: [] }, thick];
+    const input = { document: { ...document, joints } };
+    const { joints: judged } = await value<CheckReport>('project.check', input);
+    expect(judged.map(({ refused }) => refused === null)).toEqual([true, false]);
+    const ticks = await followed('project.check', input);
+    expect(ticks.at(-1)!.slice(0, 2)).toEqual([3, 3]);
+    expect(grows(ticks)).toBe(true);
+  });
+
+  it('tell the overlaps of a sweep', async () => {
+    const document = await curlew();
+    const ticks = await followed('joint.sweep', { document, jointId: 'boom-tip', points: 5 });
+    expect(grows(ticks)).toBe(true);
+    expect(ticks.filter(([, , what]) => what?.startsWith('overlap '))).toHaveLength(5);
+    expect(ticks.every(([done, total]) => done < total)).toBe(true);
+    expect(new Set(ticks.map(([, total]) => total)).size).toBe(1);
+  });
+
+  it('answer the same, followed or not, with an id or without', async () => {
+    const document = await curlew();
+    document.joints.splice(1);
+    const plain = await ask('project.check', { document });
+    const input = { document, job: 'check-1' };
+    expect(await ask('project.check', input, { progress: () => undefined })).toEqual(plain);
+  });
+});
