@@ -19,13 +19,15 @@ import type {
 
 const jointId = z.string().max(64);
 const caseId = z.string().max(64);
-const gapState = z.enum(['min', 'nominal', 'max']);
+const gapState = z.enum(['min', 'nominal', 'max', 'thin-side', 'thick-side']);
 /** Checked by `readProject`, not here: its errors name the place in the document. */
 const document = z.unknown();
 
-/** Which state of a joint to draw. What is left out is chosen: the governing case, gap and clocking. */
+/** Which state of a joint to draw. What is left out is chosen: the governing one. */
 const focus = z.strictObject({
   caseId: caseId.optional(),
+  /** Condition that the case is judged in; null for its own surroundings. */
+  conditionId: z.string().max(64).nullable().optional(),
   gapState: gapState.optional(),
   theta: z.number().min(-360).max(360).optional(),
   loadFactor: z.number().min(0).max(100).optional(),

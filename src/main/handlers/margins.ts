@@ -6,7 +6,7 @@ import { type GoverningRow, governingRows } from '../../model/margins/governing.
 import type { Question } from '../../model/margins/over-states.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
 import type { JointState } from '../../model/margins/state.ts';
-import type { LoadCase } from '../../shared/project.ts';
+import type { Condition, LoadCase } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
 import { signed } from '../../shared/words.ts';
 import { marginState, modeLabel } from './labels.ts';
@@ -16,6 +16,7 @@ import { marginFlags } from './validity.ts';
 export interface Governing {
   readonly result: ModeResult;
   readonly loadCase: LoadCase;
+  readonly condition: Condition | null;
   readonly state: JointState;
 }
 
@@ -47,7 +48,10 @@ export const questionOf = (
 export const withCase = (
   { result, state, caseIndex }: GoverningRow,
   { cases }: ResolvedJoint,
-): Governing => ({ result, state, loadCase: cases[caseIndex]!.loadCase });
+): Governing => {
+  const { loadCase, condition } = cases[caseIndex]!;
+  return { result, state, loadCase, condition };
+};
 
 export const degrees = (radians: number): number => (radians * 180) / Math.PI;
 export const radians = (angle: number): number => (angle * Math.PI) / 180;
@@ -82,7 +86,7 @@ function typicalBehind({ mode, part }: ModeResult, { typical }: ResolvedJoint): 
 }
 
 export function toMargin(
-  { result, loadCase, state }: Governing,
+  { result, loadCase, condition, state }: Governing,
   resolved: ResolvedJoint,
   target: number,
   remark: string,
@@ -98,6 +102,8 @@ export function toMargin(
     asked: result.asked,
     caseId: loadCase.id,
     caseName: loadCase.name,
+    conditionId: condition?.id ?? null,
+    conditionName: condition?.name ?? null,
     gapState: result.gapState satisfies GapState,
     place: result.place,
     x: result.x,

@@ -7,12 +7,23 @@ import type {
   WallInput,
 } from '../../model/joint/types.ts';
 import { laminateMaterial } from '../../model/laminate/material.ts';
-import type { Adherend, Adhesive, Joint, LoadCase, Project, Wall } from '../../shared/project.ts';
+import type {
+  Adherend,
+  Adhesive,
+  Condition,
+  Joint,
+  LoadCase,
+  Project,
+  Wall,
+} from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
 import { readStack } from '../../shared/stack-notation.ts';
 
+/** A load case in one of the surroundings that it is judged in. */
 export interface ResolvedCase {
   readonly loadCase: LoadCase;
+  /** Null for the case's own surroundings. */
+  readonly condition: Condition | null;
   readonly input: CaseInput;
 }
 
@@ -21,6 +32,7 @@ export interface ResolvedJoint {
   readonly joint: Joint;
   readonly input: JointInput;
   readonly adhesive: AdhesiveInput;
+  /** Each load case in its own surroundings, then in those of the project that it is judged in too. */
   readonly cases: readonly ResolvedCase[];
   /** Parts and `adhesive` whose properties are typical or from memory. */
   readonly typical: ReadonlySet<string>;
@@ -54,18 +66,42 @@ export function resolveJoint(project: Project, index: number): ResolvedJoint {
   });
   if (isTypical(adhesive)) typical.add('adhesive');
 
-  const cases = joint.loads.map((load): ResolvedCase => {
+  const cases = joint.loads.flatMap((load): ResolvedCase[] => {
     const loadCase = project.loadCases.find(({ id }) => id === load.case)!;
     const { force } = load;
     const { moment, torque, shear } = 'moment' in load ? load : { moment: 0, torque: 0, shear: 0 };
-    const { kind, temperature, moisture } = loadCase;
-    const input = { loads: { force, moment, torque, shear }, kind, temperature, moisture };
-    return {
-      loadCase,
-      input: loadCase.kind === 'cyclic' ? { ...input, cycles: loadCase.cycles } : input,
-    };
+    const loads = { force, moment, torque, shear };
+    return surroundingsOf(project, loadCase).map((condition) => {
+      const { temperature, moisture } = condition ?? loadCase;
+      const input = { loads, kind: loadCase.kind, temperature, moisture };
+      return {
+        loadCase,
+        condition,
+        input: loadCase.kind === 'cyclic' ? { ...input, cycles: loadCase.cycles } : input,
+      };
+    });
   });
   return { index, joint, input: jointInput(joint, material, wall), adhesive, cases, typical };
+}
+
+/**
+ * The surroundings that a load case is judged in: its own (null), and where it is judged in every
+ * condition those of the project's that differ from its own and from each other.
+ */
+export function surroundingsOf(
+  { conditions = [] }: Pick<Project, 'conditions'>,
+  loadCase: LoadCase,
+): (Condition | null)[] {
+  if (!loadCase.everyCondition) return [null];
+  const seen: Pick<Condition, 'temperature' | 'moisture'>[] = [loadCase];
+  const others: Condition[] = [];
+  for (const condition of conditions) {
+    const { temperature, moisture } = condition;
+    if (seen.some((one) => one.temperature === temperature && one.moisture === moisture)) continue;
+    seen.push(condition);
+    others.push(condition);
+  }
+  return [null, ...others];
 }
 
 type MaterialOf = (id: string, thickness: number) => Material;

@@ -1,7 +1,8 @@
 /** The worst of each mode and part over every case and gap state. */
 import { type Mode, WALL_MODES } from './asked.ts';
-import { overStates, type Question, type StateName, statesOf } from './over-states.ts';
+import { overStates, type Question, type StateName } from './over-states.ts';
 import type { ModeResult } from './result.ts';
+import { severestFirst } from './severest-first.ts';
 import type { JointState } from './state.ts';
 import { refineStrength } from './strength-clocking.ts';
 
@@ -18,7 +19,7 @@ export interface GoverningOptions {
   readonly onlyLowest?: boolean;
   /** Margins at or above this need not be found: their rows may be missing then. */
   readonly below?: number;
-  /** States in the order in which they are solved; all, case by case, when left out. */
+  /** States in the order in which they are solved; all, the severest first, when left out. */
   readonly states?: readonly StateName[];
   /** Told the lowest margin so far after each state; true ends it, with the rows found by then. */
   readonly enough?: (lowest: number) => boolean;
@@ -33,6 +34,18 @@ const rowOf = ({ mode, part, x }: ModeResult, overlap: number): string => {
   const half = mode === 'first-ply' && x < overlap / 2 ? 'root' : '';
   return `${mode} ${part} ${half}`;
 };
+
+/** Margins nearer to each other than this are equal to rounding. */
+const EQUAL = 1e-9;
+
+/** Of margins that are equal to rounding the nominal gap has the plainer name, then the earlier case. */
+function isWorse(a: GoverningRow, b: GoverningRow): boolean {
+  const difference = a.result.margin - b.result.margin;
+  if (Math.abs(difference) > EQUAL) return difference < 0;
+  const isNominal = ({ result }: GoverningRow): boolean => result.gapState === 'nominal';
+  if (isNominal(a) !== isNominal(b)) return isNominal(a);
+  return a.caseIndex < b.caseIndex;
+}
 
 /**
  * The worst of each mode and part, lowest margin first.
@@ -49,19 +62,16 @@ export function governingRows(question: Question, options: GoverningOptions = {}
         ? Math.min(lowest, known)
         : (rows.get(mode)?.result.margin ?? Number.POSITIVE_INFINITY),
     );
-  const states = options.states ?? statesOf(question);
+  const states = options.states ?? severestFirst(question);
   let judged = 0;
   const each = overStates(question, { ...(only ? { only } : {}), ofInterest }, states);
-  for (const { caseIndex, gapState, state, modes } of each) {
+  for (const { caseIndex, state, modes } of each) {
     for (const result of modes) {
       lowest = Math.min(lowest, result.margin);
       const row = rowOf(result, question.joint.overlap);
       const worst = rows.get(row);
-      // Equal to rounding: the nominal gap is the plainer name for it.
-      const slack = gapState === 'nominal' ? 1e-9 : -1e-9;
-      if (!worst || result.margin < worst.result.margin + slack) {
-        rows.set(row, { result, caseIndex, state });
-      }
+      const found = { result, caseIndex, state };
+      if (!worst || isWorse(found, worst)) rows.set(row, found);
     }
     judged++;
     options.judged?.(judged, states.length);
