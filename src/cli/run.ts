@@ -8,8 +8,10 @@ import type { Reply, RequestError } from '../shared/reply.ts';
 import type { Asked } from './arguments.ts';
 import { printable } from './figures.ts';
 import { didYouMean } from './nearest.ts';
+import { OWN } from './options.ts';
 import type { Paper } from './report.ts';
 import { checkText } from './report-check.ts';
+import { cornersText } from './report-corners.ts';
 import { explainText } from './report-explain.ts';
 import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
@@ -77,9 +79,45 @@ async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promis
   };
 }
 
+async function corners(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
+  const jointId = run.options.get('joint') as string | undefined;
+  const by = (run.options.get('sort') as string | undefined) ?? 'margin';
+  const ids = project.loadCases.map(({ id }) => ({ id }));
+  const orders = [{ id: 'joint' }, { id: 'margin' }, ...ids];
+  if (!orders.some(({ id }) => id === by)) {
+    const message = `"${by}" is not joint, margin or the id of a load case.`;
+    const error = { code: 'bad-request' as const, field: '--sort', message };
+    return refusal(error, run.file, didYouMean(by, orders));
+  }
+  const reply = await askFor(ask, 'project.corners', {
+    document: project,
+    ...(jointId === undefined ? {} : { jointId }),
+  });
+  if (!reply.ok) {
+    return refusal(reply.error, run.file, meant(reply.error, project, jointId ?? ''));
+  }
+  const { joints, counts } = reply.value;
+  const refused = joints.flatMap((joint) => (joint.refused ? [joint.refused] : []));
+  return {
+    value: reply.value,
+    text: () => cornersText(printable(reply.value), by, paper),
+    code: refused.length > 0 ? REFUSED : counts.fails + counts.low > 0 ? BELOW_TARGET : DONE,
+    refused,
+  };
+}
+
+/** The condition that was named, as the request has it. */
+function conditionOf(options: Run['options'], project: Project): { conditionId?: string | null } {
+  const id = options.get('condition') as string | undefined;
+  if (id === undefined) return {};
+  const isNamed = project.conditions?.some((one) => one.id === id) ?? false;
+  return { conditionId: id === OWN && !isNamed ? null : id };
+}
+
 /** Which joint or load case a refused word was meant to be. */
 function meant(error: RequestError, project: Project, jointId: string, caseId?: string): string {
   if (error.code !== 'not-found') return '';
+  if (error.field === 'conditions') return '';
   const joint = project.joints.find(({ id }) => id === jointId);
   if (!joint) return didYouMean(jointId, project.joints);
   const carried = new Set(joint.loads.map((load) => load.case));
@@ -100,7 +138,7 @@ async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promi
     stations: 'stations',
     map: 'map',
   };
-  const focus = given(run.options, names);
+  const focus = { ...given(run.options, names), ...conditionOf(run.options, project) };
   const reply = await askFor(ask, 'joint.stress', { document: project, jointId, focus });
   if (!reply.ok) {
     return refusal(reply.error, run.file, meant(reply.error, project, jointId, caseId));
@@ -121,7 +159,10 @@ async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Prom
   const caseId = run.options.get('case') as string | undefined;
   const refused = (error: RequestError) =>
     refusal(error, run.file, meant(error, project, jointId, caseId));
-  const focus = given(run.options, { case: 'caseId', gap: 'gapState' });
+  const focus = {
+    ...given(run.options, { case: 'caseId', gap: 'gapState' }),
+    ...conditionOf(run.options, project),
+  };
   let about = given(run.options, { mode: 'subject', part: 'part', place: 'place' });
   if (!run.options.has('mode')) {
     const analysed = await askFor(ask, 'joint.analyse', { document: project, jointId, focus });
@@ -129,6 +170,7 @@ async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Prom
     const lowest = analysed.value.margins.find(
       (margin) =>
         (caseId === undefined || margin.caseId === caseId) &&
+        (focus.conditionId === undefined || margin.conditionId === focus.conditionId) &&
         (about.part === undefined || margin.part === about.part) &&
         (about.place === undefined || margin.place === about.place),
     );
@@ -185,6 +227,7 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   // This message names the file and the place already.
   if (!opened.ok) return { error: opened.error, line: opened.error.message };
   const project = opened.value.document;
+  if (name === 'corners') return corners(ask, project, run, paper);
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);

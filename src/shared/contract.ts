@@ -7,6 +7,7 @@ import type { Reply } from './reply.ts';
 import type {
   About,
   CheckReport,
+  CornersReport,
   JobProgress,
   JobStopped,
   JointReport,
@@ -76,6 +77,8 @@ const jobRequests = {
 /** These run in a worker thread: they tell how far they are, and can be stopped. */
 const longRequests = {
   'project.check': long({ document }),
+  /** With a joint: that one alone, and every corner of it. */
+  'project.corners': long({ document, jointId: jointId.optional() }),
   'joint.explain': long({
     document,
     jointId,
@@ -109,6 +112,7 @@ export interface Answers {
   'project.demo': Opened;
   'project.read': Opened;
   'project.check': CheckReport;
+  'project.corners': CornersReport;
   'project.schema': Record<string, unknown>;
   'joint.analyse': JointReport;
   'joint.stress': StressReport;

@@ -1,6 +1,7 @@
 /** The lowest margins of every joint under every load case, and the corners of one joint. */
-import type { Margin, MarginState } from './reports.ts';
+
 import type { RequestError } from './reply.ts';
+import type { Margin, MarginState } from './reports.ts';
 
 /** The lowest margin of a corner, of a cell or of a joint: what sets it, where and in which state. */
 export type CornerMargin = Pick<

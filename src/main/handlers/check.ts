@@ -4,10 +4,11 @@ import type { Joint, Project } from '../../shared/project.ts';
 import { ok } from '../../shared/reply.ts';
 import type { CheckReport, JointSummary, MarginState } from '../../shared/reports.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
+import { lowestOfJoint } from './corners.ts';
 import { jointFlags } from './flags.ts';
 import { guarded } from './guarded.ts';
 import { describeJoint } from './labels.ts';
-import { governingModes, toMargin } from './margins.ts';
+import { toMargin } from './margins.ts';
 import { resolveJoint } from './resolve.ts';
 
 /** @param judged told how many of the joint's states are judged, of how many */
@@ -26,7 +27,7 @@ function summarise(
   const { settings } = project;
   const reply = guarded(index, () => {
     const resolved = resolveJoint(project, index);
-    const [lowest] = governingModes(resolved, settings, true, undefined, judged);
+    const lowest = lowestOfJoint(resolved, settings, judged);
     return ok({
       lowest: lowest ? toMargin(lowest, resolved, settings.targetMargin, '') : null,
       flags: jointFlags(resolved),

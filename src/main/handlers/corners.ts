@@ -2,11 +2,12 @@
 import type { ModelSettings } from '../../model/joint/types.ts';
 import type { GoverningRow } from '../../model/margins/governing.ts';
 import { cornerOf, lowerOf, lowestCorner } from '../../model/margins/lowest.ts';
-import { type StateName, statesOf } from '../../model/margins/over-states.ts';
+import { statesOf } from '../../model/margins/over-states.ts';
+import { severestFirst } from '../../model/margins/severest-first.ts';
 import { MODEL_VERSION } from '../../model/version.ts';
 import { isFlat } from '../../shared/convert-lap.ts';
-import type { Project } from '../../shared/project.ts';
-import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import type { Joint, Project } from '../../shared/project.ts';
+import { ok } from '../../shared/reply.ts';
 import type {
   CornerCell,
   CornerMargin,
@@ -14,30 +15,28 @@ import type {
   JointCorners,
   MarginState,
 } from '../../shared/reports.ts';
+import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { guarded } from './guarded.ts';
 import { describeJoint } from './labels.ts';
 import { type Governing, questionOf, toMargin, withCase } from './margins.ts';
-import { type ResolvedJoint, resolveJoint, surroundingsOf } from './resolve.ts';
+import { type ResolvedJoint, resolveJoint } from './resolve.ts';
 
 /**
  * The lowest margin of a joint over all its corners: the lowest of its cells, and found sooner.
- * @param look called before each corner
+ * @param judged told after each corner how many are judged, of how many
  */
 export function lowestOfJoint(
   resolved: ResolvedJoint,
   settings: ModelSettings,
-  look?: () => void,
+  judged?: (corners: number, of: number) => void,
 ): Governing | null {
   const question = questionOf(resolved, settings);
   const lowest = lowestCorner(question, statesOf(question), {
     groupOf: (caseIndex) => resolved.cases[caseIndex]!.loadCase,
-    ...(look ? { look } : {}),
+    ...(judged ? { judged } : {}),
   });
   return lowest && withCase(lowest, resolved);
 }
-
-/** Tells how far a long list of corners is, and where. */
-type Look = (resolved: ResolvedJoint, name: StateName) => void;
 
 interface Computed {
   readonly cells: readonly CornerCell[];
@@ -46,32 +45,38 @@ interface Computed {
   readonly corners: readonly CornerMargin[] | null;
 }
 
-/** @param list whether every corner is asked for, not only the lowest of each cell */
+/**
+ * @param list whether every corner is asked for, not only the lowest of each cell
+ * @param told how many cells are done, with the part of the one that is at work, and its load case
+ */
 function cellsOf(
   resolved: ResolvedJoint,
   { settings }: Project,
   list: boolean,
-  look: Look,
+  told: (cells: number, caseName: string) => void,
 ): Computed {
   const question = questionOf(resolved, settings);
   const brief = (row: GoverningRow): CornerMargin =>
     briefly(toMargin(withCase(row, resolved), resolved, settings.targetMargin, ''));
   const corners: CornerMargin[] = [];
-  const cells = resolved.joint.loads.map(({ case: caseId }): CornerCell => {
+  const cells = resolved.joint.loads.map(({ case: caseId }, i): CornerCell => {
     const names = statesOf(question).filter(
       ({ caseIndex }) => resolved.cases[caseIndex]!.loadCase.id === caseId,
     );
+    const { name: caseName } = resolved.cases[names[0]!.caseIndex]!.loadCase;
+    const judged = (done: number): void => told(i + done / names.length, caseName);
+    judged(0);
     let lowest: GoverningRow | null = null;
     if (list) {
-      for (const name of names) {
-        look(resolved, name);
+      for (const [k, name] of severestFirst(question, names).entries()) {
         const corner = cornerOf(question, name);
+        judged(k + 1);
         if (!corner) continue;
         corners.push(brief(corner));
         lowest = lowest ? lowerOf(lowest, corner) : corner;
       }
     } else {
-      lowest = lowestCorner(question, names, { look: (name) => look(resolved, name) });
+      lowest = lowestCorner(question, names, { judged });
     }
     return { caseId, lowest: lowest && brief(lowest), states: names.length };
   });
@@ -96,47 +101,40 @@ const briefly = ({
   ...rest
 }: ReturnType<typeof toMargin>): CornerMargin => rest;
 
-/** Corners of a joint, without resolving it; gap states are counted when it is. */
-const casesOf = (project: Project, index: number): number =>
-  project.joints[index]!.loads.reduce((sum, load) => {
-    const loadCase = project.loadCases.find(({ id }) => id === load.case)!;
-    return sum + surroundingsOf(project, loadCase).length;
-  }, 0);
-
 export interface CornersQuestion {
   /** This joint alone, and all its corners. */
   readonly jointId?: string | undefined;
 }
 
+/** Progress counts cells; a joint without a load case is a step too. */
+const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
+
+/** @param jointId must be one of the project's */
 export function corners(
   project: Project,
   { jointId }: CornersQuestion,
   { progress }: JobContext = unwatched,
-): Reply<CornersReport> {
-  const indices = project.joints.flatMap(({ id }, i) =>
-    jointId === undefined || id === jointId ? [i] : [],
+): CornersReport {
+  const wanted = [...project.joints.entries()].filter(
+    ([, { id }]) => jointId === undefined || id === jointId,
   );
-  if (jointId !== undefined && indices.length === 0) {
-    return refuse('not-found', 'joints', noSuchJoint(project, jointId));
-  }
-  const total = indices.reduce((sum, i) => sum + casesOf(project, i), 0);
-  let before = 0;
+  const total = wanted.reduce((sum, [, joint]) => sum + stepsOf(joint), 0);
+  let done = 0;
   let listed: readonly CornerMargin[] | null = null;
-  const joints = indices.map((index): JointCorners => {
-    const joint = project.joints[index]!;
+  const joints = wanted.map(([index, joint]): JointCorners => {
     const common = {
       jointId: joint.id,
       name: joint.name,
       description: describeJoint(joint),
       flat: isFlat(joint),
     };
-    const look: Look = ({ cases }, { caseIndex }) =>
-      progress(before + caseIndex, total, `${joint.name}, ${cases[caseIndex]!.loadCase.name}`);
+    const told = (cells: number, caseName: string): void =>
+      progress(done + cells, total, `${joint.name}, ${caseName}`);
     const reply = guarded(index, () =>
-      ok(cellsOf(resolveJoint(project, index), project, jointId !== undefined, look)),
+      ok(cellsOf(resolveJoint(project, index), project, jointId !== undefined, told)),
     );
-    before += casesOf(project, index);
-    progress(before, total, joint.name);
+    done += stepsOf(joint);
+    progress(done, total, joint.name);
     if (!reply.ok) return { ...common, cells: [], lowest: null, states: 0, refused: reply.error };
     const { corners: all, ...computed } = reply.value;
     listed = all;
@@ -144,8 +142,8 @@ export function corners(
   });
   const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
   for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
-  const acting = new Set(indices.flatMap((i) => project.joints[i]!.loads.map((load) => load.case)));
-  return ok({
+  const acting = new Set(wanted.flatMap(([, { loads }]) => loads.map((load) => load.case)));
+  return {
     project: project.name,
     targetMargin: project.settings.targetMargin,
     cases: project.loadCases.flatMap(({ id, name }) =>
@@ -156,5 +154,5 @@ export function corners(
     states: joints.reduce((sum, { states }) => sum + states, 0),
     corners: listed,
     modelVersion: MODEL_VERSION,
-  });
+  };
 }

@@ -103,8 +103,8 @@ export function lowerOf(a: GoverningRow, b: GoverningRow): GoverningRow {
 export interface LowestOptions {
   /** What the corners of one load case share; all are of one when left out. */
   readonly groupOf?: (caseIndex: number) => unknown;
-  /** Called before each corner. */
-  readonly look?: (name: StateName) => void;
+  /** Told after each corner how many are judged, of how many. */
+  readonly judged?: (corners: number, of: number) => void;
 }
 
 /**
@@ -115,13 +115,13 @@ export interface LowestOptions {
 export function lowestCorner(
   question: Question,
   names: readonly StateName[] = statesOf(question),
-  { groupOf = () => null, look }: LowestOptions = {},
+  { groupOf = () => null, judged }: LowestOptions = {},
 ): GoverningRow | null {
   const ofGroup = new Map<unknown, GoverningRow>();
   let below = Number.POSITIVE_INFINITY;
-  for (const name of severestFirst(question, names)) {
-    look?.(name);
+  for (const [i, name] of severestFirst(question, names).entries()) {
     const corner = cornerBelow(question, name, below);
+    judged?.(i + 1, names.length);
     if (!corner) continue;
     const group = groupOf(name.caseIndex);
     const known = ofGroup.get(group);
