@@ -93,7 +93,7 @@ function power(value: number): string {
 }
 
 /** Where along the overlap: at an end, or so far from the root. */
-export const placeText = (margin: Margin): string =>
+export const placeText = (margin: Pick<Margin, 'place' | 'x'>): string =>
   margin.place === 'within' ? `at ${millimetres(margin.x)}` : placeWords[margin.place];
 
 /** `Gust, at Cold soak`: a case, and the condition it is judged in where that is not its own. */

@@ -18,6 +18,7 @@ import type {
 } from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
 import { readStack } from '../../shared/stack-notation.ts';
+import { surroundingsOf } from '../../shared/surroundings.ts';
 
 /** A load case in one of the surroundings that it is judged in. */
 export interface ResolvedCase {
@@ -82,26 +83,6 @@ export function resolveJoint(project: Project, index: number): ResolvedJoint {
     });
   });
   return { index, joint, input: jointInput(joint, material, wall), adhesive, cases, typical };
-}
-
-/**
- * The surroundings that a load case is judged in: its own (null), and where it is judged in every
- * condition those of the project's that differ from its own and from each other.
- */
-export function surroundingsOf(
-  { conditions = [] }: Pick<Project, 'conditions'>,
-  loadCase: LoadCase,
-): (Condition | null)[] {
-  if (!loadCase.everyCondition) return [null];
-  const seen: Pick<Condition, 'temperature' | 'moisture'>[] = [loadCase];
-  const others: Condition[] = [];
-  for (const condition of conditions) {
-    const { temperature, moisture } = condition;
-    if (seen.some((one) => one.temperature === temperature && one.moisture === moisture)) continue;
-    seen.push(condition);
-    others.push(condition);
-  }
-  return [null, ...others];
 }
 
 type MaterialOf = (id: string, thickness: number) => Material;
