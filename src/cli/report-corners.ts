@@ -30,10 +30,13 @@ export function sortedJoints(joints: readonly JointCorners[], by: string): Joint
 export const caseIds = ({ caseId, conditionId }: CornerMargin): string =>
   conditionId === null ? caseId : `${caseId}, at ${conditionId}`;
 
-function placeOf({ place, x, theta, gapState }: CornerMargin, flat: boolean): string {
+function placeOf({ place, x, theta }: CornerMargin, flat: boolean): string {
   const where = place === 'within' ? `at ${millimetres(x)}` : placeWords[place];
-  return [where, ...(flat ? [] : [clocking(theta)]), gapWords[gapState]].join(', ');
+  return [where, ...(flat ? [] : [clocking(theta)])].join(', ');
 }
+
+/** The column says already that it is about the gap. */
+const gapOf = ({ gapState }: CornerMargin): string => gapWords[gapState].replace('gap ', '');
 
 const marginCell = (
   { margin, state, typical }: CornerMargin,
@@ -84,10 +87,11 @@ function tables(report: CornersReport, joints: readonly JointCorners[], paper: P
 
 const governingColumns: readonly Column[] = [
   { title: 'Joint', least: 10 },
-  { title: 'Governing', align: 'right' },
+  { title: 'Margin ', align: 'right' },
   { title: 'Mode', least: 14 },
   { title: 'Case', least: 8 },
-  { title: 'Place', least: 12 },
+  { title: 'Place', least: 10 },
+  { title: 'Gap', least: 10 },
 ];
 
 function governing(joints: readonly JointCorners[], paper: Paper): string {
@@ -101,6 +105,7 @@ function governing(joints: readonly JointCorners[], paper: Paper): string {
       { text: lowest.label },
       { text: caseIds(lowest) },
       { text: placeOf(lowest, flat) },
+      { text: gapOf(lowest) },
     ];
   });
   return table(governingColumns, rows, paper.width);
@@ -111,7 +116,8 @@ const cornerColumns: readonly Column[] = [
   { title: 'Margin ', align: 'right' },
   { title: 'Mode', least: 14 },
   { title: 'Case', least: 8 },
-  { title: 'Place', least: 12 },
+  { title: 'Place', least: 10 },
+  { title: 'Gap', least: 10 },
 ];
 
 function listed(corners: readonly CornerMargin[], flat: boolean, paper: Paper): string {
@@ -122,6 +128,7 @@ function listed(corners: readonly CornerMargin[], flat: boolean, paper: Paper): 
     { text: corner.label },
     { text: caseIds(corner) },
     { text: placeOf(corner, flat) },
+    { text: gapOf(corner) },
   ]);
   return table(cornerColumns, rows, paper.width);
 }
