@@ -36,7 +36,8 @@ function placeOf({ place, x, theta }: CornerMargin, flat: boolean): string {
 }
 
 /** The column says already that it is about the gap. */
-const gapOf = ({ gapState }: CornerMargin): string => gapWords[gapState].replace('gap ', '');
+const gapOf = ({ gapState }: CornerMargin): string =>
+  gapWords[gapState].replace(/^(gap|offset,) /, '');
 
 const marginCell = (
   { margin, state, typical }: CornerMargin,

@@ -92,7 +92,7 @@ export function explainFigure(
 function seen({ settings }: Project, resolved: ResolvedJoint, { focus, there }: FigureQuestion) {
   const { input, adhesive } = resolved;
   const whole = there.length === 1 && focus.gapState !== undefined && focus.theta !== undefined;
-  const row = whole ? undefined : drawn(governingModes(resolved, settings), focus);
+  const row = whole ? undefined : drawn(governingModes(resolved, settings), focus, there);
   const found = there.find((one) => row && isCaseOf(one, row)) ?? there[0]!;
   const { loadCase, condition, input: loaded } = found;
   const states = gapStates(input);

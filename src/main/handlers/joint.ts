@@ -24,7 +24,7 @@ import type {
 import { caseText } from '../../shared/words.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { jointFlags } from './flags.ts';
-import { casesInFocus, isWanted } from './focus.ts';
+import { casesInFocus } from './focus.ts';
 import { describeJoint, modeLabel } from './labels.ts';
 import { degrees, type Governing, governingModes, radians, toMargin } from './margins.ts';
 import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
@@ -41,12 +41,19 @@ export const isCaseOf = (one: ResolvedCase, { loadCase, condition }: Governing):
 const nameOf = (one: ResolvedCase | undefined): string =>
   one ? caseText(one.loadCase.name, one.condition?.name ?? null) : '';
 
-/** The governing row that decides what is drawn when nothing is asked for. */
-export function drawn(rows: readonly Governing[], focus: Focus): Governing | undefined {
+/**
+ * The governing row that decides what is drawn when nothing is asked for.
+ * @param there the cases in the focus
+ */
+export function drawn(
+  rows: readonly Governing[],
+  { gapState }: Focus,
+  there: readonly ResolvedCase[],
+): Governing | undefined {
   const fitting = rows.filter(
-    ({ result, loadCase, condition }) =>
-      isWanted({ loadCase, condition }, focus) &&
-      (focus.gapState === undefined || result.gapState === focus.gapState),
+    (row) =>
+      there.some((one) => isCaseOf(one, row)) &&
+      (gapState === undefined || row.result.gapState === gapState),
   );
   const ofBond = fitting.find(
     ({ result }) => !WALL_MODES.has(result.mode) && result.mode !== 'durability-trough',
@@ -64,7 +71,7 @@ export function stressOf(
   if (cases.length === 0 && focus.caseId === undefined) return ok(null);
   const there = casesInFocus(project, resolved, focus);
   if (!there.ok) return there;
-  const row = drawn(rows, focus);
+  const row = drawn(rows, focus, there.value);
   const found = there.value.find((one) => row && isCaseOf(one, row)) ?? there.value[0]!;
   const states = gapStates(input);
   const wanted = focus.gapState ?? row?.result.gapState ?? 'nominal';

@@ -1,7 +1,7 @@
 /** The worst of each mode and part over every case and gap state. */
 import { type Mode, WALL_MODES } from './asked.ts';
 import { overStates, type Question, type StateName } from './over-states.ts';
-import type { ModeResult } from './result.ts';
+import { byMargin, type ModeResult } from './result.ts';
 import { severestFirst } from './severest-first.ts';
 import type { JointState } from './state.ts';
 import { refineStrength } from './strength-clocking.ts';
@@ -86,4 +86,4 @@ export function governingRows(question: Question, options: GoverningOptions = {}
 }
 
 const sorted = (rows: Iterable<GoverningRow>): GoverningRow[] =>
-  [...rows].sort((a, b) => a.result.margin - b.result.margin);
+  [...rows].sort((a, b) => byMargin(a.result, b.result));

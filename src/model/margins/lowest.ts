@@ -9,7 +9,7 @@ import { allModes } from './all-modes.ts';
 import type { Mode } from './asked.ts';
 import type { GoverningRow } from './governing.ts';
 import { type Question, type StateName, statesOf } from './over-states.ts';
-import type { ModeResult } from './result.ts';
+import { byMargin, type ModeResult } from './result.ts';
 import { severestFirst } from './severest-first.ts';
 import { type JointState, jointState } from './state.ts';
 import { refineStrength } from './strength-clocking.ts';
@@ -54,13 +54,13 @@ function lowestOf(
   });
   let lowest: ModeResult | null = null;
   for (const result of results) {
-    if (!lowest || result.margin < lowest.margin) lowest = result;
+    if (!lowest || byMargin(result, lowest) < 0) lowest = result;
   }
   if (!lowest) return null;
   const strain = results.find(({ mode }) => mode === 'adhesive-strain');
   if (strain && (strain.reached * (1 - REFINES)) / strain.asked - 1 < lowest.margin) {
     const refined = refineStrength(state, strain);
-    if (refined.margin < lowest.margin) lowest = refined;
+    if (byMargin(refined, lowest) < 0) lowest = refined;
   }
   const reach = above(lowest.margin);
   const exact = results.every(({ mode, margin }) => margin > reach || !SEARCHED.has(mode));
