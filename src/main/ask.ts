@@ -18,6 +18,7 @@ import { analyse, stressOf, sweep } from './handlers/joint.ts';
 import { describeLaminate } from './handlers/laminate.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
+import { springs } from './handlers/springs.ts';
 
 export interface AskOptions {
   readonly carrier: About['carrier'];
@@ -94,6 +95,8 @@ function makeHandlers(options: AskOptions): Handlers {
       withJoint(document, jointId, (project, resolved) =>
         sweep(project, resolved, { from, to, points }),
       ),
+    'joint.springs': ({ document, jointId, caseId }) =>
+      withJoint(document, jointId, (project, resolved) => springs(project, resolved, caseId)),
   };
 }
 

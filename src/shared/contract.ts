@@ -14,6 +14,7 @@ import type {
   SweepReport,
   Working,
 } from './reports.ts';
+import type { SpringsReport } from './reports-springs.ts';
 
 const jointId = z.string().max(64);
 const caseId = z.string().max(64);
@@ -73,6 +74,8 @@ export const requests = {
     to: z.number().min(1).max(500).optional(),
     points: z.int().min(2).max(500).optional(),
   }),
+  /** At the temperature and moisture of one load case, or of all that the joint carries. */
+  'joint.springs': z.strictObject({ document, jointId, caseId: caseId.optional() }),
 } as const;
 
 export type RequestName = keyof typeof requests;
@@ -91,6 +94,7 @@ export interface Answers {
   'joint.explain': Working;
   'laminate.describe': LaminateReport;
   'joint.sweep': SweepReport;
+  'joint.springs': SpringsReport;
 }
 
 export const requestNames = Object.keys(requests) as RequestName[];

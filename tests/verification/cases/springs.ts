@@ -66,7 +66,7 @@ function jointOf(inputs: Inputs, { tube: tubeMaterial, sleeve }: Walls): JointIn
     atRoot,
     atMouth,
   });
-  const fit = (gap: number) => ({ gap, tolerance: 0 });
+  const fitOf = (gap: number) => ({ gap, tolerance: 0 });
   const { overlap, tube, spigot, socket, innerGap, outerGap } = inputs;
   if (!tube) {
     const [first, second] = inputs.straps!;
@@ -75,7 +75,7 @@ function jointOf(inputs: Inputs, { tube: tubeMaterial, sleeve }: Walls): JointIn
     const [gap, other] = inputs.gaps!;
     if (!second) {
       const plate = wall(first!);
-      return { type: 'flat-single', overlap, width, strip, plate, bond: fit(gap!) };
+      return { type: 'flat-single', overlap, width, strip, plate, bond: fitOf(gap!) };
     }
     return {
       type: 'flat-double',
@@ -84,8 +84,8 @@ function jointOf(inputs: Inputs, { tube: tubeMaterial, sleeve }: Walls): JointIn
       strip,
       lowerStrap: wall(first!),
       upperStrap: wall(second),
-      lowerBond: fit(gap!),
-      upperBond: fit(other!),
+      lowerBond: fitOf(gap!),
+      upperBond: fitOf(other!),
     };
   }
   const common = {
@@ -99,8 +99,8 @@ function jointOf(inputs: Inputs, { tube: tubeMaterial, sleeve }: Walls): JointIn
       type: 'sleeve-double',
       spigot: wall(spigot),
       socket: wall(socket),
-      innerBond: fit(innerGap!),
-      outerBond: fit(outerGap!),
+      innerBond: fitOf(innerGap!),
+      outerBond: fitOf(outerGap!),
     };
   }
   return {
@@ -108,7 +108,7 @@ function jointOf(inputs: Inputs, { tube: tubeMaterial, sleeve }: Walls): JointIn
     type: 'sleeve-single',
     side: socket ? 'socket' : 'spigot',
     sleeve: wall((socket ?? spigot)!),
-    bond: fit((socket ? outerGap : innerGap)!),
+    bond: fitOf((socket ? outerGap : innerGap)!),
   };
 }
 
