@@ -12,6 +12,7 @@ import { ok, type Reply, refuse } from '../shared/reply.ts';
 import type { About, Opened } from '../shared/reports.ts';
 import { openDemo } from './demo/demo.ts';
 import { check } from './handlers/check.ts';
+import { compare } from './handlers/compare.ts';
 import { explain } from './handlers/explain.ts';
 import { guarded } from './handlers/guarded.ts';
 import { analyse, stressOf, sweep } from './handlers/joint.ts';
@@ -19,6 +20,7 @@ import { describeLaminate } from './handlers/laminate.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
 import { springs } from './handlers/springs.ts';
+import { variant } from './handlers/variant.ts';
 
 export interface AskOptions {
   readonly carrier: About['carrier'];
@@ -97,6 +99,14 @@ function makeHandlers(options: AskOptions): Handlers {
       ),
     'joint.springs': ({ document, jointId, caseId }) =>
       withJoint(document, jointId, (project, resolved) => springs(project, resolved, caseId)),
+    'joint.variant': ({ document, jointId, lap, equal }) =>
+      withJoint(document, jointId, (project, resolved) =>
+        variant(project, resolved, { lap, equal }),
+      ),
+    'project.compare': ({ document, columns, caseId }) => {
+      const project = readProject(document);
+      return project.ok ? compare(project.value, { columns, caseId }) : project;
+    },
   };
 }
 

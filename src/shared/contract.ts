@@ -14,6 +14,7 @@ import type {
   SweepReport,
   Working,
 } from './reports.ts';
+import type { CompareReport, VariantReport } from './reports-compare.ts';
 import type { SpringsReport } from './reports-springs.ts';
 
 const jointId = z.string().max(64);
@@ -21,6 +22,8 @@ const caseId = z.string().max(64);
 const gapState = z.enum(['min', 'nominal', 'max']);
 /** Checked by `readProject`, not here: its errors name the place in the document. */
 const document = z.unknown();
+/** Id of a long request, chosen by whoever asks, to follow and stop it by. */
+const job = z.string().min(1).max(64).optional();
 
 /** Which state of a joint to draw. What is left out is chosen: the governing case, gap and clocking. */
 const focus = z.strictObject({
@@ -76,6 +79,24 @@ export const requests = {
   }),
   /** At the temperature and moisture of one load case, or of all that the joint carries. */
   'joint.springs': z.strictObject({ document, jointId, caseId: caseId.optional() }),
+  /** The joint with the other lap, made equal to it in one thing. */
+  'joint.variant': z.strictObject({
+    document,
+    jointId,
+    lap: z.enum(['single', 'double']),
+    equal: z.enum(['overlap', 'mass', 'margin']),
+    job,
+  }),
+  'project.compare': z.strictObject({
+    document,
+    columns: z
+      .array(z.union([z.strictObject({ joint: jointId }), z.strictObject({ variant: jointId })]))
+      .min(2)
+      .max(4),
+    /** The case that stress and strength are compared in; chosen when left out. */
+    caseId: caseId.optional(),
+    job,
+  }),
 } as const;
 
 export type RequestName = keyof typeof requests;
@@ -95,6 +116,8 @@ export interface Answers {
   'laminate.describe': LaminateReport;
   'joint.sweep': SweepReport;
   'joint.springs': SpringsReport;
+  'joint.variant': VariantReport;
+  'project.compare': CompareReport;
 }
 
 export const requestNames = Object.keys(requests) as RequestName[];
