@@ -9,6 +9,7 @@ import { layeredShells } from './cases/layered-shells.ts';
 import { plastic } from './cases/plastic.ts';
 import { sections } from './cases/sections.ts';
 import { shearLag } from './cases/shear-lag.ts';
+import { springsTopic } from './cases/springs.ts';
 import { tapers } from './cases/tapers.ts';
 import { twoBonds } from './cases/two-bonds.ts';
 import { wholeJoints } from './cases/whole-joints.ts';
@@ -23,6 +24,7 @@ export const topics: readonly Topic[] = [
   twoBonds,
   tapers,
   sections,
+  springsTopic,
   wholeJoints,
   laminates,
   flatLaps,
