@@ -65,6 +65,8 @@ export const requests = {
     adherendId: z.string().max(64),
     /** Wall that the plies make, mm; their own thickness when left out. */
     wall: z.number().min(0.05).max(100).optional(),
+    /** A strip has a lower and an upper face where a tube has an inside and an outside. */
+    flat: z.boolean().optional(),
   }),
   'joint.sweep': z.strictObject({
     document,

@@ -70,8 +70,8 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     },
     'joint.explain': (input) => ok(makeWorking({ title: `working of ${input.subject}` })),
     'joint.sweep': () => ok(makeSweep()),
-    'laminate.describe': ({ document, adherendId, wall }) =>
-      ok(makeLaminateReport(document as Project, adherendId, wall)),
+    'laminate.describe': ({ document, adherendId, wall, flat }) =>
+      ok(makeLaminateReport(document as Project, adherendId, wall, flat)),
   };
 
   return {
