@@ -153,8 +153,9 @@ describe('what the core says of it', () => {
     renderInputs(makeLaminateProject('[0/90]'), 'tip');
     await plies();
     const row = (symbol: string): string =>
-      within(screen.getByLabelText('Laminate properties')).getByText(symbol).parentElement!
-        .textContent!.trim();
+      within(screen.getByLabelText('Laminate properties'))
+        .getByText(symbol)
+        .parentElement!.textContent!.trim();
     expect(row('Ex')).toBe('Ex70.0 GPa');
     expect(row('Ex, free')).toBe('Ex, free35.0 GPa');
     expect(row('νxθ, free')).toBe('νxθ, free0.15');
