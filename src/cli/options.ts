@@ -11,6 +11,8 @@ export interface Option {
   readonly takes?: string;
   readonly help: string;
   readonly needed?: boolean;
+  /** What it adds is only in the JSON answer: without `--json` it would do nothing. */
+  readonly onlyJson?: boolean;
   read(text: string): Read;
 }
 
@@ -73,10 +75,13 @@ const aWord: Option['read'] = (text) =>
   text.length > 0 && text.length <= 40
     ? { value: text }
     : { wrong: 'a name has 1 to 40 characters.' };
+const withWhere = figures.map((figure) =>
+  figure === 'edge-moment' ? `${figure} (flat single laps)` : figure,
+);
 export const mode: Option = {
   name: 'mode',
   takes: 'MODE',
-  help: `a mode of the margin list, or one of ${figures.join(', ')}; the lowest margin when left out`,
+  help: `a mode of the margin list, or one of ${withWhere.join(', ')}; the lowest margin when left out`,
   read: aWord,
 };
 export const part: Option = {
@@ -120,6 +125,7 @@ export const map: Option = {
   name: 'map',
   takes: 'N',
   help: 'also the elastic stresses all round, at N clockings; with --json only',
+  onlyJson: true,
   read: numberIn(focus.shape.map.unwrap()),
 };
 export const from: Option = {

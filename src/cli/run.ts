@@ -7,7 +7,7 @@ import type { Project } from '../shared/project.ts';
 import type { Reply, RequestError } from '../shared/reply.ts';
 import type { Asked } from './arguments.ts';
 import { printable } from './figures.ts';
-import { didYouMean } from './nearest.ts';
+import { lineOf, named, type Refusal, refusal, typedRefusal } from './refusals.ts';
 import type { Paper } from './report.ts';
 import { checkText } from './report-check.ts';
 import { explainText } from './report-explain.ts';
@@ -34,20 +34,7 @@ interface Answer {
 }
 
 type Run = Extract<Asked, { kind: 'run' }>;
-interface Refusal {
-  readonly error: RequestError;
-  /** The same for a person: file, place, what is wrong. */
-  readonly line: string;
-}
 type Result = Answer | Refusal;
-
-const lineOf = ({ field, message }: RequestError, file: string): string =>
-  [file, field, message].filter((part) => part !== '').join(': ');
-
-const refusal = (error: RequestError, file: string, hint = ''): Refusal => ({
-  error,
-  line: lineOf(error, file) + hint,
-});
 
 const askFor = <N extends RequestName>(ask: Ask, name: N, input: RequestInput<N>) =>
   ask(name, input) as Promise<Reply<Answers[N]>>;
@@ -77,18 +64,6 @@ async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promis
   };
 }
 
-/** Which joint or load case a refused word was meant to be. */
-function meant(error: RequestError, project: Project, jointId: string, caseId?: string): string {
-  if (error.code !== 'not-found') return '';
-  const joint = project.joints.find(({ id }) => id === jointId);
-  if (!joint) return didYouMean(jointId, project.joints);
-  const carried = new Set(joint.loads.map((load) => load.case));
-  return didYouMean(
-    caseId ?? '',
-    project.loadCases.filter(({ id }) => carried.has(id)),
-  );
-}
-
 async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
   const jointId = String(run.options.get('joint'));
   const caseId = String(run.options.get('case'));
@@ -103,7 +78,7 @@ async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promi
   const focus = given(run.options, names);
   const reply = await askFor(ask, 'joint.stress', { document: project, jointId, focus });
   if (!reply.ok) {
-    return refusal(reply.error, run.file, meant(reply.error, project, jointId, caseId));
+    return typedRefusal(reply.error, { project, jointId, caseId, file: run.file });
   }
   const curve = run.options.has('stations');
   const plain = printable(project);
@@ -120,7 +95,7 @@ async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Prom
   const jointId = String(run.options.get('joint'));
   const caseId = run.options.get('case') as string | undefined;
   const refused = (error: RequestError) =>
-    refusal(error, run.file, meant(error, project, jointId, caseId));
+    typedRefusal(error, { project, jointId, caseId, file: run.file });
   const focus = given(run.options, { case: 'caseId', gap: 'gapState' });
   let about = given(run.options, { mode: 'subject', part: 'part', place: 'place' });
   if (!run.options.has('mode')) {
@@ -135,7 +110,7 @@ async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Prom
     if (!lowest) {
       const message =
         'No margin of this joint is lowest there: name one with --mode, or leave case, part and place out.';
-      return refusal({ code: 'not-found', field: `joints`, message }, run.file);
+      return refusal({ code: 'not-found', field: '', message }, run.file);
     }
     about = { subject: lowest.mode, part: lowest.part, place: lowest.place };
   }
@@ -158,7 +133,13 @@ async function sweep(ask: Ask, project: Project, run: Run, paper: Paper): Promis
   const rows = run.options.has('json') ? {} : { points: ROWS };
   const input = { document: project, jointId, ...rows, ...range };
   const reply = await askFor(ask, 'joint.sweep', input);
-  if (!reply.ok) return refusal(reply.error, run.file, meant(reply.error, project, jointId));
+  if (!reply.ok) {
+    const { error } = reply;
+    // The only request that a sweep can get wrong by itself is where it ends.
+    return error.code === 'bad-request' && error.field === ''
+      ? named('--to', error, run.file)
+      : typedRefusal(error, { project, jointId, file: run.file });
+  }
   const joint = printable(project.joints.find(({ id }) => id === jointId)!);
   return {
     value: reply.value,

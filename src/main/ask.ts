@@ -119,9 +119,9 @@ function makeHandlers(options: AskOptions): Handlers {
       }),
     'joint.explain': ({ document, jointId, ...question }) =>
       withJoint(document, jointId, (project, resolved) => explain(project, resolved, question)),
-    'laminate.describe': ({ document, adherendId, wall }) => {
+    'laminate.describe': ({ document, adherendId, wall, flat = false }) => {
       const project = readProject(document);
-      return project.ok ? describeLaminate(project.value, adherendId, wall) : project;
+      return project.ok ? describeLaminate(project.value, adherendId, wall, flat) : project;
     },
     'joint.sweep': ({ document, jointId, from, to, points }, context) =>
       withJoint(document, jointId, (project, resolved) =>

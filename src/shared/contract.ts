@@ -66,6 +66,8 @@ const quickRequests = {
     adherendId: z.string().max(64),
     /** Wall that the plies make, mm; their own thickness when left out. */
     wall: z.number().min(0.05).max(100).optional(),
+    /** A strip has a lower and an upper face where a tube has an inside and an outside. */
+    flat: z.boolean().optional(),
   }),
 } as const;
 

@@ -7,10 +7,11 @@ import type { ProjectState } from './project.ts';
 export type Describe = (
   adherendId: string,
   wall: number | undefined,
+  flat: boolean,
 ) => Promise<Reply<LaminateReport>>;
 
 export function makeDescribe(bridge: Bridge, project: ProjectState): Describe {
-  return async (adherendId, wall) => {
+  return async (adherendId, wall, flat) => {
     const whole = project.plain();
     if (!whole) return refuse('internal', '', 'No project is open.');
     // Without the joints: a mistake in one of them says nothing about a laminate.
@@ -18,6 +19,7 @@ export function makeDescribe(bridge: Bridge, project: ProjectState): Describe {
     return bridge.ask('laminate.describe', {
       document,
       adherendId,
+      flat,
       ...(wall === undefined ? {} : { wall }),
     });
   };
