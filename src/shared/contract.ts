@@ -156,5 +156,5 @@ export interface Bridge {
   ask<N extends RequestName>(name: N, input: RequestInput<N>): Promise<Reply<Answers[N]>>;
 }
 
-/** Largest request body, bytes: a project of 2000 joints is about 2 MB. */
+/** Largest request body, bytes: a project of 2000 joints under 20 cases each is about 3 MB. */
 export const MAX_BODY = 16 * 1024 * 1024;

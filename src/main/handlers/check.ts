@@ -1,7 +1,7 @@
 /** The whole project: every joint with its lowest margin. */
 import { MODEL_VERSION } from '../../model/version.ts';
 import type { Joint, Project } from '../../shared/project.ts';
-import { ok } from '../../shared/reply.ts';
+import { ok, type Reply } from '../../shared/reply.ts';
 import type { CheckReport, JointSummary, MarginState } from '../../shared/reports.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { jointFlags } from './flags.ts';
@@ -40,9 +40,15 @@ function summarise(
 /** Progress counts load cases; a joint without one is a step too. */
 const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
 
+const countStates = (joints: readonly JointSummary[]): CheckReport['counts'] => {
+  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
+  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
+  return counts;
+};
+
 /**
- * @param context `share`: only every so manyth joint is judged, and the report holds these alone;
- * `mergeChecks` puts the shares together
+ * @param context with a `share`, only every so manyth joint is judged, and the report holds these
+ * alone: `mergeChecks` puts the shares together
  */
 export function check(project: Project, context: JobContext = unwatched): CheckReport {
   const { progress, share = { part: 0, of: 1 } } = context;
@@ -58,13 +64,27 @@ export function check(project: Project, context: JobContext = unwatched): CheckR
     told(1);
     done += steps;
   }
-  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
-  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
   return {
     project: project.name,
     targetMargin: project.settings.targetMargin,
     joints,
-    counts,
+    counts: countStates(joints),
     modelVersion: MODEL_VERSION,
   };
+}
+
+/** The report of the whole project from those of its shares, in their order. */
+export function mergeChecks(replies: readonly Reply<CheckReport>[]): Reply<CheckReport> {
+  const shares: CheckReport[] = [];
+  for (const reply of replies) {
+    // What is wrong with the project, every share says.
+    if (!reply.ok) return reply;
+    shares.push(reply.value);
+  }
+  const count = shares.reduce((sum, { joints }) => sum + joints.length, 0);
+  const joints = Array.from(
+    { length: count },
+    (_joint, index) => shares[index % shares.length]!.joints[Math.floor(index / shares.length)]!,
+  );
+  return ok({ ...shares[0]!, joints, counts: countStates(joints) });
 }
