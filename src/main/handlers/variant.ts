@@ -22,15 +22,11 @@ import { quantities } from '../../shared/quantities.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Equal, VariantReport } from '../../shared/reports-compare.ts';
 import { figure, millimetres, signed } from '../../shared/words.ts';
+import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { modeLabel } from './labels.ts';
 import { type Governing, governingModes } from './margins.ts';
 import { massOf } from './mass.ts';
 import { type ResolvedJoint, resolveJoint } from './resolve.ts';
-
-export interface Progress {
-  progress(done: number, total: number, what?: string): void;
-}
-export const unseen: Progress = { progress: () => {} };
 
 /** A joint that need not stand in the project, resolved as if it did. */
 export const resolveAlone = (project: Project, joint: Joint): ResolvedJoint =>
@@ -43,7 +39,7 @@ export function variant(
   project: Project,
   resolved: ResolvedJoint,
   { lap, equal }: { readonly lap: Plies; readonly equal: Equal },
-  seen: Progress = unseen,
+  seen: JobContext = unwatched,
 ): Reply<VariantReport> {
   const { joint, index } = resolved;
   if (pliesOf(joint) === lap) {
@@ -145,7 +141,7 @@ function atEqualMargin(
   resolved: ResolvedJoint,
   plain: Joint,
   changed: readonly string[],
-  seen: Progress,
+  seen: JobContext,
 ): Reply<VariantReport> {
   const { joint, index } = resolved;
   const { settings } = project;
