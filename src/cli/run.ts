@@ -2,17 +2,26 @@
 import { resolve } from 'node:path';
 import type { Ask } from '../main/ask.ts';
 import { readProjectFile } from '../main/files/read-project-file.ts';
-import type { Answers, RequestInput, RequestName } from '../shared/contract.ts';
+import type { RequestInput } from '../shared/contract.ts';
 import type { Project } from '../shared/project.ts';
-import type { Reply, RequestError } from '../shared/reply.ts';
-import type { Asked } from './arguments.ts';
+import type { RequestError } from '../shared/reply.ts';
+import {
+  type Answer,
+  askFor,
+  given,
+  lineOf,
+  meant,
+  type Result,
+  type Run,
+  refusal,
+} from './asking.ts';
 import { printable } from './figures.ts';
-import { didYouMean } from './nearest.ts';
 import type { Paper } from './report.ts';
 import { checkText } from './report-check.ts';
 import { explainText } from './report-explain.ts';
 import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
+import { compare, springs } from './run-compare.ts';
 
 export const DONE = 0;
 export const BELOW_TARGET = 1;
@@ -24,44 +33,6 @@ export interface Outcome {
   /** One line for each thing that was refused. */
   readonly complaints: readonly string[];
 }
-
-/** What a command gives back: its value for `--json`, its text for a person. */
-interface Answer {
-  readonly value: unknown;
-  readonly text: () => string;
-  readonly code?: number;
-  readonly refused?: readonly RequestError[];
-}
-
-type Run = Extract<Asked, { kind: 'run' }>;
-interface Refusal {
-  readonly error: RequestError;
-  /** The same for a person: file, place, what is wrong. */
-  readonly line: string;
-}
-type Result = Answer | Refusal;
-
-const lineOf = ({ field, message }: RequestError, file: string): string =>
-  [file, field, message].filter((part) => part !== '').join(': ');
-
-const refusal = (error: RequestError, file: string, hint = ''): Refusal => ({
-  error,
-  line: lineOf(error, file) + hint,
-});
-
-const askFor = <N extends RequestName>(ask: Ask, name: N, input: RequestInput<N>) =>
-  ask(name, input) as Promise<Reply<Answers[N]>>;
-
-/** The options that were given, under the names the request has for them. */
-const given = (
-  options: Run['options'],
-  names: Readonly<Record<string, string>>,
-): Record<string, unknown> =>
-  Object.fromEntries(
-    Object.entries(names).flatMap(([option, field]) =>
-      options.has(option) ? [[field, options.get(option)]] : [],
-    ),
-  );
 
 async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
   const reply = await askFor(ask, 'project.check', { document: project });
@@ -75,18 +46,6 @@ async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promis
     code: refused.length > 0 ? REFUSED : below ? BELOW_TARGET : DONE,
     refused,
   };
-}
-
-/** Which joint or load case a refused word was meant to be. */
-function meant(error: RequestError, project: Project, jointId: string, caseId?: string): string {
-  if (error.code !== 'not-found') return '';
-  const joint = project.joints.find(({ id }) => id === jointId);
-  if (!joint) return didYouMean(jointId, project.joints);
-  const carried = new Set(joint.loads.map((load) => load.case));
-  return didYouMean(
-    caseId ?? '',
-    project.loadCases.filter(({ id }) => carried.has(id)),
-  );
 }
 
 async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
@@ -188,6 +147,8 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);
+  if (name === 'springs') return springs(ask, project, run, paper);
+  if (name === 'compare') return compare(ask, project, run, paper);
   return check(ask, project, run, paper);
 }
 
