@@ -7,6 +7,7 @@ import {
   springWords,
   stateWords,
   stiffnessFigure,
+  typicalWords,
 } from '../shared/springs-text.ts';
 import { millimetres } from '../shared/words.ts';
 import { significant } from './figures.ts';
@@ -61,6 +62,7 @@ export function springsText(report: SpringsReport, paper: Paper): string {
       .map((text) => paragraph(text, width))
       .join('\n'),
     paragraph(makingWords(report), width),
+    report.typical ? paragraph(typicalWords(report), width) : '',
     flagLines(report.flags, width),
     caution(width),
   );

@@ -87,6 +87,10 @@ const springCells = ({ kind, stiffness, tube, atRoot, tubeLength }: Spring): str
   ascii(springUnits[kind].tube),
 ];
 
+/** Empty where every property is the user's own. */
+export const typicalWords = ({ typical }: Pick<SpringsReport, 'typical'>): string =>
+  typical ? 'Typical properties stand behind these figures: replace them by your own.' : '';
+
 export const stateWords = ({ temperature, moisture }: SpringState): string =>
   environment(temperature, moisture);
 

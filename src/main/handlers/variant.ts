@@ -56,7 +56,13 @@ export function variant(
   );
   const changed = [conversionWords(joint)];
   // What cannot be assembled at all is refused before anything is searched.
-  massOf(project, resolveAlone(project, plain));
+  try {
+    massOf(project, resolveAlone(project, plain));
+  } catch (error) {
+    if (!(error instanceof ModelError)) throw error;
+    // The wall that does not fit is not there yet: the lap is what was asked for.
+    return refuse('bad-input', `joints.${index}.type`, error.message);
+  }
   switch (equal) {
     case 'overlap':
       return ok({ of: joint.id, joint: plain, changed, equal: null });

@@ -8,6 +8,7 @@ import {
   springUnits,
   springWords,
   stateWords,
+  typicalWords,
 } from '../../../shared/springs-text.ts';
 import { figure } from '../../../shared/words.ts';
 import { copyText } from '../../clipboard.ts';
@@ -160,6 +161,7 @@ export function SpringsView(props: ViewProps): JSX.Element {
                 <For each={conventionWords(report())}>{(text) => <p>{text}</p>}</For>
                 <Bare report={report()} />
                 <p>{makingWords(report())}</p>
+                <p>{typicalWords(report())}</p>
                 <For each={report().flags}>
                   {(flag) => <p class="spring-flag">{flag.message}</p>}
                 </For>
