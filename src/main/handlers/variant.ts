@@ -166,7 +166,7 @@ function atEqualMargin(
   const lowestAt = (steps: number): Governing => {
     const before = known.get(steps);
     if (before) return before;
-    seen.progress(looked++, LOOKS, 'overlaps');
+    seen.progress(Math.min(looked++, LOOKS - 1), LOOKS, 'overlaps');
     const sized = { ...plain, overlap: overlapOf(steps, step) };
     const [lowest] = governingModes(resolveAlone(project, sized), settings, true);
     known.set(steps, lowest!);
