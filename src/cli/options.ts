@@ -146,6 +146,35 @@ export const points: Option = {
   help: 'number of overlaps',
   read: numberIn(sweep.points.unwrap()),
 };
+export const csv: Option = {
+  name: 'csv',
+  help: 'print the table as comma-separated values and nothing else',
+  read: on,
+};
+export const beside: Option = {
+  name: 'with',
+  takes: 'ID[,ID]',
+  help: 'joints or variants of the project to set beside it, up to three',
+  read: (text) => {
+    const ids = text.split(',').map((id) => id.trim());
+    return ids.length > 3 || ids.some((id) => id.length < 1 || id.length > 64)
+      ? { wrong: 'it takes one to three ids with commas between.' }
+      : { value: ids };
+  },
+};
+const variant = requests['joint.variant'].shape;
+export const lap: Option = {
+  name: 'lap',
+  takes: variant.lap.options.join('|'),
+  help: 'also the joint itself with this lap',
+  read: oneOf(variant.lap.options),
+};
+export const equal: Option = {
+  name: 'equal',
+  takes: variant.equal.options.join('|'),
+  help: 'what that lap is made equal in; overlap when left out',
+  read: oneOf(variant.equal.options),
+};
 export const json: Option = {
   name: 'json',
   help: 'print the whole answer as JSON and nothing else',

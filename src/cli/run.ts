@@ -2,17 +2,18 @@
 import { resolve } from 'node:path';
 import type { Ask } from '../main/ask.ts';
 import { readProjectFile } from '../main/files/read-project-file.ts';
-import type { Answers, RequestInput, RequestName } from '../shared/contract.ts';
+import type { RequestInput } from '../shared/contract.ts';
 import type { Project } from '../shared/project.ts';
-import type { Reply, RequestError } from '../shared/reply.ts';
-import type { Asked } from './arguments.ts';
+import type { RequestError } from '../shared/reply.ts';
+import { type Answer, askFor, given, type Result, type Run } from './asking.ts';
 import { printable } from './figures.ts';
-import { lineOf, named, type Refusal, refusal, typedRefusal } from './refusals.ts';
+import { lineOf, named, refusal, typedRefusal } from './refusals.ts';
 import type { Paper } from './report.ts';
 import { checkText } from './report-check.ts';
 import { explainText } from './report-explain.ts';
 import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
+import { compare, springs } from './run-compare.ts';
 
 export const DONE = 0;
 export const BELOW_TARGET = 1;
@@ -24,31 +25,6 @@ export interface Outcome {
   /** One line for each thing that was refused. */
   readonly complaints: readonly string[];
 }
-
-/** What a command gives back: its value for `--json`, its text for a person. */
-interface Answer {
-  readonly value: unknown;
-  readonly text: () => string;
-  readonly code?: number;
-  readonly refused?: readonly RequestError[];
-}
-
-type Run = Extract<Asked, { kind: 'run' }>;
-type Result = Answer | Refusal;
-
-const askFor = <N extends RequestName>(ask: Ask, name: N, input: RequestInput<N>) =>
-  ask(name, input) as Promise<Reply<Answers[N]>>;
-
-/** The options that were given, under the names the request has for them. */
-const given = (
-  options: Run['options'],
-  names: Readonly<Record<string, string>>,
-): Record<string, unknown> =>
-  Object.fromEntries(
-    Object.entries(names).flatMap(([option, field]) =>
-      options.has(option) ? [[field, options.get(option)]] : [],
-    ),
-  );
 
 async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
   const reply = await askFor(ask, 'project.check', { document: project });
@@ -169,6 +145,8 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);
+  if (name === 'springs') return springs(ask, project, run, paper);
+  if (name === 'compare') return compare(ask, project, run, paper);
   return check(ask, project, run, paper);
 }
 

@@ -3,6 +3,7 @@ import { type Check, isCurve, type Topic } from './case.ts';
 import { finiteElements } from './cases/finite-elements.ts';
 import { flatLaps } from './cases/flat-laps.ts';
 import { laminates } from './cases/laminates.ts';
+import { lapsCompared } from './cases/laps-compared.ts';
 import { layeredAcceptance } from './cases/layered-acceptance.ts';
 import { layeredReference } from './cases/layered-reference.ts';
 import { layeredShells } from './cases/layered-shells.ts';
@@ -24,6 +25,7 @@ export const topics: readonly Topic[] = [
   twoBonds,
   tapers,
   sections,
+  lapsCompared,
   springsTopic,
   wholeJoints,
   laminates,

@@ -66,8 +66,12 @@ function calls(a: CompareColumn, b: CompareColumn): readonly [string, string] {
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Null where one of the two has no strength in the common case. */
-export function strengthSentence(a: CompareColumn, b: CompareColumn): string | null {
+function strengthSentence(a: CompareColumn, b: CompareColumn, sameLoads: boolean): string | null {
   if (!a.carried || !b.carried || a.carried.shear <= 0) return null;
+  if (!sameLoads) {
+    // A factor on other loads is no measure of strength.
+    return `“${b.name}” carries ${figure(b.carried.shear)} times its own loads of the case before its bond fails in shear, “${a.name}” ${figure(a.carried.shear)} times its own: the loads differ, so these are no ratio of strength.`;
+  }
   const [first, second] = calls(a, b);
   const ratio = b.carried.shear / a.carried.shear;
   const more = ratio > 1;
@@ -97,6 +101,14 @@ function firstFailure(a: CompareColumn, b: CompareColumn): string {
   return `What fails first is ${one.label} at ${figure(one.factor)} times the case’s loads, and ${other.label} at ${figure(other.factor)}: ${figure(ratio)} times as much.`;
 }
 
-/** One sentence for each further column beside the first. */
-export const sentencesOf = ([first, ...others]: readonly CompareColumn[]): string[] =>
-  others.flatMap((other) => (first ? (strengthSentence(first, other) ?? []) : []));
+/**
+ * One sentence for each further column beside the first.
+ * @param sameLoads whether a column has the first one's loads in the common case
+ */
+export const sentencesOf = (
+  [first, ...others]: readonly CompareColumn[],
+  sameLoads: (column: number) => boolean,
+): string[] =>
+  others.flatMap((other, i) =>
+    first ? (strengthSentence(first, other, sameLoads(i + 1)) ?? []) : [],
+  );

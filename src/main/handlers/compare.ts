@@ -3,6 +3,7 @@ import { differences } from '../../shared/joint-fields.ts';
 import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { CompareReport } from '../../shared/reports-compare.ts';
+import { type JobContext, unwatched } from '../jobs/progress.ts';
 import {
   type Column,
   columnOf,
@@ -13,7 +14,6 @@ import {
   strengthOf,
 } from './compare-column.ts';
 import { sentencesOf } from './compare-words.ts';
-import { type Progress, unseen } from './variant.ts';
 
 export interface Wish {
   readonly columns: readonly ({ readonly joint: string } | { readonly variant: string })[];
@@ -60,7 +60,7 @@ function commonCase(columns: readonly Column[], caseId: string | undefined): str
 export function compare(
   project: Project,
   { columns: wished, caseId }: Wish,
-  seen: Progress = unseen,
+  seen: JobContext = unwatched,
 ): Reply<CompareReport> {
   const places: Place[] = [];
   for (const column of wished) {
@@ -105,14 +105,16 @@ export function compare(
       ? columnOf(project, one, common, strengths.get(one) ?? null)
       : refusedColumn(places[i]!, one),
   );
+  const found = differences(
+    project,
+    places.map(({ joint }) => joint),
+  );
+  const ofCase = found.filter(({ field }) => field.startsWith(`loads.${id}.`));
   return ok({
     caseId: id,
     caseName: project.loadCases.find((one) => one.id === id)?.name ?? '',
     columns,
-    differences: differences(
-      project,
-      places.map(({ joint }) => joint),
-    ),
-    sentences: sentencesOf(columns),
+    differences: found,
+    sentences: sentencesOf(columns, (i) => ofCase.every(({ values }) => values[i] === values[0])),
   });
 }

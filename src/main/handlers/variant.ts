@@ -22,15 +22,11 @@ import { quantities } from '../../shared/quantities.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Equal, VariantReport } from '../../shared/reports-compare.ts';
 import { figure, millimetres, signed } from '../../shared/words.ts';
+import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { modeLabel } from './labels.ts';
 import { type Governing, governingModes } from './margins.ts';
 import { massOf } from './mass.ts';
 import { type ResolvedJoint, resolveJoint } from './resolve.ts';
-
-export interface Progress {
-  progress(done: number, total: number, what?: string): void;
-}
-export const unseen: Progress = { progress: () => {} };
 
 /** A joint that need not stand in the project, resolved as if it did. */
 export const resolveAlone = (project: Project, joint: Joint): ResolvedJoint =>
@@ -43,7 +39,7 @@ export function variant(
   project: Project,
   resolved: ResolvedJoint,
   { lap, equal }: { readonly lap: Plies; readonly equal: Equal },
-  seen: Progress = unseen,
+  seen: JobContext = unwatched,
 ): Reply<VariantReport> {
   const { joint, index } = resolved;
   if (pliesOf(joint) === lap) {
@@ -60,7 +56,13 @@ export function variant(
   );
   const changed = [conversionWords(joint)];
   // What cannot be assembled at all is refused before anything is searched.
-  massOf(project, resolveAlone(project, plain));
+  try {
+    massOf(project, resolveAlone(project, plain));
+  } catch (error) {
+    if (!(error instanceof ModelError)) throw error;
+    // The wall that does not fit is not there yet: the lap is what was asked for.
+    return refuse('bad-input', `joints.${index}.type`, error.message);
+  }
   switch (equal) {
     case 'overlap':
       return ok({ of: joint.id, joint: plain, changed, equal: null });
@@ -145,7 +147,7 @@ function atEqualMargin(
   resolved: ResolvedJoint,
   plain: Joint,
   changed: readonly string[],
-  seen: Progress,
+  seen: JobContext,
 ): Reply<VariantReport> {
   const { joint, index } = resolved;
   const { settings } = project;
@@ -164,7 +166,7 @@ function atEqualMargin(
   const lowestAt = (steps: number): Governing => {
     const before = known.get(steps);
     if (before) return before;
-    seen.progress(looked++, LOOKS, 'overlaps');
+    seen.progress(Math.min(looked++, LOOKS - 1), LOOKS, 'overlaps');
     const sized = { ...plain, overlap: overlapOf(steps, step) };
     const [lowest] = governingModes(resolveAlone(project, sized), settings, true);
     known.set(steps, lowest!);

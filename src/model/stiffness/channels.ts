@@ -7,8 +7,9 @@
  *   torsion   twist φ, torque T       K = G·J                 a²·c = 2πρ³
  *
  * A bond at radius ρ slips by ρ·Δφ·cosθ when one wall turns by Δφ more than the other, and its shear
- * k·ρ·Δφ·cosθ has the moment πρ³·k·Δφ per length: sections stay plane. What walls shear in their own
- * plane to turn apart is left out (for the demonstration's joints it adds under two per cent to the bond's coupling).
+ * k·ρ·Δφ·cosθ has the moment πρ³·k·Δφ per length: sections stay plane. The walls' shear in their own
+ * plane, which resists it too when they turn apart, is left out: one to eight per cent of the bond's coupling
+ * in the demonstration's joints, most in the thinnest tube, and the spring is too soft by less than that.
  */
 import type { Assembly, Part } from '../joint/assembly.ts';
 import type { Section } from '../joint/section.ts';

@@ -15,7 +15,8 @@ export function makeDescribe(bridge: Bridge, project: ProjectState): Describe {
     const whole = project.plain();
     if (!whole) return refuse('internal', '', 'No project is open.');
     // Without the joints: a mistake in one of them says nothing about a laminate.
-    const document = { ...whole, joints: [] };
+    const { variants: _variants, ...rest } = whole;
+    const document = { ...rest, joints: [] };
     return bridge.ask('laminate.describe', {
       document,
       adherendId,
