@@ -129,6 +129,13 @@ function readCommand(command: Command, words: readonly string[]): Asked {
       throw new UsageError(command, `--${name} ${takes} is missing: ${meaning}.`);
     }
   }
+  const dataOnly = command.options.find(({ name, onlyJson }) => onlyJson && options.has(name));
+  if (dataOnly && !options.has('json')) {
+    throw new UsageError(
+      command,
+      `--${dataOnly.name} needs --json: what it adds is printed as data only.`,
+    );
+  }
   return { kind: 'run', command, file: file ?? '', options };
 }
 

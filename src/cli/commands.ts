@@ -74,6 +74,20 @@ export const commands: readonly Command[] = [
     more: `Prints for each overlap the strength over the load asked for, the worst over all load cases and gaps, and the overlap past which more of it buys under 2 %. The table has 15 rows when nothing else is asked for; with --json the answer has 49 points. ${exits.other}`,
   },
   {
+    name: 'springs',
+    file: true,
+    options: [option.joint, option.anyCase, option.csv, option.json],
+    brief: 'stiffness of one joint as springs for a frame model',
+    more: `Prints for each temperature and moisture of its load cases the springs between the tube at the mouth and the metal at the root: pull, bending, torsion, and the walls across; elastic, at the nominal gap. ${exits.other}`,
+  },
+  {
+    name: 'compare',
+    file: true,
+    options: [option.joint, option.beside, option.lap, option.equal, option.anyCase, option.json],
+    brief: 'joints side by side, single against double lap',
+    more: `Prints margins, strength, peaks, mass, stiffness and printed layers of two to four joints beside one another, what differs between them, and why one carries more. --lap sets the joint beside itself with the other lap, at equal overlap, equal added mass (walls scaled) or equal lowest margin (overlap found). ${exits.other}`,
+  },
+  {
     name: 'schema',
     file: false,
     options: [],

@@ -9,6 +9,13 @@ export function significant(value: number): string {
   return (value < 0 ? '−' : '') + rounded.toFixed(decimals);
 }
 
+/** Below this share of the largest of its kind, a figure is what rounding and solving leave of 0. */
+const NOISE = 1e-5;
+
+/** The same beside figures as large as `scale`: what is nothing next to them is 0, without a sign. */
+export const beside = (value: number, scale: number): string =>
+  Math.abs(value) < NOISE * scale ? '0' : significant(value);
+
 // C0 and C1 controls, line and paragraph separators, marks that reorder text.
 const unsafe = /[\p{Cc}\u2028\u2029\u200E\u200F\u202A-\u202E\u2066-\u2069]/gu;
 

@@ -1,22 +1,26 @@
 /** Entry of the command line. Returns an exit code; never ends the process with text unwritten. */
 import { realpathSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { createAsk } from '../main/ask.ts';
 import type { Reply } from '../shared/reply.ts';
 import type { About } from '../shared/reports.ts';
 import { readArguments, UsageError } from './arguments.ts';
+import { type CliAsk, INTERRUPTED, Interrupted, openAsk } from './ask.ts';
+import { DONE, REFUSED } from './exit-codes.ts';
 import { printable } from './figures.ts';
 import { commandHelp, overallHelp } from './help.ts';
-import { DONE, type Outcome, REFUSED, runCommand } from './run.ts';
+import { type Outcome, runCommand } from './run.ts';
 import { type Io, makeTerminal, type Terminal } from './terminal.ts';
 
 export type { Io } from './terminal.ts';
 
 const said = (out: string): Outcome => ({ code: DONE, out, complaints: [] });
 
-async function respond(argv: readonly string[], terminal: Terminal): Promise<Outcome> {
+async function respond(
+  argv: readonly string[],
+  { ask }: CliAsk,
+  terminal: Terminal,
+): Promise<Outcome> {
   const asked = readArguments(argv);
-  const ask = createAsk({ carrier: 'terminal' });
   if (asked.kind === 'version') {
     const reply = (await ask('app.about', {})) as Reply<About>;
     return said(
@@ -34,6 +38,7 @@ const asksForJson = (argv: readonly string[]): boolean => argv.includes('--json'
 
 /** Everything that goes wrong becomes one line, or one JSON object where JSON was asked for. */
 function failed(error: unknown, argv: readonly string[]): Outcome {
+  if (error instanceof Interrupted) return { code: INTERRUPTED, out: '', complaints: [] };
   const usage = error instanceof UsageError;
   const reason = error instanceof Error ? error.message : String(error);
   const message = usage ? reason : `Something in Lapwright itself went wrong: ${reason}`;
@@ -49,7 +54,10 @@ function failed(error: unknown, argv: readonly string[]): Outcome {
 
 export async function main(argv: readonly string[], io: Io): Promise<number> {
   const terminal = makeTerminal(io);
-  const outcome = await respond(argv, terminal).catch((error: unknown) => failed(error, argv));
+  const core = openAsk(io, terminal);
+  const outcome = await respond(argv, core, terminal)
+    .catch((error: unknown) => failed(error, argv))
+    .finally(() => core.close());
   if (outcome.out !== '') terminal.out(`${outcome.out}\n`);
   for (const complaint of outcome.complaints) terminal.err(`lapwright: ${printable(complaint)}\n`);
   const unwritten = await terminal.flushed();

@@ -11,6 +11,8 @@ export interface Option {
   readonly takes?: string;
   readonly help: string;
   readonly needed?: boolean;
+  /** What it adds is only in the JSON answer: without `--json` it would do nothing. */
+  readonly onlyJson?: boolean;
   read(text: string): Read;
 }
 
@@ -92,10 +94,13 @@ const aWord: Option['read'] = (text) =>
   text.length > 0 && text.length <= 40
     ? { value: text }
     : { wrong: 'a name has 1 to 40 characters.' };
+const withWhere = figures.map((figure) =>
+  figure === 'edge-moment' ? `${figure} (flat single laps)` : figure,
+);
 export const mode: Option = {
   name: 'mode',
   takes: 'MODE',
-  help: `a mode of the margin list, or one of ${figures.join(', ')}; the lowest margin when left out`,
+  help: `a mode of the margin list, or one of ${withWhere.join(', ')}; the lowest margin when left out`,
   read: aWord,
 };
 export const part: Option = {
@@ -139,6 +144,7 @@ export const map: Option = {
   name: 'map',
   takes: 'N',
   help: 'also the elastic stresses all round, at N clockings; with --json only',
+  onlyJson: true,
   read: numberIn(focus.shape.map.unwrap()),
 };
 export const from: Option = {
@@ -158,6 +164,35 @@ export const points: Option = {
   takes: 'N',
   help: 'number of overlaps',
   read: numberIn(sweep.points.unwrap()),
+};
+export const csv: Option = {
+  name: 'csv',
+  help: 'print the table as comma-separated values and nothing else',
+  read: on,
+};
+export const beside: Option = {
+  name: 'with',
+  takes: 'ID[,ID]',
+  help: 'joints or variants of the project to set beside it, up to three',
+  read: (text) => {
+    const ids = text.split(',').map((id) => id.trim());
+    return ids.length > 3 || ids.some((id) => id.length < 1 || id.length > 64)
+      ? { wrong: 'it takes one to three ids with commas between.' }
+      : { value: ids };
+  },
+};
+const variant = requests['joint.variant'].shape;
+export const lap: Option = {
+  name: 'lap',
+  takes: variant.lap.options.join('|'),
+  help: 'also the joint itself with this lap',
+  read: oneOf(variant.lap.options),
+};
+export const equal: Option = {
+  name: 'equal',
+  takes: variant.equal.options.join('|'),
+  help: 'what that lap is made equal in; overlap when left out',
+  read: oneOf(variant.equal.options),
 };
 export const json: Option = {
   name: 'json',

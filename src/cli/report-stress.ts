@@ -13,7 +13,7 @@ import {
   lapWords,
   millimetres,
 } from '../shared/words.ts';
-import { significant } from './figures.ts';
+import { beside, significant } from './figures.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { caution, flagLines, type Paper, parts } from './report.ts';
 
@@ -38,7 +38,11 @@ const zones = ({ plastic }: BondStress): string =>
     ? 'none'
     : plastic.map(({ from, to }) => `${from.toFixed(1)}–${to.toFixed(1)}`).join(', ');
 
-const bondRow = (bond: BondStress): Cell[] => [
+/** The largest axial force anywhere in the walls: next to it the others are judged. */
+const largestForce = ({ adherends }: StressReport): number =>
+  Math.max(0, ...adherends.flatMap(({ force }) => force.map(Math.abs)));
+
+const bondRow = (bond: BondStress, scale: number): Cell[] => [
   cell(bond.part),
   number(bond.gap),
   number(bond.peak.value),
@@ -47,7 +51,7 @@ const bondRow = (bond: BondStress): Cell[] => [
   cell(zones(bond)),
   number(bond.strain),
   number(bond.strainAllowed),
-  number(bond.force),
+  cell(beside(bond.force, scale)),
 ];
 
 const peelColumns: readonly Column[] = [
@@ -77,14 +81,19 @@ const wallColumns: readonly Column[] = [
   right('Mouth N'),
 ];
 
-const wallRows = ({ adherends }: StressReport): Cell[][] =>
-  adherends.map(({ part, force, stressAtRoot, stressAtMouth }) => [
+function wallRows({ adherends }: StressReport, scale: number): Cell[][] {
+  const largest = Math.max(
+    0,
+    ...adherends.flatMap((wall) => [Math.abs(wall.stressAtRoot), Math.abs(wall.stressAtMouth)]),
+  );
+  return adherends.map(({ part, force, stressAtRoot, stressAtMouth }) => [
     cell(part),
-    number(stressAtRoot),
-    number(stressAtMouth),
-    number(force[0] ?? 0),
-    number(force.at(-1) ?? 0),
+    cell(beside(stressAtRoot, largest)),
+    cell(beside(stressAtMouth, largest)),
+    cell(beside(force[0] ?? 0, scale)),
+    cell(beside(force.at(-1) ?? 0, scale)),
   ]);
+}
 
 /** The model solves one clocking as if its line load went all the way round. */
 const aroundNote =
@@ -129,6 +138,7 @@ export function stressText(
   paper: Paper,
 ): string {
   const { width } = paper;
+  const scale = largestForce(report);
   const flat = joint.type === 'flat-single' || joint.type === 'flat-double';
   const state = [
     `${caseText(loadCase.name, report.conditionName)} (${loadCase.kind})`,
@@ -146,12 +156,16 @@ export function stressText(
       paragraph(`${state.join(', ')}.`, width),
       paragraph(verdict(report), width),
     ].join('\n'),
-    table(bondColumns, report.bonds.map(bondRow), width),
+    table(
+      bondColumns,
+      report.bonds.map((bond) => bondRow(bond, scale)),
+      width,
+    ),
     table(peelColumns, report.bonds.map(peelRow), width),
     report.edgeMoment
       ? paragraph(`Edge moment factor: ${edgeMomentText(report.edgeMoment)}.`, width)
       : '',
-    table(wallColumns, wallRows(report), width),
+    table(wallColumns, wallRows(report, scale), width),
     flat ? '' : paragraph(aroundNote, width),
     paragraph(troughLine(report, report.bonds.length), width),
     curve ? curveTable(report, width) : '',

@@ -2,23 +2,21 @@
 import { resolve } from 'node:path';
 import type { Ask } from '../main/ask.ts';
 import { readProjectFile } from '../main/files/read-project-file.ts';
-import type { Answers, RequestInput, RequestName } from '../shared/contract.ts';
+import type { RequestInput } from '../shared/contract.ts';
 import type { Project } from '../shared/project.ts';
-import type { Reply, RequestError } from '../shared/reply.ts';
-import type { Asked } from './arguments.ts';
+import type { RequestError } from '../shared/reply.ts';
+import { type Answer, askFor, given, type Result, type Run } from './asking.ts';
+import { BELOW_TARGET, DONE, REFUSED } from './exit-codes.ts';
 import { printable } from './figures.ts';
-import { didYouMean } from './nearest.ts';
 import { OWN } from './options.ts';
+import { lineOf, named, refusal, typedRefusal } from './refusals.ts';
 import type { Paper } from './report.ts';
 import { checkText } from './report-check.ts';
-import { cornersText } from './report-corners.ts';
 import { explainText } from './report-explain.ts';
 import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
-
-export const DONE = 0;
-export const BELOW_TARGET = 1;
-export const REFUSED = 2;
+import { compare, springs } from './run-compare.ts';
+import { corners } from './run-corners.ts';
 
 export interface Outcome {
   readonly code: number;
@@ -26,44 +24,6 @@ export interface Outcome {
   /** One line for each thing that was refused. */
   readonly complaints: readonly string[];
 }
-
-/** What a command gives back: its value for `--json`, its text for a person. */
-interface Answer {
-  readonly value: unknown;
-  readonly text: () => string;
-  readonly code?: number;
-  readonly refused?: readonly RequestError[];
-}
-
-type Run = Extract<Asked, { kind: 'run' }>;
-interface Refusal {
-  readonly error: RequestError;
-  /** The same for a person: file, place, what is wrong. */
-  readonly line: string;
-}
-type Result = Answer | Refusal;
-
-const lineOf = ({ field, message }: RequestError, file: string): string =>
-  [file, field, message].filter((part) => part !== '').join(': ');
-
-const refusal = (error: RequestError, file: string, hint = ''): Refusal => ({
-  error,
-  line: lineOf(error, file) + hint,
-});
-
-const askFor = <N extends RequestName>(ask: Ask, name: N, input: RequestInput<N>) =>
-  ask(name, input) as Promise<Reply<Answers[N]>>;
-
-/** The options that were given, under the names the request has for them. */
-const given = (
-  options: Run['options'],
-  names: Readonly<Record<string, string>>,
-): Record<string, unknown> =>
-  Object.fromEntries(
-    Object.entries(names).flatMap(([option, field]) =>
-      options.has(option) ? [[field, options.get(option)]] : [],
-    ),
-  );
 
 async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
   const reply = await askFor(ask, 'project.check', { document: project });
@@ -79,52 +39,12 @@ async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promis
   };
 }
 
-async function corners(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
-  const jointId = run.options.get('joint') as string | undefined;
-  const by = (run.options.get('sort') as string | undefined) ?? 'margin';
-  const ids = project.loadCases.map(({ id }) => ({ id }));
-  const orders = [{ id: 'joint' }, { id: 'margin' }, ...ids];
-  if (!orders.some(({ id }) => id === by)) {
-    const message = `"${by}" is not joint, margin or the id of a load case.`;
-    const error = { code: 'bad-request' as const, field: '--sort', message };
-    return refusal(error, run.file, didYouMean(by, orders));
-  }
-  const reply = await askFor(ask, 'project.corners', {
-    document: project,
-    ...(jointId === undefined ? {} : { jointId }),
-  });
-  if (!reply.ok) {
-    return refusal(reply.error, run.file, meant(reply.error, project, jointId ?? ''));
-  }
-  const { joints, counts } = reply.value;
-  const refused = joints.flatMap((joint) => (joint.refused ? [joint.refused] : []));
-  return {
-    value: reply.value,
-    text: () => cornersText(printable(reply.value), by, paper),
-    code: refused.length > 0 ? REFUSED : counts.fails + counts.low > 0 ? BELOW_TARGET : DONE,
-    refused,
-  };
-}
-
 /** The condition that was named, as the request has it. */
 function conditionOf(options: Run['options'], project: Project): { conditionId?: string | null } {
   const id = options.get('condition') as string | undefined;
   if (id === undefined) return {};
   const isNamed = project.conditions?.some((one) => one.id === id) ?? false;
   return { conditionId: id === OWN && !isNamed ? null : id };
-}
-
-/** Which joint or load case a refused word was meant to be. */
-function meant(error: RequestError, project: Project, jointId: string, caseId?: string): string {
-  if (error.code !== 'not-found') return '';
-  if (error.field === 'conditions') return '';
-  const joint = project.joints.find(({ id }) => id === jointId);
-  if (!joint) return didYouMean(jointId, project.joints);
-  const carried = new Set(joint.loads.map((load) => load.case));
-  return didYouMean(
-    caseId ?? '',
-    project.loadCases.filter(({ id }) => carried.has(id)),
-  );
 }
 
 async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
@@ -141,7 +61,7 @@ async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promi
   const focus = { ...given(run.options, names), ...conditionOf(run.options, project) };
   const reply = await askFor(ask, 'joint.stress', { document: project, jointId, focus });
   if (!reply.ok) {
-    return refusal(reply.error, run.file, meant(reply.error, project, jointId, caseId));
+    return typedRefusal(reply.error, { project, jointId, caseId, file: run.file });
   }
   const curve = run.options.has('stations');
   const plain = printable(project);
@@ -158,7 +78,7 @@ async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Prom
   const jointId = String(run.options.get('joint'));
   const caseId = run.options.get('case') as string | undefined;
   const refused = (error: RequestError) =>
-    refusal(error, run.file, meant(error, project, jointId, caseId));
+    typedRefusal(error, { project, jointId, caseId, file: run.file });
   const focus = {
     ...given(run.options, { case: 'caseId', gap: 'gapState' }),
     ...conditionOf(run.options, project),
@@ -177,7 +97,7 @@ async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Prom
     if (!lowest) {
       const message =
         'No margin of this joint is lowest there: name one with --mode, or leave case, part and place out.';
-      return refusal({ code: 'not-found', field: `joints`, message }, run.file);
+      return refusal({ code: 'not-found', field: '', message }, run.file);
     }
     about = { subject: lowest.mode, part: lowest.part, place: lowest.place };
   }
@@ -200,7 +120,13 @@ async function sweep(ask: Ask, project: Project, run: Run, paper: Paper): Promis
   const rows = run.options.has('json') ? {} : { points: ROWS };
   const input = { document: project, jointId, ...rows, ...range };
   const reply = await askFor(ask, 'joint.sweep', input);
-  if (!reply.ok) return refusal(reply.error, run.file, meant(reply.error, project, jointId));
+  if (!reply.ok) {
+    const { error } = reply;
+    // The only request that a sweep can get wrong by itself is where it ends.
+    return error.code === 'bad-request' && error.field === ''
+      ? named('--to', error, run.file)
+      : typedRefusal(error, { project, jointId, file: run.file });
+  }
   const joint = printable(project.joints.find(({ id }) => id === jointId)!);
   return {
     value: reply.value,
@@ -231,6 +157,8 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);
+  if (name === 'springs') return springs(ask, project, run, paper);
+  if (name === 'compare') return compare(ask, project, run, paper);
   return check(ask, project, run, paper);
 }
 

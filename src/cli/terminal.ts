@@ -1,4 +1,5 @@
 /** Where the text goes. Writing is asynchronous on a pipe: nothing ends before it is out. */
+import type { ScreenLine } from './progress.ts';
 
 export interface Io {
   /** Folder that relative paths start from. */
@@ -9,6 +10,12 @@ export interface Io {
   readonly isTTY?: boolean;
   /** Width of that screen in characters. */
   readonly columns?: number;
+  /** Whether a person sees `err` on a screen as wide as `columns`. */
+  readonly errIsTTY?: boolean;
+  /** The built worker's file; null computes in this thread. Beside the program when left out. */
+  readonly worker?: string | null;
+  /** Listens for Ctrl+C until what it gives back is called. */
+  readonly onInterrupt?: (stop: () => void) => () => void;
 }
 
 export interface Terminal {
@@ -17,6 +24,8 @@ export interface Terminal {
   readonly err: (text: string) => void;
   readonly colour: boolean;
   readonly width: number;
+  /** Where progress can be drawn; null when nobody sees it. */
+  readonly screen: ScreenLine | null;
   /**
    * Resolves when all that was written has left the program or nobody reads it any more; with the
    * reason when it could not be written.
@@ -44,18 +53,25 @@ function writer(stream: NodeJS.WriteStream, pending: Promise<Failed>[]) {
 }
 
 /** https://no-color.org: any value that is not empty turns colour off. */
-const colourWanted = (): boolean => !process.env.NO_COLOR && process.env.TERM !== 'dumb';
+const colourWanted = (): boolean => !process.env.NO_COLOR && !isDumb();
+
+/** Such a terminal does not clear a line: nothing can be drawn on it twice. */
+const isDumb = (): boolean => process.env.TERM === 'dumb';
 
 export function makeTerminal(io: Io): Terminal {
   const pending: Promise<Failed>[] = [];
   const isTTY = io.isTTY ?? (io.out === undefined && process.stdout.isTTY === true);
+  const err = io.err ?? writer(process.stderr, pending);
+  const errIsTTY = io.errIsTTY ?? (io.err === undefined && process.stderr.isTTY === true);
+  const errColumns = (): number => io.columns ?? process.stderr.columns ?? NARROWEST;
   const columns = io.columns ?? (isTTY ? process.stdout.columns : undefined) ?? WIDEST;
   return {
     cwd: io.cwd,
     out: io.out ?? writer(process.stdout, pending),
-    err: io.err ?? writer(process.stderr, pending),
+    err,
     colour: isTTY && colourWanted(),
     width: Math.min(WIDEST, Math.max(NARROWEST, columns)),
+    screen: errIsTTY && !isDumb() ? { write: err, columns: errColumns } : null,
     async flushed() {
       const failed = (await Promise.all(pending)).find((error) => error !== null);
       return failed?.message ?? null;

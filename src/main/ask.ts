@@ -20,6 +20,7 @@ import { ok, type Reply, refuse } from '../shared/reply.ts';
 import type { About, Opened } from '../shared/reports.ts';
 import { openDemo } from './demo/demo.ts';
 import { check } from './handlers/check.ts';
+import { compare } from './handlers/compare.ts';
 import { corners } from './handlers/corners.ts';
 import { explain } from './handlers/explain.ts';
 import { guarded } from './handlers/guarded.ts';
@@ -27,6 +28,8 @@ import { analyse, stressOf, sweep } from './handlers/joint.ts';
 import { describeLaminate } from './handlers/laminate.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
+import { springs } from './handlers/springs.ts';
+import { variant } from './handlers/variant.ts';
 import { emptyDesk, type JobDesk, progressOf, stopAt } from './jobs/desk.ts';
 import { type JobContext, type Share, type TellProgress, unwatched } from './jobs/progress.ts';
 
@@ -127,9 +130,9 @@ function makeHandlers(options: AskOptions): Handlers {
       }),
     'joint.explain': ({ document, jointId, ...question }) =>
       withJoint(document, jointId, (project, resolved) => explain(project, resolved, question)),
-    'laminate.describe': ({ document, adherendId, wall }) => {
+    'laminate.describe': ({ document, adherendId, wall, flat = false }) => {
       const project = readProject(document);
-      return project.ok ? describeLaminate(project.value, adherendId, wall) : project;
+      return project.ok ? describeLaminate(project.value, adherendId, wall, flat) : project;
     },
     'joint.sweep': ({ document, jointId, from, to, points }, context) =>
       withJoint(document, jointId, (project, resolved) =>
@@ -137,6 +140,16 @@ function makeHandlers(options: AskOptions): Handlers {
       ),
     'job.progress': ({ job }, desk) => progressOf(desk, job),
     'job.stop': ({ job }, desk) => stopAt(desk, job),
+    'joint.springs': ({ document, jointId, caseId }) =>
+      withJoint(document, jointId, (project, resolved) => springs(project, resolved, caseId)),
+    'joint.variant': ({ document, jointId, lap, equal }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        variant(project, resolved, { lap, equal }, context),
+      ),
+    'project.compare': ({ document, columns, caseId }, context) => {
+      const project = readProject(document);
+      return project.ok ? compare(project.value, { columns, caseId }, context) : project;
+    },
   };
 }
 

@@ -18,8 +18,8 @@ export function fileName(project: Project): string {
 export const fileText = (project: Project): string => `${JSON.stringify(project, null, 2)}\n`;
 
 /** Hands the text to the browser as a download. */
-export function download(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+export function download(name: string, text: string, type = 'application/json'): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

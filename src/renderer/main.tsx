@@ -15,6 +15,7 @@ import './styles/materials.css';
 import './styles/figures.css';
 import './styles/section.css';
 import './styles/margins.css';
+import './styles/springs.css';
 import './styles/working.css';
 
 const root = document.getElementById('app');

@@ -17,6 +17,8 @@ import type {
   SweepReport,
   Working,
 } from './reports.ts';
+import type { CompareReport, VariantReport } from './reports-compare.ts';
+import type { SpringsReport } from './reports-springs.ts';
 
 const jointId = z.string().max(64);
 const caseId = z.string().max(64);
@@ -60,11 +62,15 @@ const quickRequests = {
   'project.schema': z.strictObject({}),
   'joint.analyse': z.strictObject({ document, jointId, focus }),
   'joint.stress': z.strictObject({ document, jointId, focus }),
+  /** At the temperature and moisture of one load case, or of all that the joint carries. */
+  'joint.springs': z.strictObject({ document, jointId, caseId: caseId.optional() }),
   'laminate.describe': z.strictObject({
     document,
     adherendId: z.string().max(64),
     /** Wall that the plies make, mm; their own thickness when left out. */
     wall: z.number().min(0.05).max(100).optional(),
+    /** A strip has a lower and an upper face where a tube has an inside and an outside. */
+    flat: z.boolean().optional(),
   }),
 } as const;
 
@@ -96,6 +102,22 @@ const longRequests = {
     to: z.number().min(1).max(500).optional(),
     points: z.int().min(2).max(500).optional(),
   }),
+  /** The joint with the other lap, made equal to it in one thing. */
+  'joint.variant': long({
+    document,
+    jointId,
+    lap: z.enum(['single', 'double']),
+    equal: z.enum(['overlap', 'mass', 'margin']),
+  }),
+  'project.compare': long({
+    document,
+    columns: z
+      .array(z.union([z.strictObject({ joint: jointId }), z.strictObject({ variant: jointId })]))
+      .min(2)
+      .max(4),
+    /** The case that stress and strength are compared in; chosen when left out. */
+    caseId: caseId.optional(),
+  }),
 } as const;
 
 export const requests = { ...quickRequests, ...jobRequests, ...longRequests } as const;
@@ -121,6 +143,9 @@ export interface Answers {
   'joint.sweep': SweepReport;
   'job.progress': JobProgress;
   'job.stop': JobStopped;
+  'joint.springs': SpringsReport;
+  'joint.variant': VariantReport;
+  'project.compare': CompareReport;
 }
 
 export const requestNames = Object.keys(requests) as RequestName[];
@@ -137,5 +162,5 @@ export interface Bridge {
   ask<N extends RequestName>(name: N, input: RequestInput<N>): Promise<Reply<Answers[N]>>;
 }
 
-/** Largest request body, bytes: a project of 2000 joints is about 2 MB. */
+/** Largest request body, bytes: a project of 2000 joints under 20 cases each is about 3 MB. */
 export const MAX_BODY = 16 * 1024 * 1024;

@@ -2,7 +2,7 @@
  * What must hold between the fields of a project: ids are unique, references exist, wet cases find
  * wet properties. Sizes that must fit inside one another are the model's to refuse.
  */
-import type { Joint, Laminate, Project } from './project.ts';
+import type { Adhesive, Joint, Laminate, Project } from './project.ts';
 import { readStack } from './stack-notation.ts';
 
 export interface Broken {
@@ -153,6 +153,32 @@ function brokenLaminate(project: Project, { ply, stack }: Laminate): Broken | nu
   return reading.ok ? null : { field: 'stack', message: reading.message };
 }
 
+/** Place of the first entry that stands in the list before, or −1. */
+const firstRepeated = (keys: readonly (string | number)[]): number =>
+  keys.findIndex((key, i) => keys.indexOf(key) < i);
+
+/** Rows of both tables may stand in any order; two at one place would say two things of it. */
+function brokenAdhesive({ name, states, knockdowns }: Adhesive): Broken | null {
+  const state = firstRepeated(
+    states.map(({ temperature, moisture }) => `${temperature} ${moisture}`),
+  );
+  if (state >= 0) {
+    const { temperature, moisture } = states[state]!;
+    return {
+      field: `states.${state}.temperature`,
+      message: `"${name}" has two ${moisture} states at ${temperature} °C: keep one`,
+    };
+  }
+  const rows = knockdowns?.gap ?? [];
+  const row = firstRepeated(rows.map(({ gap }) => gap));
+  return row < 0
+    ? null
+    : {
+        field: `knockdowns.gap.${row}.gap`,
+        message: `"${name}" has two rows of strength at a gap of ${rows[row]!.gap} mm: keep one`,
+      };
+}
+
 /** The first rule that the project breaks, or null. */
 export function brokenRule(project: Project): Broken | null {
   for (const list of [
@@ -189,17 +215,8 @@ export function brokenRule(project: Project): Broken | null {
     }
   }
   for (const [i, adhesive] of project.adhesives.entries()) {
-    const seen = new Set<string>();
-    for (const [k, { temperature, moisture }] of adhesive.states.entries()) {
-      const key = `${temperature} ${moisture}`;
-      if (seen.has(key)) {
-        return {
-          field: `adhesives.${i}.states.${k}.temperature`,
-          message: `"${adhesive.name}" has two ${moisture} states at ${temperature} °C: keep one`,
-        };
-      }
-      seen.add(key);
-    }
+    const broken = brokenAdhesive(adhesive);
+    if (broken) return { ...broken, field: `adhesives.${i}.${broken.field}` };
   }
   for (const [i, joint] of project.joints.entries()) {
     const broken = brokenJoint(project, joint, `joints.${i}`);

@@ -229,6 +229,15 @@ export interface Working {
 /** Rows 1, 2, 6 of a symmetric 3 × 3. */
 export type Rows3 = readonly (readonly number[])[];
 
+export interface LaminatePlane {
+  readonly axialModulus: number;
+  readonly hoopModulus: number;
+  readonly shearModulus: number;
+  readonly poisson: number;
+  readonly axialExpansion: number;
+  readonly hoopExpansion: number;
+}
+
 export interface LaminateReport {
   readonly adherendId: string;
   /** As written, in its shortest usual form. */
@@ -244,14 +253,12 @@ export interface LaminateReport {
   readonly a: Rows3;
   readonly b: Rows3;
   readonly d: Rows3;
-  readonly plane: {
-    readonly axialModulus: number;
-    readonly hoopModulus: number;
-    readonly shearModulus: number;
-    readonly poisson: number;
-    readonly axialExpansion: number;
-    readonly hoopExpansion: number;
-  };
+  /** From A: where B ≠ 0 they hold the curvature suppressed. */
+  readonly plane: LaminatePlane;
+  /** B ≠ 0. */
+  readonly curvatureHeld: boolean;
+  /** Constants of the wall free to bend and twist, those that differ from `plane` by more than 1 %. */
+  readonly free: Partial<LaminatePlane>;
   readonly bending: { readonly axialModulus: number; readonly hoopModulus: number };
   readonly through: {
     readonly modulus: number;

@@ -2,6 +2,9 @@
 
 /** Below this a rate says too little, s. */
 const SOON = 0.5;
+/** The first steps say little about the others: an estimate wants this share of them, or this many s. */
+const SHARE = 0.005;
+const LONG = 10;
 
 /**
  * Seconds left when the rest goes as fast as what is done; null while that cannot be told.
@@ -15,6 +18,7 @@ export function secondsLeft(
   since = 0,
 ): number | null {
   if (!(done > 0) || !(total >= done) || elapsed < SOON) return null;
+  if (done < SHARE * total && elapsed < LONG) return null;
   return Math.max(0, (elapsed * (total - done)) / done - since);
 }
 

@@ -2,7 +2,9 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { closeSync, existsSync, openSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { describe, expect, it, vi } from 'vitest';
+import { makeBigProject } from '../../reference/big-project/make.mjs';
 import { buildIsCurrent } from '../../src/launch/build.mjs';
 import { file, lapwright, mastProject } from './lapwright.ts';
 
@@ -58,6 +60,28 @@ describe.skipIf(!buildIsCurrent(root))('the built command line', () => {
     });
     const code = await new Promise((done) => child.once('close', done));
     expect({ code, said }).toEqual({ code: 0, said: '' });
+  });
+
+  it('is ended by Ctrl+C while it computes, with 130 and a clean screen', async () => {
+    const path = file('big.json', makeBigProject({ joints: 40, cases: 20 }));
+    // A pipe stands for the screen.
+    const script = `import { main } from ${JSON.stringify(pathToFileURL(program).href)};
+      process.exitCode = await main(['check', process.argv[1]], { cwd: '.', errIsTTY: true });`;
+    const child = spawn(process.execPath, ['--input-type=module', '-e', script, path], {
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let [said, told] = ['', ''];
+    child.stdout.on('data', (chunk) => {
+      told += chunk;
+    });
+    child.stderr.on('data', (chunk) => {
+      if (said === '') child.kill('SIGINT');
+      said += chunk;
+    });
+    const code = await new Promise((done) => child.once('close', done));
+    expect({ code, told }).toEqual({ code: 130, told: '' });
+    expect(said).toMatch(/░ +\d+ %/);
+    expect(said.endsWith('\r\u001B[K')).toBe(true);
   });
 
   it.skipIf(!existsSync('/dev/full'))('says when its output could not be written', () => {

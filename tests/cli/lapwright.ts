@@ -18,6 +18,9 @@ export interface Screen {
   readonly cwd?: string;
   readonly isTTY?: boolean;
   readonly columns?: number;
+  readonly errIsTTY?: boolean;
+  readonly worker?: string;
+  readonly onInterrupt?: (stop: () => void) => () => void;
 }
 
 export async function lapwright(argv: readonly string[], screen: Screen = {}): Promise<Ran> {

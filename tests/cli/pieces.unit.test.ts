@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { printable, significant } from '../../src/cli/figures.ts';
+import { beside, printable, significant } from '../../src/cli/figures.ts';
 import { paragraph, table, wrap } from '../../src/cli/layout.ts';
 import { didYouMean, nearest } from '../../src/cli/nearest.ts';
 
@@ -20,6 +20,21 @@ describe('significant', () => {
     [123456, '123000'],
   ])('writes %d as %s', (value, text) => {
     expect(significant(value)).toBe(text);
+  });
+});
+
+describe('beside', () => {
+  it.each([
+    [-0.00346, 5000, '0'],
+    [0.00346, 5000, '0'],
+    [-0, 5000, '0'],
+    [-0.00346, 2, '−0.00346'],
+    [0.06, 5000, '0.0600'],
+    [-5000, 5000, '−5000'],
+    [0, 0, '0'],
+    [-0.25, 0, '−0.250'],
+  ])('writes %d beside %d as %s', (value, scale, text) => {
+    expect(beside(value, scale)).toBe(text);
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { stressText } from '../../src/cli/report-stress.ts';
 import type { StressReport, SweepReport } from '../../src/shared/reports.ts';
 import { answerOf, changed, file, lapwright, linesOf, mastProject } from './lapwright.ts';
 
@@ -95,6 +96,31 @@ describe('stress', () => {
     expect(far.out).toMatch(/^! The bond carries/m);
   });
 
+  it('writes what rounding leaves of a force or a stress as 0, without a sign', async () => {
+    const value = await stressOf({ caseId: 'wind-hot' });
+    const joint = mast.joints[0]!;
+    const loadCase = mast.loadCases.find(({ id }) => id === 'wind-hot')!;
+    const largest = Math.max(...value.adherends.flatMap(({ force }) => force.map(Math.abs)));
+    const noisy: StressReport = {
+      ...value,
+      bonds: value.bonds.map((bond) => ({ ...bond, force: -3e-7 * largest })),
+      adherends: value.adherends.map((wall) => ({
+        ...wall,
+        force: [-7e-7 * largest, ...wall.force.slice(1, -1), largest],
+        stressAtRoot: -7e-7 * wall.stressAtMouth - 1e-5,
+        stressAtMouth: 100,
+      })),
+    };
+    const out = stressText(noisy, joint, loadCase, false, { width: 100, colour: false });
+    expect(row(out, 'bond').at(-1)).toBe('0');
+    for (const { part } of noisy.adherends) {
+      const [root, mouth, rootForce, mouthForce] = row(out, part);
+      expect([root, rootForce]).toEqual(['0', '0']);
+      expect(mouth).toBe('100');
+      near(mouthForce, largest);
+    }
+  });
+
   it('lists the curve only when stations are asked for', async () => {
     expect((await stress()).out).not.toContain('x mm');
     const { out } = await stress('--stations', '7');
@@ -141,6 +167,14 @@ describe('stress', () => {
     expect(JSON.parse((await stress('--json')).out).map).toBeNull();
   });
 
+  it('says that a map needs --json rather than leave it out', async () => {
+    const { code, out, err } = await stress('--map', '8');
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toBe(
+      'lapwright: --map needs --json: what it adds is printed as data only. "lapwright help stress" explains it.\n',
+    );
+  });
+
   it('says of a case without load that only thermal stress is there', async () => {
     const still = { case: 'wind-cold', force: 0, moment: 0, torque: 0, shear: 0 };
     const path = file('mast.json', changed({ loads: [still] }));
@@ -161,7 +195,7 @@ describe('stress', () => {
     expect(named.err).toContain('Did you mean "mast-foot"?');
     const loadCase = await lapwright(['stress', path, '--joint', 'mast-foot', '--case', 'windhot']);
     expect(loadCase.code).toBe(2);
-    expect(loadCase.err).toContain('joints.0.loads');
+    expect(loadCase.err).toContain('mast.json: --case: ');
     expect(loadCase.err).toContain('Did you mean "wind-hot"?');
     const nothing = await lapwright(['stress', path, '--joint', 'xyz', '--case', 'wind-hot']);
     expect(nothing.err).toContain('It has: mast-foot.');

@@ -5,7 +5,9 @@
 import { setTimeout } from 'node:timers/promises';
 import { parentPort, threadId } from 'node:worker_threads';
 
-parentPort?.on('message', async ({ id, input, share }) => {
+parentPort?.on('message', async ({ id, input: told, share }) => {
+  // Told to one share alone, the others just answer.
+  const input = (told.part ?? share?.part) === share?.part ? told : { tell: 'nothing' };
   if (input.tell === 'die') process.exit(3);
   if (input.tell === 'throw') {
     queueMicrotask(() => {

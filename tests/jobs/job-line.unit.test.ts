@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { afterEach, describe, expect, it, onTestFinished, vi } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { type Caller, type JobLine, makeJobLine } from '../../src/main/jobs/job-line.ts';
 import type { Reply } from '../../src/shared/reply.ts';
 
@@ -17,10 +17,6 @@ interface Told {
   readonly tell: unknown;
   readonly delay?: number;
   readonly jointId?: string;
-  readonly job?: string;
-  readonly steps?: number;
-  readonly of?: number;
-  readonly pace?: number;
 }
 const ask = (input: Told, caller: Caller = {}): Promise<Reply<unknown>> =>
   line.run('joint.sweep', input, caller);
@@ -134,111 +130,5 @@ describe('a line of jobs', () => {
     await line.close();
     expect(await Promise.all(replies)).toMatchObject([notComputable, notComputable]);
     expect(await ask({ tell: 'late' })).toMatchObject(notComputable);
-  });
-});
-
-describe('a job that is followed', () => {
-  const one = { client: 'one' };
-  const stateOf = (job: string, client: string | undefined = 'one') =>
-    line.desk(client).progress(job).state;
-  const running = (job: string) =>
-    vi.waitFor(() => expect(line.desk('one').progress(job).done).toBeGreaterThan(0));
-
-  it('tells how far it is while it runs, and whoever waits that it waits', async () => {
-    open();
-    const first = ask({ tell: 'hang after', steps: 3, job: 'first', jointId: 'root' }, one);
-    const second = ask({ tell: 'second', job: 'second', jointId: 'tip' }, one);
-    expect(stateOf('second')).toBe('waiting');
-    await vi.waitFor(() => expect(line.desk('one').progress('first').done).toBe(3));
-    const seen = line.desk('one').progress('first');
-    expect(seen).toMatchObject({ state: 'running', total: 3, what: 'step 3' });
-    expect(seen.elapsed).toBeGreaterThan(0);
-    expect(line.desk('one').progress('second')).toMatchObject({ elapsed: 0, left: null });
-    line.desk('one').stop('first');
-    expect(await first).toMatchObject({ ok: false, error: { code: 'stopped' } });
-    expect(await second).toMatchObject({ ok: true });
-    expect([stateOf('first'), stateOf('second')]).toEqual(['unknown', 'unknown']);
-  });
-
-  it('says how long it will take once it has gone on for a while', async () => {
-    open();
-    const job = ask({ tell: 'hang after', steps: 3, of: 4, pace: 200, job: 'a' }, one);
-    const seen = () => line.desk('one').progress('a');
-    await vi.waitFor(() => expect(seen().done).toBe(3), 60_000);
-    const { left, elapsed } = seen();
-    // A quarter of the work is left: a third of the time that the rest took, and no more.
-    expect(left).toBeLessThanOrEqual(elapsed / 3);
-    expect(left).toBeGreaterThanOrEqual(0);
-    line.desk('one').stop('a');
-    await job;
-  });
-
-  it('calls whoever asked at every sign of progress', async () => {
-    open();
-    const told: unknown[] = [];
-    await ask({ tell: 'a', steps: 3 }, { progress: (...tick) => told.push(tick) });
-    expect(told).toEqual([
-      [1, 3, 'step 1'],
-      [2, 3, 'step 2'],
-      [3, 3, 'step 3'],
-    ]);
-  });
-
-  it('is stopped at once, running or waiting, and the next one runs', async () => {
-    open();
-    const first = ask({ tell: 'hang after', steps: 1, job: 'a', jointId: 'root' }, one);
-    const second = ask({ tell: 'waits', job: 'b', jointId: 'tip' }, one);
-    const third = ask({ tell: 'third', job: 'c', jointId: 'mast' }, one);
-    await running('a');
-    expect(line.desk('one').stop('b')).toBe(true);
-    expect(await second).toMatchObject({ ok: false, error: { code: 'stopped' } });
-    expect(stateOf('a')).toBe('running');
-    expect(line.desk('one').stop('a')).toBe(true);
-    expect(await first).toMatchObject({ ok: false, error: { code: 'stopped' } });
-    expect(await third).toMatchObject({ ok: true, value: { asked: 'third' } });
-    expect(line.desk('one').stop('a')).toBe(false);
-  });
-
-  it('is hidden from other clients, named or not', async () => {
-    open();
-    const job = ask({ tell: 'hang after', steps: 1, job: 'a' }, one);
-    const nameless = ask({ tell: 'waits', job: 'n' });
-    await running('a');
-    expect([stateOf('a', 'two'), line.desk(undefined).progress('a').state]).toEqual([
-      'unknown',
-      'unknown',
-    ]);
-    expect([line.desk('two').stop('a'), line.desk(undefined).stop('a')]).toEqual([false, false]);
-    expect(line.desk(undefined).progress('n').state).toBe('waiting');
-    expect(line.desk('one').stop('n')).toBe(false);
-    line.desk('one').stop('a');
-    expect(await job).toMatchObject({ ok: false, error: { code: 'stopped' } });
-    expect(await nameless).toMatchObject({ ok: true });
-  });
-
-  it('may take as long as it likes while it goes on', async () => {
-    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
-    onTestFinished(() => void vi.useRealTimers());
-    open(1000);
-    const steps = vi.fn(() => vi.advanceTimersByTime(900));
-    const job = ask({ tell: 'done', steps: 3 }, { progress: steps });
-    expect(await job).toMatchObject({ ok: true, value: { asked: 'done' } });
-    expect(steps).toHaveBeenCalledTimes(3);
-    const late = ask({ tell: 'hang after', steps: 1 }, { progress: steps });
-    await vi.waitUntil(() => steps.mock.calls.length === 4);
-    vi.advanceTimersByTime(100);
-    expect(await late).toMatchObject(notComputable);
-  });
-
-  it('is dropped when its client leaves', async () => {
-    open();
-    const gone = [
-      ask({ tell: 'hang', jointId: 'root' }, one),
-      ask({ tell: 'waits', jointId: 'tip' }, one),
-    ];
-    const other = ask({ tell: 'other' }, { client: 'two' });
-    line.leave('one');
-    expect(await Promise.all(gone)).toMatchObject([notComputable, notComputable]);
-    expect(await other).toMatchObject({ ok: true });
   });
 });

@@ -1,6 +1,8 @@
 /** What long requests tell while they work; the answer is the same whoever follows. */
 import { describe, expect, it } from 'vitest';
 import { createAsk } from '../../src/main/ask.ts';
+import { mergeChecks } from '../../src/main/handlers/check.ts';
+import type { Share } from '../../src/main/jobs/progress.ts';
 import type { Project } from '../../src/shared/project.ts';
 import type { Reply } from '../../src/shared/reply.ts';
 import type { CheckReport, Opened } from '../../src/shared/reports.ts';
@@ -69,5 +71,42 @@ describe('long requests', () => {
     const plain = await ask('project.check', { document });
     const input = { document, job: 'check-1' };
     expect(await ask('project.check', input, { progress: () => undefined })).toEqual(plain);
+  });
+});
+
+describe('a check in shares', () => {
+  const part = (document: unknown, share: Share) =>
+    ask('project.check', { document }, { share }) as Promise<Reply<CheckReport>>;
+  const parts = (document: unknown, of: number) =>
+    Promise.all(Array.from({ length: of }, (_part, i) => part(document, { part: i, of })));
+
+  it.each([2, 3])('of %d is the same, in the same order', async (of) => {
+    const document = await curlew();
+    const replies = await parts(document, of);
+    expect(mergeChecks(replies)).toEqual(await ask('project.check', { document }));
+    const [first] = replies;
+    expect(first!.ok && first!.value.joints).toHaveLength(2);
+  });
+
+  it('says what is wrong with the project, once', async () => {
+    const document = { ...(await curlew()), name: '' };
+    expect(mergeChecks(await parts(document, 2))).toEqual(await ask('project.check', { document }));
+  });
+
+  it('steps together through as many steps as the whole', async () => {
+    const document = await curlew();
+    const last = await Promise.all(
+      [0, 1, 2].map(async (i) => {
+        let tick: number[] = [];
+        const progress = (done: number, total: number) => {
+          tick = [done, total];
+        };
+        await ask('project.check', { document }, { progress, share: { part: i, of: 3 } });
+        return tick;
+      }),
+    );
+    const [, total] = last[0]!;
+    expect(last.reduce((sum, [done = 0]) => sum + done, 0)).toBe(total);
+    expect(last.every(([, all]) => all === total)).toBe(true);
   });
 });

@@ -1,16 +1,19 @@
 /** Engineering constants of laminates: closed forms and limits. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   inPlaneConstants,
   reducedBending,
   throughConstants,
 } from '../../src/model/laminate/constants.ts';
+import { freeConstants, freeDifferences } from '../../src/model/laminate/free-constants.ts';
 import { laminateMaterial } from '../../src/model/laminate/material.ts';
 import { invertPlane, type Triple, times } from '../../src/model/laminate/plane.ts';
 import { minorPoisson, reducedStiffness, transversePoisson } from '../../src/model/laminate/ply.ts';
 import { makeStack, respond, type Stack, stiffnessOf } from '../../src/model/laminate/stack.ts';
 import { expectClose } from '../support/close.ts';
-import { carbon, isotropicPly, quasi } from '../support/plies.ts';
+import { carbon, elasticPly, isotropicPly, quasi } from '../support/plies.ts';
+import { angles, plies } from '../support/random-laminates.ts';
 
 describe('engineering constants', () => {
   it('of a quasi-isotropic stack are the closed forms from the invariants of the ply', () => {
@@ -119,5 +122,80 @@ describe('engineering constants', () => {
     expect(() => laminateMaterial({ ...carbon, transverseShearModulus: 2000 }, [0], 1)).toThrow(
       /G23 is too low/,
     );
+  });
+});
+
+describe('engineering constants of a wall free to bend and twist', () => {
+  it('are those of two strips bonded face to face, worked by hand', () => {
+    // Two plies of thickness h, no Poisson's ratio: along the axis a beam of E1 on one of E2. With
+    // A = (E1 + E2)h, B = (E2 − E1)h²/2, D = (E1 + E2)h³/3 the force for unit strain at the middle,
+    // no moment, is A − B²/D: Ex = (E1 + E2)/2 − 3(E1 − E2)²/(8(E1 + E2)).
+    const [e1, e2, a1, a2] = [130_000, 9000, -0.3e-6, 30e-6];
+    const ply = elasticPly({
+      axialModulus: e1,
+      transverseModulus: e2,
+      shearModulus: 4800,
+      poisson: 0,
+      axialExpansion: a1,
+      transverseExpansion: a2,
+    });
+    const stiffness = stiffnessOf(makeStack(ply, [0, 90], 0.4));
+    const held = inPlaneConstants(stiffness);
+    const free = freeConstants(stiffness);
+    const modulus = (e1 + e2) / 2 - (3 * (e1 - e2) ** 2) / (8 * (e1 + e2));
+    expectClose(held.axialModulus, (e1 + e2) / 2, { relative: 1e-12 }, 'Ex held');
+    expectClose(free.axialModulus, modulus, { relative: 1e-12 }, 'Ex free');
+    expectClose(free.hoopModulus, modulus, { relative: 1e-12 }, 'Ey free');
+    // Both plies shear alike, and no coupling reaches shear.
+    expectClose(free.shearModulus, 4800, { relative: 1e-12 }, 'Gxy free');
+    // A bimetal: strain at the common face by Timoshenko's strip, the middle surface being that face.
+    const h = 0.2;
+    const m = (e1 * h ** 2) / 2;
+    const n = (e2 * h ** 2) / 2;
+    const [a, b, d] = [(e1 + e2) * h, n - m, ((e1 + e2) * h ** 3) / 3];
+    const [force, moment] = [(e1 * a1 + e2 * a2) * h, n * a2 - m * a1];
+    const expansion = (d * force - b * moment) / (a * d - b * b);
+    expectClose(free.axialExpansion, expansion, { relative: 1e-10 }, 'αx free');
+  });
+
+  it('are what a free wall answers, and are never stiffer than those held', () => {
+    fc.assert(
+      fc.property(plies, angles, (ply, stack) => {
+        const stiffness = stiffnessOf(makeStack(ply, stack));
+        const { thickness } = stiffness;
+        const free = freeConstants(stiffness);
+        const held = inPlaneConstants(stiffness);
+        const along = respond(stiffness, { force: [1, 0, 0] }).strain;
+        const around = respond(stiffness, { force: [0, 1, 0] }).strain;
+        const sheared = respond(stiffness, { force: [0, 0, 1] }).strain;
+        const warm = respond(stiffness, { deltaT: 1 }).strain;
+        const near = { relative: 1e-8, absolute: 1e-15 };
+        expectClose(1 / (thickness * free.axialModulus), along[0], near, 'Ex');
+        expectClose(1 / (thickness * free.hoopModulus), around[1], near, 'Ey');
+        expectClose(1 / (thickness * free.shearModulus), sheared[2], near, 'Gxy');
+        expectClose(-free.poisson * along[0], along[1], near, 'νxy');
+        expectClose(free.axialExpansion, warm[0], near, 'αx');
+        expectClose(free.hoopExpansion, warm[1], near, 'αy');
+        for (const key of ['axialModulus', 'hoopModulus', 'shearModulus'] as const) {
+          expect(free[key]).toBeLessThanOrEqual(held[key] * (1 + 1e-9));
+        }
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('are told only where they differ by more than a hundredth', () => {
+    const of = (stack: readonly number[]) => freeDifferences(stiffnessOf(makeStack(carbon, stack)));
+    expect(of(quasi)).toEqual({});
+    expect(of([0])).toEqual({});
+    const { axialModulus, hoopModulus, shearModulus } = of([0, 90]);
+    expect(axialModulus).toBeLessThan(0.6 * 75_000);
+    expect(hoopModulus).toBeLessThan(0.6 * 75_000);
+    // A cross-ply couples stretching and bending alone: shear is the same.
+    expect(shearModulus).toBeUndefined();
+    // One odd ply in sixty-one hardly bends the wall.
+    const thick = Array.from({ length: 61 }, (_, i) => (i === 31 ? 90 : 0));
+    expect(inPlaneConstants(stiffnessOf(makeStack(carbon, thick))).curvatureHeld).toBe(true);
+    expect(of(thick)).toEqual({});
   });
 });

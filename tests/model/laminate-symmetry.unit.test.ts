@@ -24,6 +24,13 @@ describe('the traits of a stack', () => {
     });
   });
 
+  it('name the faces of a strip, which has no inside', () => {
+    const { reasons } = traitsOf(makeStack(carbon, [0, 90]), ['lower face', 'upper face']);
+    expect(reasons).toEqual([
+      'Not symmetric: ply 1 from the lower face is 0°, ply 1 from the upper face 90°.',
+    ]);
+  });
+
   it('look at thickness and material as well', () => {
     const other = { ...carbon, axialModulus: 70_000 };
     expect(

@@ -227,6 +227,28 @@ describe('what must hold between the fields of a project', () => {
     expect(message).toContain('two dry states at 23 °C: keep one');
   });
 
+  it('a gap stands once in the table of strength against gap, in any order', () => {
+    const knockdowns = (...gap: { gap: number; factor: number }[]) => ({
+      environment: 1,
+      ageing: 1,
+      scatter: 1,
+      gap,
+      source: { kind: 'tested', text: 'coupons' },
+    });
+    const [a, b, c] = [
+      { gap: 0.2, factor: 1 },
+      { gap: 0.5, factor: 0.8 },
+      { gap: 0.3, factor: 0.9 },
+    ] as const;
+    const at = ['adhesives', 0, 'knockdowns'];
+    expect(readProject(withAt(curlew, at, knockdowns(a, b, c))).ok).toBe(true);
+    for (const again of [{ gap: 0.2, factor: 0.7 }, a]) {
+      const { field, message } = refusal(at, knockdowns(a, b, again));
+      expect(field).toBe('adhesives.0.knockdowns.gap.2.gap');
+      expect(message).toMatch(/has two rows of strength at a gap of 0\.2 mm: keep one/);
+    }
+  });
+
   it('a metal is not weaker when it breaks than when it yields', () => {
     const { field, message } = refusal(['adherends', 2, 'ultimateStrength'], 829);
     expect(field).toBe('adherends.2.ultimateStrength');

@@ -92,6 +92,23 @@ describe('the ledger of knockdowns', () => {
     expect(screen.queryByRole('textbox', { name: 'Knockdown, gap of row 3' })).toBeNull();
   });
 
+  it('adds a row at a gap that is not in the table yet', () => {
+    const { sent } = renderInputs(makeProject(), 'tip');
+    disclose(/^Knockdowns/);
+    press('Add knockdowns');
+    const gaps = (): (number | undefined)[] =>
+      (sent().adhesives[0]?.knockdowns?.gap ?? []).map(({ gap }) => gap);
+    for (let row = 0; row < 2; row++) press('Add a gap');
+    type('Knockdown, gap of row 2', '0.1');
+    // The last row is not the thickest: a step past it is taken.
+    press('Add a gap');
+    expect(gaps()).toEqual([0.2, 0.1, 0.3]);
+    type('Knockdown, gap of row 3', '5');
+    for (let row = 0; row < 2; row++) press('Add a gap');
+    expect(gaps()).toEqual([0.2, 0.1, 5, 4.9, 4.8]);
+    expect(readProject(sent()).ok).toBe(true);
+  });
+
   it('does not keep bad text of a row that was taken away', () => {
     const { issues } = renderInputs(makeProject(), 'tip');
     disclose(/^Knockdowns/);

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nearest } from '../../src/renderer/charts/bond-picture.ts';
 import {
@@ -23,6 +24,7 @@ import {
   sweepTable,
 } from '../../src/renderer/charts/sweep-data.ts';
 import type { LayeredStress } from '../../src/shared/reports.ts';
+import { figure } from '../../src/shared/words.ts';
 import { makeBond, makeLayered, makeStress, makeSweep } from './support/reports.ts';
 
 const turned = makeBond(30);
@@ -139,11 +141,50 @@ describe('the peel chart', () => {
     expect(peelPlot(makeStress(30)).levels).toEqual([{ value: 42, text: 'peel strength 42.0' }]);
   });
 
-  it('is not flattened by a strength far above: that is told instead', () => {
+  it('is not flattened by a strength far above: that is told at its upper edge', () => {
     const strong = one({ strength: 420 });
     expect(drawnStrengths(strong)).toEqual([]);
     expect(peelRange(strong).high).toBeLessThan(42);
-    expect(peelPlot(strong).note).toBe('↑ peel strength 420');
+    expect(peelPlot(strong).beyond).toBe('peel strength 420 MPa ↑');
+    // A strength that is drawn is told at its line alone.
+    expect(peelPlot(makeStress(30)).beyond).toBeNull();
+  });
+
+  it('tells of every strength, by a line in view or at the upper edge', () => {
+    const values = fc.double({ min: -30, max: 60, noNaN: true });
+    const strengths = fc.array(fc.double({ min: 0.1, max: 500, noNaN: true }), {
+      minLength: 2,
+      maxLength: 2,
+    });
+    fc.assert(
+      fc.property(strengths, fc.array(values, { minLength: 3, maxLength: 3 }), (pair, peel) => {
+        const bonds = pair.map((strength) =>
+          makeBond(30, { layered: makeLayered(30, { strength, peel, capped: null }) }),
+        );
+        const { levels, range, beyond } = peelPlot(makeStress(30, { bonds }));
+        for (const strength of pair) {
+          const line = levels.find(({ value }) => value === strength);
+          if (line) expect(line.value).toBeLessThanOrEqual(range.high);
+          else expect(beyond).toContain(figure(strength));
+        }
+      }),
+    );
+  });
+
+  it('has every yield of shear in view: none is beyond its scale', () => {
+    const values = fc.array(fc.double({ min: -500, max: 500, noNaN: true }), { minLength: 3 });
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 500, noNaN: true }), values, (shearYield, shear) => {
+        const stress = makeStress(30, { bonds: [makeBond(30, { shearYield, shear })] });
+        const { levels, range, beyond } = shearPlot(stress, String);
+        expect(beyond).toBeNull();
+        expect(levels.length).toBeGreaterThan(0);
+        for (const { value } of levels) {
+          expect(value).toBeGreaterThanOrEqual(range.low);
+          expect(value).toBeLessThanOrEqual(range.high);
+        }
+      }),
+    );
   });
 
   it('draws no line where no strength is given, and says so', () => {

@@ -149,6 +149,28 @@ describe('what the core says of it', () => {
     expect(screen.getByText(/E 45\.0 GPa along, 33\.4 GPa around/)).toBeTruthy();
   });
 
+  it('has the constants of the free wall beside those held, where they differ', async () => {
+    renderInputs(makeLaminateProject('[0/90]'), 'tip');
+    await plies();
+    const row = (symbol: string): string =>
+      within(screen.getByLabelText('Laminate properties'))
+        .getByText(symbol)
+        .parentElement!.textContent!.trim();
+    expect(row('Ex')).toBe('Ex70.0 GPa');
+    expect(row('Ex, free')).toBe('Ex, free35.0 GPa');
+    expect(row('νxθ, free')).toBe('νxθ, free0.15');
+    expect(screen.queryByText('Eθ, free')).toBeNull();
+    // The free figure stands right after the one held.
+    expect(screen.getByLabelText('Laminate properties').textContent).toContain(
+      'Ex70.0 GPaEx, free35.0 GPaEθ',
+    );
+    const label = screen.getByText('Ex, free').closest('[title]')!;
+    expect(label.getAttribute('title')).toContain('free to bend and twist');
+    expect(screen.getByText(/33\.4 GPa around; curvature suppressed/)).toBeTruthy();
+    type('Tube stack', '[0/90]s');
+    await waitFor(() => expect(screen.queryByText(/, free|suppressed/)).toBeNull());
+  });
+
   it('has A, B and D in tables, and the moduli in bending', async () => {
     renderInputs(makeLaminateProject(), 'tip');
     await plies();
@@ -174,7 +196,8 @@ describe('what the core says of it', () => {
     renderInputs(project, 'lug');
     expect((await plies()).textContent).toMatch(/upper.*lower/);
     expect(screen.getByLabelText('Laminate properties').textContent).toContain('Ey');
-    expect(field('Strip stack')).toBeTruthy();
+    type('Strip stack', '[0/90]');
+    expect(await screen.findByText(/not symmetric from its lower face/)).toBeTruthy();
   });
 
   it('is not shown of the laminate chosen before', async () => {

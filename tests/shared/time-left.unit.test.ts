@@ -8,6 +8,10 @@ describe('seconds left', () => {
     expect(secondsLeft(100, 100, 10)).toBe(0);
   });
 
+  it('are told of a few steps once these took long', () => {
+    expect(secondsLeft(4, 1000, 10)).toBe(2490);
+  });
+
   it('never fall below none', () => {
     expect(secondsLeft(9, 10, 9, 60)).toBe(0);
   });
@@ -15,6 +19,7 @@ describe('seconds left', () => {
   it.each([
     ['nothing is done', 0, 100, 10],
     ['it has hardly begun', 5, 100, 0.1],
+    ['the first of many steps are done', 4, 1000, 9],
     ['the number of steps is not known', 5, 0, 10],
     ['a step is no number', Number.NaN, 100, 10],
   ])('are not told while %s', (_why, done, total, elapsed) => {

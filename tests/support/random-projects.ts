@@ -138,8 +138,9 @@ const adhesive = fc
         environment: anyValue('knockdown'),
         ageing: anyValue('knockdown'),
         scatter: anyValue('knockdown'),
-        gap: fc.array(fc.record({ gap: anyValue('gap'), factor: anyValue('knockdown') }), {
+        gap: fc.uniqueArray(fc.record({ gap: anyValue('gap'), factor: anyValue('knockdown') }), {
           maxLength: 3,
+          selector: ({ gap }) => gap,
         }),
         source,
       }),

@@ -3,12 +3,14 @@ import { type Check, isCurve, type Topic } from './case.ts';
 import { finiteElements } from './cases/finite-elements.ts';
 import { flatLaps } from './cases/flat-laps.ts';
 import { laminates } from './cases/laminates.ts';
+import { lapsCompared } from './cases/laps-compared.ts';
 import { layeredAcceptance } from './cases/layered-acceptance.ts';
 import { layeredReference } from './cases/layered-reference.ts';
 import { layeredShells } from './cases/layered-shells.ts';
 import { plastic } from './cases/plastic.ts';
 import { sections } from './cases/sections.ts';
 import { shearLag } from './cases/shear-lag.ts';
+import { springsTopic } from './cases/springs.ts';
 import { tapers } from './cases/tapers.ts';
 import { twoBonds } from './cases/two-bonds.ts';
 import { wholeJoints } from './cases/whole-joints.ts';
@@ -23,6 +25,8 @@ export const topics: readonly Topic[] = [
   twoBonds,
   tapers,
   sections,
+  lapsCompared,
+  springsTopic,
   wholeJoints,
   laminates,
   flatLaps,

@@ -1,9 +1,10 @@
 /** The whole project: every joint with its lowest margin. */
 import { MODEL_VERSION } from '../../model/version.ts';
 import type { Joint, Project } from '../../shared/project.ts';
-import { ok } from '../../shared/reply.ts';
+import { ok, type Reply } from '../../shared/reply.ts';
 import type { CheckReport, JointSummary, MarginState } from '../../shared/reports.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
+import { dealtBack } from '../jobs/shares.ts';
 import { lowestOfJoint } from './corners.ts';
 import { jointFlags } from './flags.ts';
 import { guarded } from './guarded.ts';
@@ -41,9 +42,15 @@ function summarise(
 /** Progress counts load cases; a joint without one is a step too. */
 const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
 
+const countStates = (joints: readonly JointSummary[]): CheckReport['counts'] => {
+  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
+  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
+  return counts;
+};
+
 /**
- * @param context `share`: only every so manyth joint is judged, and the report holds these alone;
- * `mergeChecks` puts the shares together
+ * @param context with a `share`, only every so manyth joint is judged, and the report holds these
+ * alone: `mergeChecks` puts the shares together
  */
 export function check(project: Project, context: JobContext = unwatched): CheckReport {
   const { progress, share = { part: 0, of: 1 } } = context;
@@ -59,13 +66,23 @@ export function check(project: Project, context: JobContext = unwatched): CheckR
     told(1);
     done += steps;
   }
-  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
-  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
   return {
     project: project.name,
     targetMargin: project.settings.targetMargin,
     joints,
-    counts,
+    counts: countStates(joints),
     modelVersion: MODEL_VERSION,
   };
+}
+
+/** The report of the whole project from those of its shares, in their order. */
+export function mergeChecks(replies: readonly Reply<CheckReport>[]): Reply<CheckReport> {
+  const shares: CheckReport[] = [];
+  for (const reply of replies) {
+    // What is wrong with the project, every share says.
+    if (!reply.ok) return reply;
+    shares.push(reply.value);
+  }
+  const joints = dealtBack(shares.map((share) => share.joints));
+  return ok({ ...shares[0]!, joints, counts: countStates(joints) });
 }

@@ -7,7 +7,7 @@ import { severestFirst } from '../../model/margins/severest-first.ts';
 import { MODEL_VERSION } from '../../model/version.ts';
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { Joint, Project } from '../../shared/project.ts';
-import { ok } from '../../shared/reply.ts';
+import { ok, type Reply } from '../../shared/reply.ts';
 import type {
   CornerCell,
   CornerMargin,
@@ -16,6 +16,7 @@ import type {
   MarginState,
 } from '../../shared/reports.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
+import { dealtBack } from '../jobs/shares.ts';
 import { guarded } from './guarded.ts';
 import { describeJoint } from './labels.ts';
 import { type Governing, questionOf, toMargin, withCase } from './margins.ts';
@@ -109,25 +110,34 @@ export interface CornersQuestion {
 /** Progress counts cells; a joint without a load case is a step too. */
 const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
 
-/** @param jointId must be one of the project's */
+const countStates = (joints: readonly JointCorners[]): CornersReport['counts'] => {
+  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
+  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
+  return counts;
+};
+
+const countLooks = (joints: readonly JointCorners[]): number =>
+  joints.reduce((sum, { states }) => sum + states, 0);
+
+/**
+ * @param jointId must be one of the project's
+ * @param context with a `share`, only every so manyth joint is judged: `mergeCorners` puts them together
+ */
 export function corners(
   project: Project,
   { jointId }: CornersQuestion,
-  { progress }: JobContext = unwatched,
+  context: JobContext = unwatched,
 ): CornersReport {
+  const { progress, share = { part: 0, of: 1 } } = context;
   const wanted = [...project.joints.entries()].filter(
     ([, { id }]) => jointId === undefined || id === jointId,
   );
   const total = wanted.reduce((sum, [, joint]) => sum + stepsOf(joint), 0);
   let done = 0;
   let listed: readonly CornerMargin[] | null = null;
-  const joints = wanted.map(([index, joint]): JointCorners => {
-    const common = {
-      jointId: joint.id,
-      name: joint.name,
-      description: describeJoint(joint),
-      flat: isFlat(joint),
-    };
+  const joints: JointCorners[] = [];
+  for (const [place, [index, joint]] of wanted.entries()) {
+    if (place % share.of !== share.part) continue;
     const told = (cells: number, caseName: string): void =>
       progress(done + cells, total, `${joint.name}, ${caseName}`);
     const reply = guarded(index, () =>
@@ -135,13 +145,19 @@ export function corners(
     );
     done += stepsOf(joint);
     progress(done, total, joint.name);
-    if (!reply.ok) return { ...common, cells: [], lowest: null, states: 0, refused: reply.error };
-    const { corners: all, ...computed } = reply.value;
-    listed = all;
-    return { ...common, ...computed, refused: null };
-  });
-  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
-  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
+    const computed = reply.ok ? reply.value : { cells: [], lowest: null, states: 0, corners: null };
+    listed = computed.corners;
+    joints.push({
+      jointId: joint.id,
+      name: joint.name,
+      description: describeJoint(joint),
+      flat: isFlat(joint),
+      cells: computed.cells,
+      lowest: computed.lowest,
+      states: computed.states,
+      refused: reply.ok ? null : reply.error,
+    });
+  }
   const acting = new Set(wanted.flatMap(([, { loads }]) => loads.map((load) => load.case)));
   return {
     project: project.name,
@@ -150,9 +166,21 @@ export function corners(
       acting.has(id) ? [{ caseId: id, name }] : [],
     ),
     joints,
-    counts,
-    states: joints.reduce((sum, { states }) => sum + states, 0),
+    counts: countStates(joints),
+    states: countLooks(joints),
     corners: listed,
     modelVersion: MODEL_VERSION,
   };
+}
+
+/** The report of the whole project from those of its shares, in their order. */
+export function mergeCorners(replies: readonly Reply<CornersReport>[]): Reply<CornersReport> {
+  const shares: CornersReport[] = [];
+  for (const reply of replies) {
+    // What is wrong with the project, every share says.
+    if (!reply.ok) return reply;
+    shares.push(reply.value);
+  }
+  const joints = dealtBack(shares.map((share) => share.joints));
+  return ok({ ...shares[0]!, joints, counts: countStates(joints), states: countLooks(joints) });
 }

@@ -3,7 +3,7 @@
 import { domainsOf } from '../../model/validity/domains.ts';
 import { marginWorking } from '../../model/working/modes.ts';
 import { type Focus, figures } from '../../shared/contract.ts';
-import type { Project } from '../../shared/project.ts';
+import type { Joint, Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Mode, Place, Working } from '../../shared/reports.ts';
 import { caseText, environment, kindOf, whereText } from '../../shared/words.ts';
@@ -24,6 +24,10 @@ export interface Question {
 
 const isFigure = (subject: string): subject is Figure =>
   (figures as readonly string[]).includes(subject);
+
+/** Figures that a joint of this type has: only a flat single lap has an edge moment. */
+const figuresOf = ({ type }: Joint): readonly Figure[] =>
+  figures.filter((figure) => figure !== 'edge-moment' || type === 'flat-single');
 
 const list = (names: readonly string[]): string => [...new Set(names)].join(', ');
 
@@ -48,7 +52,7 @@ export function explain(
     return refuse(
       'not-found',
       'subject',
-      `Nothing here is called "${subject}". This joint has: ${list([...modes, ...figures])}.`,
+      `Nothing here is called "${subject}". This joint has: ${list([...modes, ...figuresOf(joint)])}.`,
     );
   }
   return isFigure(subject)
@@ -76,11 +80,13 @@ function explainMode(
   const row = rowInFocus(resolved, settings, rows, about, focus, there);
   if (!row) {
     const parts = fitting(rows, { mode }).map(({ result }) => result.part);
-    const message =
-      part !== undefined && parts.length > 0 && !parts.includes(part)
-        ? `The ${part} has no such margin; it is listed for: ${list(parts)}.`
-        : whyNot(mode, resolved, there);
-    return refuse('not-found', 'subject', message);
+    return part !== undefined && parts.length > 0 && !parts.includes(part)
+      ? refuse(
+          'not-found',
+          'part',
+          `The ${part} has no such margin; it is listed for: ${list(parts)}.`,
+        )
+      : refuse('not-found', 'subject', whyNot(mode, resolved, there));
   }
   const { state, result, loadCase, condition } = row;
   const margin = toMargin(row, resolved, settings.targetMargin, '');

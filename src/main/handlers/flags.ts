@@ -1,11 +1,12 @@
 /** What a reader must know about a joint's figures beside the figures. */
 
 import { adhesiveStateAt } from '../../model/joint/adhesive-state.ts';
-import { type Assembly, assemble } from '../../model/joint/assembly.ts';
+import { assemble } from '../../model/joint/assembly.ts';
 import { THIN_WALL } from '../../model/validity/domains.ts';
 import type { Flag } from '../../shared/reports.ts';
 import { caseText } from '../../shared/words.ts';
 import type { ResolvedJoint } from './resolve.ts';
+import { stackFlags } from './stack-flags.ts';
 
 /** Bondlines for which adhesives' shear properties are usually measured, mm (common practice, no source). */
 const USUAL_GAP = { min: 0.05, max: 0.5 };
@@ -108,27 +109,6 @@ function missingData({ adhesive, input }: ResolvedJoint): Flag[] {
     }
   }
   return flags;
-}
-
-/** Farther from its plies' own thickness than this, a wall is not what was laid up. */
-const SCALED = 0.01;
-
-function stackFlags({ tube, outers }: Assembly): Flag[] {
-  return [tube, ...outers].flatMap(({ name, material }): Flag[] => {
-    if (material.kind !== 'laminate') return [];
-    const { traits, scale } = material;
-    const flags = traits.reasons.map((reason) => ({
-      code: reason.startsWith('Not balanced') ? 'stack-unbalanced' : 'stack-unsymmetric',
-      message: `The ${name}'s stack: ${reason} It bends or twists as it stretches, which the joint's model leaves out.`,
-    }));
-    if (Math.abs(scale - 1) > SCALED) {
-      flags.push({
-        code: 'stack-scaled',
-        message: `The ${name}'s plies as they come make ${(1 / scale).toFixed(2)} times its wall: they are scaled to it.`,
-      });
-    }
-    return flags;
-  });
 }
 
 /** With the sign that the rest of the page uses. */

@@ -18,6 +18,9 @@ export function describeJoint(joint: Joint): string {
   }
 }
 
+/** Walls of a flat joint: it has no tube. */
+const flatParts: ReadonlySet<string> = new Set(['strip', 'plate', 'lower strap', 'upper strap']);
+
 /** What a margin is called; walls are named, bonds only where there are two. */
 export function modeLabel(mode: Mode, part: string, atRoot = false): string {
   switch (mode) {
@@ -34,7 +37,7 @@ export function modeLabel(mode: Mode, part: string, atRoot = false): string {
     case 'fracture':
       return 'adhesive, fracture energy';
     case 'first-ply':
-      return `${part}, first ply at the ${atRoot ? 'tube end' : 'mouth'}`;
+      return `${part}, first ply at the ${atRoot ? `${flatParts.has(part) ? 'strip' : 'tube'} end` : 'mouth'}`;
     case 'durability-trough':
       return 'durability trough';
     case 'cyclic-shear':

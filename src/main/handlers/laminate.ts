@@ -6,18 +6,26 @@ import {
   inPlaneConstants,
   throughConstants,
 } from '../../model/laminate/constants.ts';
+import { freeDifferences } from '../../model/laminate/free-constants.ts';
 import { rowsOf } from '../../model/laminate/plane.ts';
 import { makeStack, stiffnessOf, thicknessOf } from '../../model/laminate/stack.ts';
-import { traitsOf } from '../../model/laminate/symmetry.ts';
+import { STRIP_FACES, TUBE_FACES, traitsOf } from '../../model/laminate/symmetry.ts';
+import { CURVATURE_HELD } from '../../shared/laminate-words.ts';
 import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
-import type { LaminateReport } from '../../shared/reports.ts';
+import type { LaminatePlane, LaminateReport } from '../../shared/reports.ts';
 import { readStack } from '../../shared/stack-notation.ts';
+
+const heldNote = (free: Partial<LaminatePlane>): string =>
+  Object.keys(free).length > 0
+    ? `${CURVATURE_HELD}; beside them those of the wall free to bend and twist, where they differ by more than 1 %.`
+    : `${CURVATURE_HELD}; those of the wall free to bend and twist differ by no more than 1 %.`;
 
 export function describeLaminate(
   project: Project,
   adherendId: string,
   wall: number | undefined,
+  flat: boolean,
 ): Reply<LaminateReport> {
   const index = project.adherends.findIndex(({ id }) => id === adherendId);
   const adherend = project.adherends[index];
@@ -38,9 +46,11 @@ export function describeLaminate(
     const plane = inPlaneConstants(stiffness);
     const bending = flexuralConstants(stiffness);
     const through = throughConstants(stack);
-    const traits = traitsOf(stack);
+    const traits = traitsOf(stack, flat ? STRIP_FACES : TUBE_FACES);
+    const free = freeDifferences(stiffness);
     const thickness = thicknessOf(stack);
     const notes = [...traits.reasons];
+    if (plane.curvatureHeld) notes.push(heldNote(free));
     if (Math.abs(thickness / own - 1) > 0.001) {
       notes.push(
         `Scaled: ${reading.angles.length} plies of ${ply.thickness} mm make ${Number(own.toPrecision(4))} mm, the wall is ${Number(thickness.toPrecision(4))} mm.`,
@@ -66,6 +76,8 @@ export function describeLaminate(
         axialExpansion: plane.axialExpansion,
         hoopExpansion: plane.hoopExpansion,
       },
+      curvatureHeld: plane.curvatureHeld,
+      free,
       bending: { axialModulus: bending.axialModulus, hoopModulus: bending.hoopModulus },
       through: {
         modulus: through.modulus,

@@ -1,5 +1,6 @@
 /** All margins of a joint: every case, every gap state, the worst of each mode and part kept. */
 import type { GapState, ModelSettings } from '../../model/joint/types.ts';
+import { STRIP_FACES, TUBE_FACES } from '../../model/laminate/symmetry.ts';
 import type { Mode } from '../../model/margins/asked.ts';
 import { WALL_MODES } from '../../model/margins/asked.ts';
 import { type GoverningRow, governingRows } from '../../model/margins/governing.ts';
@@ -72,11 +73,13 @@ function remarkOf({ mode, shearFirst }: ModeResult): string {
 }
 
 /** Which ply fails first, and what both criteria say. */
-function plyRemark({ plies, asked }: ModeResult): string {
+function plyRemark({ plies, asked }: ModeResult, flat: boolean): string {
   if (!plies) return '';
   const margin = (factor: number): string =>
     Number.isFinite(factor) ? signed(factor / asked - 1) : 'none';
-  return `ply ${plies.ply + 1} from the inside, ${plies.angle}°: Tsai-Wu ${margin(plies.tsaiWu)}, maximum strain ${margin(plies.maximumStrain)}`;
+  const [first] = flat ? STRIP_FACES : TUBE_FACES;
+  const angle = `${plies.angle}°`.replace('-', '−');
+  return `ply ${plies.ply + 1} from the ${first}, ${angle}: Tsai-Wu ${margin(plies.tsaiWu)}, maximum strain ${margin(plies.maximumStrain)}`;
 }
 
 /** Between plies the laminate's strength stands behind the figure; elsewhere the part's own. */
@@ -110,7 +113,7 @@ export function toMargin(
     theta: degrees(result.theta),
     part: result.part,
     typical: typicalBehind(result, resolved),
-    remark: remark || flows || plyRemark(result) || remarkOf(result),
+    remark: remark || flows || plyRemark(result, state.assembly.flat) || remarkOf(result),
     flags: marginFlags(result, state),
   };
 }

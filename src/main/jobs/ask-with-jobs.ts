@@ -3,11 +3,21 @@
  * Each kind of long request has a line of its own, so that a table of margins never waits for a
  * sweep.
  */
+import { availableParallelism } from 'node:os';
 import { isLongRequest, type LongRequestName, longRequestNames } from '../../shared/contract.ts';
 import type { Reply } from '../../shared/reply.ts';
+import type { CheckReport, CornersReport } from '../../shared/reports.ts';
 import { type Ask, type AskOptions, createAsk } from '../ask.ts';
+import { mergeChecks } from '../handlers/check.ts';
+import { mergeCorners } from '../handlers/corners.ts';
 import { type JobDesk, joinDesks } from './desk.ts';
-import { type Caller, type JobLine, type JobLineOptions, makeJobLine } from './job-line.ts';
+import {
+  type Caller,
+  type Division,
+  type JobLine,
+  type JobLineOptions,
+  makeJobLine,
+} from './job-line.ts';
 
 export type AskFor = (name: unknown, input: unknown, caller?: Caller) => Promise<Reply<unknown>>;
 
@@ -25,9 +35,37 @@ export interface Jobs {
 /** Asked for by a page as soon as it opens, or at a click that wants its answer at once. */
 const warmed: readonly LongRequestName[] = ['project.check', 'joint.sweep', 'joint.explain'];
 
-export function makeJobs(options: JobLineOptions): Jobs {
+/** Joints that are worth a thread of their own: one that starts has the program to load first. */
+const JOINTS_A_THREAD = 4;
+
+function jointsIn(input: unknown): number {
+  const { document } = (input ?? {}) as { document?: { joints?: unknown } | null };
+  return Array.isArray(document?.joints) ? document.joints.length : 0;
+}
+
+const isOfOneJoint = (input: unknown): boolean =>
+  (input as { jointId?: unknown } | null)?.jointId !== undefined;
+
+/** Requests that several threads may compute together; each computes the share it is given. */
+const divisions: Partial<Record<LongRequestName, Division>> = {
+  'project.check': {
+    most: (input) => Math.floor(jointsIn(input) / JOINTS_A_THREAD),
+    merge: (replies) => mergeChecks(replies as readonly Reply<CheckReport>[]),
+  },
+  'project.corners': {
+    // Of one joint alone there is nothing to share.
+    most: (input) => (isOfOneJoint(input) ? 1 : Math.floor(jointsIn(input) / JOINTS_A_THREAD)),
+    merge: (replies) => mergeCorners(replies as readonly Reply<CornersReport>[]),
+  },
+};
+
+/** All cores but the one that draws; each thread holds the program once more. */
+const spareThreads = (): number => Math.max(1, Math.min(4, availableParallelism() - 1));
+
+export function makeJobs(asked: JobLineOptions): Jobs {
+  const options = { threads: spareThreads(), ...asked };
   const lines = Object.fromEntries(
-    longRequestNames.map((name) => [name, makeJobLine(options)]),
+    longRequestNames.map((name) => [name, makeJobLine(options, divisions[name])]),
   ) as Record<LongRequestName, JobLine>;
   const all = Object.values(lines);
   return {

@@ -83,7 +83,8 @@ export function makeCrew({ worker, carrier }: CrewOptions): Crew {
   };
 
   const startThread = (part: number): Worker => {
-    const started = new Worker(worker, { workerData: { carrier } });
+    // Not what the program itself was started with, such as a script to evaluate.
+    const started = new Worker(worker, { workerData: { carrier }, execArgv: [] });
     // Waiting for work must not keep the program alive.
     started.unref();
     started.on('message', (news: JobNews) => {

@@ -17,7 +17,7 @@ import {
 import { expansionOf, reducedStiffness, throughCompliance, turnStiffness } from './ply.ts';
 import { type LaminateStiffness, type Stack, thicknessOf } from './stack.ts';
 
-export interface InPlaneConstants {
+export interface PlaneConstants {
   /** Ex */
   readonly axialModulus: number;
   /** Ey */
@@ -28,6 +28,9 @@ export interface InPlaneConstants {
   readonly poisson: number;
   readonly axialExpansion: number;
   readonly hoopExpansion: number;
+}
+
+export interface InPlaneConstants extends PlaneConstants {
   /** γxy per kelvin; zero when balanced. */
   readonly shearExpansion: number;
   /** B ≠ 0: the constants hold only where the wall is kept from bending, as in a closed tube. */
@@ -71,17 +74,20 @@ export function inPlaneConstants(stiffness: LaminateStiffness): InPlaneConstants
  * D* = D − B·A⁻¹·B: bending stiffness of a wall whose middle surface is free to stretch (N = 0).
  * D itself holds it from stretching; the two agree when B = 0.
  */
-export function reducedBending({ a, b, d }: LaminateStiffness): Plane {
-  const flexibility = invertPlane(a);
+export const reducedBending = ({ a, b, d }: LaminateStiffness): Plane => released(d, b, a);
+
+/** P − B·Q⁻¹·B: stiffness P where what couples to it by B is free. */
+export function released(p: Plane, b: Plane, q: Plane): Plane {
+  const flexibility = invertPlane(q);
   const [b1, b2, b6] = rowsOf(b);
   const less = (row: Triple, column: Triple): number => dot(row, times(flexibility, column));
   return {
-    c11: d.c11 - less(b1, b1),
-    c12: d.c12 - less(b1, b2),
-    c22: d.c22 - less(b2, b2),
-    c16: d.c16 - less(b1, b6),
-    c26: d.c26 - less(b2, b6),
-    c66: d.c66 - less(b6, b6),
+    c11: p.c11 - less(b1, b1),
+    c12: p.c12 - less(b1, b2),
+    c22: p.c22 - less(b2, b2),
+    c16: p.c16 - less(b1, b6),
+    c26: p.c26 - less(b2, b6),
+    c66: p.c66 - less(b6, b6),
   };
 }
 
@@ -166,10 +172,10 @@ export function throughConstants(stack: Stack): ThroughConstants {
     axialShear += share * (cc / ply.shearModulus + ss / ply.transverseShearModulus);
     hoopShear += share * (ss / ply.shearModulus + cc / ply.transverseShearModulus);
   }
-  const released = times(invertPlane(stiffness), pressed);
+  const relaxed = times(invertPlane(stiffness), pressed);
   return {
-    modulus: 1 / (compliance + dot(released, pressed)),
-    expansion: expansion + dot(released, heated),
+    modulus: 1 / (compliance + dot(relaxed, pressed)),
+    expansion: expansion + dot(relaxed, heated),
     axialShearModulus: 1 / axialShear,
     hoopShearModulus: 1 / hoopShear,
     interlaminarTension: Math.min(...stack.plies.map(({ ply }) => ply.interlaminarTension)),

@@ -119,7 +119,7 @@ const turned = {
   z: ['height of the face in the wall, outward', 'mm'],
   epsilon_theta: ['strain around', ''],
   gamma: ['shear strain', ''],
-  phi: ["angle of the ply from the tube's axis", 'rad'],
+  phi: ['angle of the ply from the axis', 'rad'],
 } as const satisfies Record<string, Named>;
 
 const plyStrain = (

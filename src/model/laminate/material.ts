@@ -2,7 +2,6 @@
 import { flexuralConstants, inPlaneConstants, throughConstants } from './constants.ts';
 import { checkPly, type Ply } from './ply.ts';
 import { makeStack, type Stack, stiffnessOf } from './stack.ts';
-import { type StackTraits, traitsOf } from './symmetry.ts';
 
 export interface LaminateProperties {
   /** Ex */
@@ -37,7 +36,6 @@ export interface LaminateProperties {
   readonly stack: Stack;
   /** Wall over the plies' own thickness: 1 when the stack as given makes the wall. */
   readonly scale: number;
-  readonly traits: StackTraits;
 }
 
 /**
@@ -73,6 +71,5 @@ export function laminateMaterial(
     bendingRatio: (12 * bending.reducedBendingStiffness * room) / (plane.axialModulus * wall ** 3),
     stack,
     scale: wall / (ply.thickness * angles.length),
-    traits: traitsOf(stack),
   };
 }

@@ -24,7 +24,12 @@ const alike = (a: StackPly, b: StackPly): boolean =>
 
 const degrees = (angle: number): string => `${angle < 0 ? '−' : ''}${Math.abs(angle)}°`;
 
-function unsymmetric({ plies }: Stack): string | undefined {
+/** Where the first ply lies and where the last: of a tube's wall, or of a strip. */
+export type Faces = readonly [first: string, last: string];
+export const TUBE_FACES: Faces = ['inside', 'outside'];
+export const STRIP_FACES: Faces = ['lower face', 'upper face'];
+
+function unsymmetric({ plies }: Stack, [first, last]: Faces): string | undefined {
   for (let k = 0; k < Math.floor(plies.length / 2); k++) {
     const inner = plies[k]!;
     const outer = plies[plies.length - 1 - k]!;
@@ -32,7 +37,7 @@ function unsymmetric({ plies }: Stack): string | undefined {
     const [i, o] = [degrees(inner.angle), degrees(outer.angle)];
     return i === o
       ? `Not symmetric: plies ${k + 1} and ${plies.length - k}, both ${i}, differ in thickness or material.`
-      : `Not symmetric: ply ${k + 1} from the inside is ${i}, ply ${k + 1} from the outside ${o}.`;
+      : `Not symmetric: ply ${k + 1} from the ${first} is ${i}, ply ${k + 1} from the ${last} ${o}.`;
   }
   return undefined;
 }
@@ -54,8 +59,8 @@ function unbalanced({ plies }: Stack): string | undefined {
   return undefined;
 }
 
-export function traitsOf(stack: Stack): StackTraits {
-  const reasons = [unsymmetric(stack), unbalanced(stack)];
+export function traitsOf(stack: Stack, faces: Faces = TUBE_FACES): StackTraits {
+  const reasons = [unsymmetric(stack, faces), unbalanced(stack)];
   return {
     symmetric: reasons[0] === undefined,
     balanced: reasons[1] === undefined,

@@ -4,22 +4,26 @@ import { equation, type Named } from '../card.ts';
 const MADE = 'Shares of the walls set by finite elements, in the verification book.';
 const PER_MM = 'mm/MPa';
 
-export const openingFlexibility = equation({
-  id: 'opening-flexibility',
-  title: 'Flexibility across the bond',
-  statement:
-    'Opening per peel: the layer, and a quarter of each wall beside it; a wall whose modulus through the thickness is not known counts as rigid.',
-  formula: 'h/E_c + (f_1 + f_2)/4',
-  symbols: {
-    h: ['gap', 'mm'],
-    E_c: ['modulus across the bond', 'MPa'],
-    f_1: ['thickness over modulus of the wall inside the bond, 0 where not known', PER_MM],
-    f_2: ['thickness over modulus of the wall outside the bond, 0 where not known', PER_MM],
-  },
-  result: ['F_j', 'flexibility across the bond', PER_MM],
-  source: MADE,
-  domains: ['thick-bond'],
-});
+/** A flat joint's walls lie below and above the bond, a tube's inside and outside of it. */
+const opening = (first: string, second: string) =>
+  equation({
+    id: 'opening-flexibility',
+    title: 'Flexibility across the bond',
+    statement:
+      'Opening per peel: the layer, and a quarter of each wall beside it; a wall whose modulus through the thickness is not known counts as rigid.',
+    formula: 'h/E_c + (f_1 + f_2)/4',
+    symbols: {
+      h: ['gap', 'mm'],
+      E_c: ['modulus across the bond', 'MPa'],
+      f_1: [`thickness over modulus of the wall ${first} the bond, 0 where not known`, PER_MM],
+      f_2: [`thickness over modulus of the wall ${second} the bond, 0 where not known`, PER_MM],
+    },
+    result: ['F_j', 'flexibility across the bond', PER_MM],
+    source: MADE,
+    domains: ['thick-bond'],
+  });
+export const openingFlexibility = opening('inside', 'outside');
+export const flatOpeningFlexibility = opening('below', 'above');
 
 const STIFFNESS = ['K_n', 'peel per opening of the bond', 'MPa/mm'] as const;
 const OWN: Named = ['flexibility across the bond', PER_MM];

@@ -6,7 +6,7 @@ const DOMAINS = ['short-overlap', 'thick-wall', 'thick-bond', 'unbalanced-lap', 
 
 const shared = {
   lambda: ['factor on the loads, as found', ''],
-  f: ['face: 1 outer, -1 inner', ''],
+  f: ['face: 1 outer or upper, -1 inner or lower', ''],
   m_T: ['moment in the wall by temperature, from the layered shells', 'N'],
   m_1: ['moment in the wall per newton, from the layered shells', ''],
   P: ['load at this clocking', 'N'],

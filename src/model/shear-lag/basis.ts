@@ -16,6 +16,10 @@ export interface Basis {
   evenBeyond(x: number): number;
   /** ∫ from x to L of odd. */
   oddBeyond(x: number): number;
+  /** ∫ over 0 … L of `evenBeyond`: L·tanh(ωL/2)/ω, for `evenBeyond` is odd about its middle value. */
+  readonly evenArea: number;
+  /** ∫ over 0 … L of `oddBeyond`: (L·coth(ωL/2) − 2/ω)/ω. */
+  readonly oddArea: number;
   /** tanh(ωL/2): slope of even at L over ω; 1/tanh is that of odd. */
   readonly tanh: number;
 }
@@ -31,13 +35,25 @@ export function makeBasis(omega: number, length: number): Basis {
       : Math.exp(-omega * x) * Math.expm1(far);
   };
   const evenHalf = rise / (omega * (1 + decay));
+  const tanh = rise / (1 + decay);
   return {
     omega,
     length,
-    tanh: rise / (1 + decay),
+    tanh,
     even: (x) => (Math.exp(-omega * (length - x)) + Math.exp(-omega * x)) / (1 + decay),
     odd: (x) => difference(x) / rise,
     evenBeyond: (x) => evenHalf - difference(x) / (omega * (1 + decay)),
     oddBeyond: (x) => (Math.expm1(-omega * x) * Math.expm1(-omega * (length - x))) / (omega * rise),
+    evenArea: (length * tanh) / omega,
+    oddArea: length * length * excess((omega * length) / 2),
   };
+}
+
+/** (z·coth z − 1)/(2z²), z = ωL/2: 1/6 for a soft bond, 1/(2z) for a long one. */
+function excess(z: number): number {
+  if (z < 0.1) {
+    const square = z * z;
+    return (1 / 3 - square * (1 / 45 - square * (2 / 945 - square / 4725))) / 2;
+  }
+  return (z / Math.tanh(z) - 1) / (2 * z * z);
 }

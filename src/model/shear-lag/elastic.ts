@@ -4,6 +4,8 @@ export interface Part {
   shear(j: number, x: number): number;
   /** Force in outer adherend j at x, N. */
   outerForce(j: number, x: number): number;
+  /** Stretch of outer adherend j by its force, from the root to the mouth, mm. */
+  outerStretch(j: number): number;
 }
 
 export interface ElasticSolution {
@@ -22,5 +24,6 @@ export function combine(solution: ElasticSolution, factor: number): Part {
   return {
     shear: (j, x) => factor * mechanical.shear(j, x) + thermal.shear(j, x),
     outerForce: (j, x) => factor * mechanical.outerForce(j, x) + thermal.outerForce(j, x),
+    outerStretch: (j) => factor * mechanical.outerStretch(j) + thermal.outerStretch(j),
   };
 }

@@ -28,6 +28,8 @@ export function solveOneBond(channel: Channel, bond: BondLaw, length: number): E
   const part = (even: number, odd: number): Part => ({
     shear: (_j, x) => even * basis.even(x) + odd * basis.odd(x),
     outerForce: (_j, x) => transfer * (even * basis.evenBeyond(x) + odd * basis.oddBeyond(x)),
+    outerStretch: () =>
+      (transfer * (even * basis.evenArea + odd * basis.oddArea)) / channel.outers[0]!.stiffness,
   });
   const load = channel.load;
   return {

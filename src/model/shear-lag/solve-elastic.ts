@@ -1,7 +1,13 @@
 /** The elastic solution of one channel, whichever form it takes. */
 import { interpolator } from '../chain/interpolate.ts';
 import { fastestDecay, refineElastic } from '../chain/solve.ts';
-import { type BondLaw, type Channel, isTapered, type LapProblem } from '../lap/problem.ts';
+import {
+  type BondLaw,
+  type Channel,
+  isTapered,
+  type LapProblem,
+  stiffnessAt,
+} from '../lap/problem.ts';
 import type { ElasticSolution, Part } from './elastic.ts';
 import { solveOneBond } from './one-bond.ts';
 import { solveTwoBonds } from './two-bond.ts';
@@ -16,6 +22,9 @@ export function solveElastic(
     ? solveOneBond(channel, bonds[0]!, length)
     : solveTwoBonds(channel, bonds, length);
 }
+
+/** Gauss's two points of a cell: exact for the cubic that the chain is between its nodes. */
+const GAUSS = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6];
 
 /** A taper leaves no closed form: the chain, once for the load and once for the temperature. */
 function solveTapered(
@@ -41,6 +50,20 @@ function solveTapered(
       outerForce: (j, x) => {
         at(x, out);
         return out[2 * j + 1]!;
+      },
+      outerStretch: (j) => {
+        const outer = channel.outers[j]!;
+        let stretch = 0;
+        for (let i = 1; i < chain.nodes.length; i++) {
+          const from = chain.nodes[i - 1]!;
+          const cell = chain.nodes[i]! - from;
+          for (const share of GAUSS) {
+            const x = from + share * cell;
+            at(x, out);
+            stretch += ((cell / 2) * out[2 * j + 1]!) / stiffnessAt(outer, x, length)[0];
+          }
+        }
+        return stretch;
       },
     };
   };

@@ -83,6 +83,11 @@ export function solveTwoBonds(
         p[j]! *
         (modes[0].v[j]! * (even[0]! * bases[0]!.evenBeyond(x) + odd[0]! * bases[0]!.oddBeyond(x)) +
           modes[1].v[j]! * (even[1]! * bases[1]!.evenBeyond(x) + odd[1]! * bases[1]!.oddBeyond(x))),
+      outerStretch: (j) =>
+        (p[j]! *
+          (modes[0].v[j]! * (even[0]! * bases[0]!.evenArea + odd[0]! * bases[0]!.oddArea) +
+            modes[1].v[j]! * (even[1]! * bases[1]!.evenArea + odd[1]! * bases[1]!.oddArea))) /
+        channel.outers[j]!.stiffness,
     };
   };
 

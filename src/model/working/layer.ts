@@ -5,6 +5,7 @@ import { flatLoad } from '../joint/local-problem.card.ts';
 import { constrained, poisson } from '../layered/of-joint.card.ts';
 import { adhesivePoisson, constrainedModulus, layeredLap } from '../layered/of-joint.ts';
 import {
+  flatOpeningFlexibility as flatFlexibilityCard,
   openingFlexibility as flexibilityCard,
   openingStiffness,
   openingStiffnessOfTwo,
@@ -42,7 +43,7 @@ export function openingSteps({ state }: Given, j: number): Step[] {
   const count = section.bonds.length;
   const of = (i: number, k: number): number => flexibility[i * count + k]!;
   const own = step(
-    flexibilityCard,
+    assembly.flat ? flatFlexibilityCard : flexibilityCard,
     {
       h: section.bonds[j]!.gap,
       E_c: section.bonds[j]!.constrainedModulus,

@@ -7,7 +7,7 @@ import { drawFoot, drawRungs } from './axes.ts';
 import type { BondCurve, BondPicture } from './bond-picture.ts';
 import { nearest } from './bond-picture.ts';
 import { LINE, linesBox, makeLabelSet, writeLines } from './label-set.ts';
-import { ring, rule } from './pen.ts';
+import { arrowUp, ring, rule } from './pen.ts';
 import { type Box, type LabelWish, type Point, placeLabels } from './place-labels.ts';
 import { makePlot, type Painter } from './plot.ts';
 
@@ -65,6 +65,16 @@ const levelSpots = (value: number, height: number, root: number, mouth: number) 
   ] as const;
 };
 
+/** Beside the arrow on the upper edge, right of the mouth before inside the plot. */
+const beyondSpots = (tip: Point, root: number): LabelWish['spots'] => {
+  const y = tip.y + LINE / 2;
+  return [
+    { at: { x: tip.x, y }, side: 'e', gap: 10 },
+    { at: { x: tip.x, y }, side: 'w', gap: 10 },
+    { at: { x: (root + tip.x) / 2, y: tip.y }, side: 's', gap: 0 },
+  ];
+};
+
 export function makeBondChart(canvas: HTMLCanvasElement): BondChart {
   let picture: BondPicture | null = null;
   let hovered: number | null = null;
@@ -101,13 +111,18 @@ export function makeBondChart(canvas: HTMLCanvasElement): BondChart {
 
   function over(painter: Painter): void {
     if (!picture) return;
-    const { curves, levels, ink, view, range, zones, note } = picture;
+    const { curves, levels, ink, view, range, zones, beyond } = picture;
     const { context, area, x, y } = painter;
     const mouth = x(lengthOf(picture));
     const labels = makeLabelSet(context);
 
     for (const { value, text } of levels) {
       labels.add(text, { colour: ink.ink, weight: 400 }, levelSpots(value, y(value), x(0), mouth));
+    }
+    if (beyond !== null) {
+      const tip = { x: mouth, y: area.top - 6 };
+      arrowUp(context, tip, ink.ink, ink.paper);
+      labels.add(beyond, { colour: ink.ink, weight: 400 }, beyondSpots(tip, x(0)));
     }
     for (const { peak, colour } of curves) {
       if (!peak) continue;
@@ -116,15 +131,6 @@ export function makeBondChart(canvas: HTMLCanvasElement): BondChart {
       if (peak.text !== null) {
         labels.add(peak.text, { colour: ink[colour], weight: 600 }, peakSpots(at, mouth));
       }
-    }
-    if (note !== null) {
-      const spots = [0, 1, 2, 3].map(
-        (line) => ({ at: { x: mouth, y: area.top + line * LINE }, side: 'se', gap: 10 }) as const,
-      );
-      labels.add(note, { colour: ink.soft, weight: 400 }, [
-        ...spots,
-        { at: { x: (x(0) + mouth) / 2, y: area.top + 6 }, side: 's', gap: 2 },
-      ]);
     }
     for (const zone of widest(zones)) {
       const at = { x: (x(zone.from) + x(zone.to)) / 2, y: y(0) };

@@ -38,8 +38,8 @@ export interface BondPlot {
   readonly levels: readonly { readonly value: number; readonly text: string }[];
   readonly zones: readonly { readonly from: number; readonly to: number }[];
   readonly range: Range;
-  /** A word about what is not drawn. */
-  readonly note: string | null;
+  /** Allowables above the scale: told at an arrow on the upper edge. */
+  readonly beyond: string | null;
 }
 
 export interface BondPicture extends BondPlot {

@@ -60,11 +60,11 @@ export function peelPeakText(stress: StressReport, index: number): string | null
   return isMain(index, stress.bonds.length) ? `both ${peak}` : null;
 }
 
-/** What is told of a strength that no line can tell; null where the lines do. */
-export function strengthNote(stress: StressReport): string | null {
+/** What is told at the upper edge of a strength that lies above it; null where the lines tell all. */
+export function strengthBeyond(stress: StressReport): string | null {
   const drawn = drawnStrengths(stress);
   const far = strengths(stress).filter((strength) => !drawn.includes(strength));
-  return far.length === 0 ? null : `↑ peel strength ${far.map(figure).join(' and ')}`;
+  return far.length === 0 ? null : `peel strength ${far.map(figure).join(' and ')} MPa ↑`;
 }
 
 export function peelPlot(stress: StressReport): BondPlot {
@@ -105,7 +105,7 @@ export function peelPlot(stress: StressReport): BondPlot {
     })),
     zones: [],
     range: peelRange(stress),
-    note: strengthNote(stress),
+    beyond: strengthBeyond(stress),
   };
 }
 

@@ -76,3 +76,32 @@ export function ring(
   context.strokeStyle = colour;
   context.stroke();
 }
+
+/**
+ * A small arrow that points off the upper edge of a plot: what it tells of lies above. Stroked, not
+ * filled: a full triangle is the mark of a margin that fails.
+ */
+export function arrowUp(
+  context: CanvasRenderingContext2D,
+  tip: Point,
+  colour: string,
+  halo: string,
+): void {
+  const [half, height] = [4, 11];
+  context.beginPath();
+  context.setLineDash([]);
+  context.moveTo(tip.x, tip.y + height);
+  context.lineTo(tip.x, tip.y);
+  context.moveTo(tip.x - half, tip.y + half + 0.5);
+  context.lineTo(tip.x, tip.y);
+  context.lineTo(tip.x + half, tip.y + half + 0.5);
+  context.lineJoin = 'round';
+  for (const [style, width] of [
+    [halo, 4.5],
+    [colour, 1.75],
+  ] as const) {
+    context.strokeStyle = style;
+    context.lineWidth = width;
+    context.stroke();
+  }
+}

@@ -103,6 +103,7 @@ export function shearPlot(
     levels: allowables(stress).map((value) => ({ value, text: allowable(value) })),
     zones: bonds.flatMap((bond) => bond.plastic),
     range: shearRange(stress, layered),
-    note: null,
+    // The scale always reaches the yield.
+    beyond: null,
   };
 }

@@ -24,8 +24,9 @@ export interface AdherendFieldProps extends FieldSource {
 function aboutLaminate(stack: string, report: LaminateReport | null, across: string): string {
   if (!report) return stack;
   const { axialModulus, hoopModulus } = report.plane;
+  const held = report.curvatureHeld ? '; curvature suppressed' : '';
   const { symbol } = displayUnit('modulus');
-  return `E ${rounded('modulus', axialModulus)} ${symbol} along, ${rounded('modulus', hoopModulus)} ${symbol} ${across}`;
+  return `E ${rounded('modulus', axialModulus)} ${symbol} along, ${rounded('modulus', hoopModulus)} ${symbol} ${across}${held}`;
 }
 
 function aboutAdherend(adherend: Adherend, report: LaminateReport | null, flat: boolean): string {
@@ -57,11 +58,11 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
     const laminate = adherend();
     if (laminate?.kind !== 'laminate') return '';
     const ply = document()?.plies?.find(({ id }) => id === laminate.ply);
-    return JSON.stringify([laminate.id, laminate.stack, ply, wall()]);
+    return JSON.stringify([laminate.id, laminate.stack, ply, wall(), isFlat(props.joint)]);
   });
   const report = createLaminateReport(
     useAnswers(),
-    () => ({ adherendId: adherend()?.id ?? '', wall: wall() }),
+    () => ({ adherendId: adherend()?.id ?? '', wall: wall(), flat: isFlat(props.joint) }),
     inputs,
   );
   /** Not that of the laminate chosen before. */

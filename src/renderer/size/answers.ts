@@ -5,7 +5,11 @@ import type { LaminateReport, StressReport } from '../../shared/reports.ts';
 
 export interface Answers {
   /** What a stack of plies makes of a wall; of its own thickness when the wall is left out. */
-  describe(adherendId: string, wall: number | undefined): Promise<Reply<LaminateReport>>;
+  describe(
+    adherendId: string,
+    wall: number | undefined,
+    flat: boolean,
+  ): Promise<Reply<LaminateReport>>;
   /** The state that is drawn; null until it is known. */
   stress(): StressReport | null;
   /** True while the figures are older than the inputs. */

@@ -8,6 +8,7 @@ import type { Joint } from '../../shared/project.ts';
 import type { Ink } from '../charts/ink.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Sizing } from '../state/sizing.ts';
+import { SpringsView } from './springs/SpringsView.tsx';
 
 /** What every view is given; what it computes for itself it asks over the bridge. */
 export interface ViewProps {
@@ -29,4 +30,4 @@ export interface SizeView {
 }
 
 /** Beside "Stress", in the order in which they stand in the row. */
-export const views: readonly SizeView[] = [];
+export const views: readonly SizeView[] = [{ id: 'springs', title: 'Springs', Body: SpringsView }];

@@ -96,7 +96,9 @@ export const jointIndex = (project: Project, id: string): number =>
  */
 export function withOneJoint(project: Project, index: number): Project | null {
   const joint: Joint | undefined = project.joints[index];
-  return joint ? { ...project, joints: [joint] } : null;
+  // Variants are of joints that would not be there.
+  const { variants: _variants, ...rest } = project;
+  return joint ? { ...rest, joints: [joint] } : null;
 }
 
 /** Errors about a one-joint project, told as places in the whole one. */

@@ -83,8 +83,8 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     'job.progress': () =>
       ok({ state: 'unknown', done: 0, total: 0, what: '', elapsed: 0, left: null }),
     'job.stop': () => ok({ stopped: false }),
-    'laminate.describe': ({ document, adherendId, wall }) =>
-      ok(makeLaminateReport(document as Project, adherendId, wall)),
+    'laminate.describe': ({ document, adherendId, wall, flat }) =>
+      ok(makeLaminateReport(document as Project, adherendId, wall, flat)),
   };
 
   return {

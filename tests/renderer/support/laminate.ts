@@ -34,6 +34,7 @@ export function makeLaminateReport(
   project: Project,
   adherendId: string,
   wall: number | undefined,
+  flat = false,
 ): LaminateReport {
   const found = project.adherends.find(({ id }) => id === adherendId);
   if (found?.kind !== 'laminate') throw new Error(`${adherendId} is no laminate`);
@@ -57,7 +58,7 @@ export function makeLaminateReport(
     symmetric,
     balanced,
     notes: [
-      ...(symmetric ? [] : ['The stack is not symmetric.']),
+      ...(symmetric ? [] : [`The stack is not symmetric${flat ? ' from its lower face' : ''}.`]),
       ...(balanced ? [] : ['The stack is not balanced.']),
       ...(made === own ? [] : [`Plies scaled from ${own.toFixed(1)} to ${made.toFixed(1)} mm.`]),
     ],
@@ -84,6 +85,8 @@ export function makeLaminateReport(
       axialExpansion: 1.25e-6,
       hoopExpansion: 4.5e-6,
     },
+    curvatureHeld: !symmetric,
+    free: symmetric ? {} : { axialModulus: 10_000 + 50_000 * axial, poisson: 0.154 },
     bending: { axialModulus: 81_200, hoopModulus: 21_300 },
     through: {
       modulus: 9000,

@@ -1,6 +1,7 @@
 /** Strength against gap, from coupons: rows of a gap and what is left there. */
 import { createUniqueId, Index, type JSX, Show } from 'solid-js';
 import type { Knockdowns } from '../../../shared/project.ts';
+import { quantities } from '../../../shared/quantities.ts';
 import { type Path, valueAt } from '../../state/project.ts';
 import type { FieldSource } from '../entry.ts';
 import { NumberField } from '../NumberField.tsx';
@@ -13,17 +14,27 @@ export interface GapTableProps extends FieldSource {
 type GapRow = Knockdowns['gap'][number];
 const MOST = 40;
 
-/** A step past the last one, and as strong: to be changed, not to be believed. */
-const next = (last: GapRow | undefined): GapRow =>
-  last === undefined
-    ? { gap: 0.2, factor: 1 }
-    : { gap: Math.min(5, Number((last.gap + 0.1).toFixed(3))), factor: last.factor };
+const WIDEST = quantities.gap.max;
+const STEP = 0.1;
+const rounded = (gap: number): number => Number(gap.toFixed(3));
+
+/**
+ * A step past the widest, or where that is the end of the range the widest still free, and as strong
+ * as the last row: to be changed, not to be believed. No two rows may stand at one gap.
+ */
+function next(rows: readonly GapRow[]): GapRow {
+  const last = rows.at(-1);
+  if (last === undefined) return { gap: 0.2, factor: 1 };
+  let gap = Math.min(WIDEST, rounded(Math.max(...rows.map((row) => row.gap)) + STEP));
+  while (rows.some((row) => row.gap === gap)) gap = rounded(gap - STEP);
+  return { gap, factor: last.factor };
+}
 
 export function GapTable(props: GapTableProps): JSX.Element {
   const title = createUniqueId();
   const rows = (): readonly GapRow[] =>
     (valueAt(props.project.document(), props.path) as readonly GapRow[] | undefined) ?? [];
-  const add = (): void => props.project.edit([...props.path, rows().length], next(rows().at(-1)));
+  const add = (): void => props.project.edit([...props.path, rows().length], next(rows()));
   const remove = (k: number): void =>
     props.project.edit(
       props.path,

@@ -1,5 +1,6 @@
 /** What the stack makes of the wall: moduli and expansion at a glance, A, B and D on request. */
 import { For, type JSX } from 'solid-js';
+import { acrossOf } from '../../../shared/laminate-words.ts';
 import type { LaminateReport } from '../../../shared/reports.ts';
 import { Disclosure } from '../Disclosure.tsx';
 import { bendingReadings, matrices, type Reading, readings } from './figures.ts';
@@ -27,7 +28,7 @@ function Readings(props: { readonly of: readonly Reading[]; readonly label: stri
 }
 
 export function LaminateFigures(props: LaminateFiguresProps): JSX.Element {
-  const across = (): string => (props.flat ? 'y' : 'θ');
+  const across = (): string => acrossOf(props.flat);
   const axes = (): readonly string[] => ['x', across(), `x${across()}`];
   return (
     <>

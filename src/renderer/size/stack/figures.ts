@@ -1,4 +1,9 @@
 /** Figures of a laminate as they are read: rounded to three places, in the units of the screen. */
+import {
+  type ConstantName,
+  constantQuantities,
+  constantSymbols,
+} from '../../../shared/laminate-words.ts';
 import { type QuantityName, quantities } from '../../../shared/quantities.ts';
 import type { LaminateReport } from '../../../shared/reports.ts';
 import { displayUnit, inDisplayUnit } from '../../../shared/units.ts';
@@ -21,20 +26,35 @@ const reading = (symbol: string, name: QuantityName, value: number, help: string
   help,
 });
 
+const planeHelp: Readonly<Record<ConstantName, string>> = {
+  axialModulus: 'Young’s modulus along the axis',
+  hoopModulus: 'Young’s modulus across the axis',
+  shearModulus: 'Shear modulus in the wall',
+  poisson: 'Contraction across over extension along',
+  axialExpansion: 'Thermal expansion along the axis',
+  hoopExpansion: 'Thermal expansion across the axis',
+};
+
+/** Each constant from A and, where it differs, that of the wall free to bend and twist after it. */
+function planeReadings(report: LaminateReport, across: string): Reading[] {
+  const { plane, free, curvatureHeld } = report;
+  const symbols = constantSymbols(across);
+  return (Object.keys(planeHelp) as ConstantName[]).flatMap((name) => {
+    const [symbol, quantity, help] = [symbols[name], constantQuantities[name], planeHelp[name]];
+    const held = curvatureHeld ? `${help}, the curvature suppressed` : help;
+    const own = reading(symbol, quantity, plane[name], held);
+    const other = free[name];
+    return other === undefined
+      ? [own]
+      : [own, reading(`${symbol}, free`, quantity, other, `${help}, free to bend and twist`)];
+  });
+}
+
 /** @param across θ for a tube, y for a strip */
-export function readings({ plane, through }: LaminateReport, across: string): Reading[] {
+export function readings(report: LaminateReport, across: string): Reading[] {
+  const { through } = report;
   return [
-    reading('Ex', 'modulus', plane.axialModulus, 'Young’s modulus along the axis'),
-    reading(`E${across}`, 'modulus', plane.hoopModulus, 'Young’s modulus across the axis'),
-    reading(`Gx${across}`, 'shearModulus', plane.shearModulus, 'Shear modulus in the wall'),
-    reading(
-      `νx${across}`,
-      'laminatePoisson',
-      plane.poisson,
-      'Contraction across over extension along',
-    ),
-    reading('αx', 'expansion', plane.axialExpansion, 'Thermal expansion along the axis'),
-    reading(`α${across}`, 'expansion', plane.hoopExpansion, 'Thermal expansion across the axis'),
+    ...planeReadings(report, across),
     reading('E3', 'modulus', through.modulus, 'Young’s modulus through the thickness'),
     reading('G13', 'shearModulus', through.shearModulus, 'Shear modulus through the thickness'),
   ];

@@ -8,6 +8,7 @@ import type { Answers } from '../answers.ts';
 interface Wanted {
   readonly adherendId: string;
   readonly wall: number | undefined;
+  readonly flat: boolean;
 }
 
 /**
@@ -21,8 +22,8 @@ export function createLaminateReport(
 ): Accessor<LaminateReport | null> {
   const [report, setReport] = createSignal<LaminateReport | null>(null);
   const latest = makeLatest(
-    ({ adherendId, wall }: Wanted): Promise<Reply<LaminateReport>> =>
-      answers.describe(adherendId, wall),
+    ({ adherendId, wall, flat }: Wanted): Promise<Reply<LaminateReport>> =>
+      answers.describe(adherendId, wall, flat),
     (reply) => {
       // Why it was refused is told at the field, by the analysis.
       if (reply.ok) setReport(reply.value);

@@ -1,0 +1,241 @@
+/**
+ * A joint with the other lap, made equal to it in overlap, in added mass or in its lowest margin.
+ *
+ * Equal mass keeps the overlap and scales the sleeve walls, which is what a designer would change. Equal
+ * margin keeps the walls and finds the overlap: the shortest, in steps, that reaches the margin.
+ */
+import { ModelError } from '../../model/errors.ts';
+import { findRoot } from '../../model/numerics/root.ts';
+import { LONGEST_OVERLAP } from '../../model/sweep/overlap-sweep.ts';
+import {
+  conversionWords,
+  named,
+  type Plies,
+  pliesOf,
+  scaleWalls,
+  sleeveWalls,
+  wallOutOfRange,
+  withLap,
+} from '../../shared/lap-variant.ts';
+import type { Joint, Project } from '../../shared/project.ts';
+import { quantities } from '../../shared/quantities.ts';
+import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import type { Equal, VariantReport } from '../../shared/reports-compare.ts';
+import { figure, millimetres, signed } from '../../shared/words.ts';
+import { type JobContext, unwatched } from '../jobs/progress.ts';
+import { modeLabel } from './labels.ts';
+import { type Governing, governingModes } from './margins.ts';
+import { massOf } from './mass.ts';
+import { type ResolvedJoint, resolveJoint } from './resolve.ts';
+
+/** A joint that need not stand in the project, resolved as if it did. */
+export const resolveAlone = (project: Project, joint: Joint): ResolvedJoint =>
+  resolveJoint({ ...project, joints: [joint] }, 0);
+
+/** What overlap, wall and gap are rounded to where the project does not say. */
+const OVERLAP_STEP = 1;
+
+export function variant(
+  project: Project,
+  resolved: ResolvedJoint,
+  { lap, equal }: { readonly lap: Plies; readonly equal: Equal },
+  seen: JobContext = unwatched,
+): Reply<VariantReport> {
+  const { joint, index } = resolved;
+  if (pliesOf(joint) === lap) {
+    return refuse(
+      'bad-input',
+      `joints.${index}.type`,
+      `The joint "${joint.name}" is a ${lap} lap already: compare it with the other one.`,
+    );
+  }
+  const plain = named(
+    withLap(joint, lap),
+    `${joint.id.slice(0, 44)}-${lap}-${equal}`,
+    `${joint.name}, ${lap} lap at equal ${equal}`,
+  );
+  const changed = [conversionWords(joint)];
+  // What cannot be assembled at all is refused before anything is searched.
+  try {
+    massOf(project, resolveAlone(project, plain));
+  } catch (error) {
+    if (!(error instanceof ModelError)) throw error;
+    // The wall that does not fit is not there yet: the lap is what was asked for.
+    return refuse('bad-input', `joints.${index}.type`, error.message);
+  }
+  switch (equal) {
+    case 'overlap':
+      return ok({ of: joint.id, joint: plain, changed, equal: null });
+    case 'mass':
+      return atEqualMass(project, resolved, plain, changed);
+    case 'margin':
+      return atEqualMargin(project, resolved, plain, changed, seen);
+  }
+}
+
+const thicknessWords = (joint: Joint): string =>
+  sleeveWalls(joint)
+    .map(([key, { atRoot, atMouth }]) => {
+      const name = key.replace('Strap', ' strap');
+      const at = atRoot === atMouth ? `${atRoot}` : `${atRoot} to ${atMouth}`;
+      return `${name} ${at} mm`;
+    })
+    .join(', ');
+
+function atEqualMass(
+  project: Project,
+  resolved: ResolvedJoint,
+  plain: Joint,
+  changed: readonly string[],
+): Reply<VariantReport> {
+  const { joint, index } = resolved;
+  const own = massOf(project, resolved);
+  const other = massOf(project, resolveAlone(project, plain));
+  if (own.added === null || other.added === null) {
+    const names = [...new Set([...own.without, ...other.without])].join('", "');
+    return refuse(
+      'bad-input',
+      'adherends',
+      `The mass is not known: give a density to "${names}", or compare at equal overlap.`,
+    );
+  }
+  const target = own.added;
+  const adhesive = other.bonds.reduce((sum, { mass }) => sum + (mass ?? 0), 0);
+  const tooMuch = (what: string): Reply<never> =>
+    refuse(
+      'bad-input',
+      `joints.${index}`,
+      `A ${pliesOf(plain)} lap of ${figure(target)} g at this overlap is not to be had: ${what}.`,
+    );
+  if (adhesive >= target) {
+    return tooMuch(`its adhesive alone weighs ${figure(adhesive)} g`);
+  }
+  const weighed = (factor: number): number =>
+    massOf(project, resolveAlone(project, scaleWalls(plain, factor))).added! - target;
+  // The walls of a spigot grow inward and may fill the bore before they weigh enough.
+  let heavy = 1;
+  try {
+    while (weighed(heavy) < 0) heavy *= 1.5;
+  } catch (error) {
+    if (error instanceof ModelError) return tooMuch(error.message);
+    throw error;
+  }
+  const factor = findRoot(weighed, 0, heavy, 1e-7);
+  const made = scaleWalls(plain, factor);
+  const wrong = wallOutOfRange(made);
+  if (wrong) {
+    const { min, max } = quantities.wall;
+    return tooMuch(
+      `its ${wrong.key.split('.')[0]} would be ${Number(wrong.value.toPrecision(3))} mm thick, and a wall is ${min} to ${max} mm`,
+    );
+  }
+  const added = massOf(project, resolveAlone(project, made)).added!;
+  return ok({
+    of: joint.id,
+    joint: made,
+    changed: [
+      ...changed,
+      `walls × ${Number(factor.toPrecision(4))}, so that walls and adhesive weigh the same ${figure(target)} g: ${thicknessWords(made)}`,
+      'the overlap is kept',
+    ],
+    equal: { what: 'mass', of: target, variant: added },
+  });
+}
+
+function atEqualMargin(
+  project: Project,
+  resolved: ResolvedJoint,
+  plain: Joint,
+  changed: readonly string[],
+  seen: JobContext,
+): Reply<VariantReport> {
+  const { joint, index } = resolved;
+  const { settings } = project;
+  const [own] = governingModes(resolved, settings, true);
+  if (!own) {
+    return refuse(
+      'bad-input',
+      `joints.${index}.loads`,
+      `The joint "${joint.name}" has no margin to be equal to: give it a load case.`,
+    );
+  }
+  const target = own.result.margin;
+  const step = settings.steps?.overlap ?? OVERLAP_STEP;
+  let looked = 0;
+  const known = new Map<number, Governing>();
+  const lowestAt = (steps: number): Governing => {
+    const before = known.get(steps);
+    if (before) return before;
+    seen.progress(Math.min(looked++, LOOKS - 1), LOOKS, 'overlaps');
+    const sized = { ...plain, overlap: overlapOf(steps, step) };
+    const [lowest] = governingModes(resolveAlone(project, sized), settings, true);
+    known.set(steps, lowest!);
+    return lowest!;
+  };
+  const reaches = (steps: number): boolean => lowestAt(steps).result.margin >= target;
+  const most = Math.floor(LONGEST_OVERLAP / step + 1e-9);
+  const least = Math.max(1, Math.ceil(quantities.overlap.min / step - 1e-9));
+  const found = shortest(
+    reaches,
+    Math.min(Math.max(Math.round(joint.overlap / step), least), most),
+    least,
+    most,
+  );
+  if (found === null) {
+    const { result } = lowestAt(most);
+    return refuse(
+      'not-computable',
+      `joints.${index}.overlap`,
+      `No overlap of the ${pliesOf(plain)} lap up to ${LONGEST_OVERLAP} mm reaches the margin ${signed(target)} of the joint as it is: ${modeLabel(result.mode, result.part)} stops it at ${signed(result.margin)}, whatever the overlap.`,
+    );
+  }
+  const { result } = lowestAt(found);
+  const overlap = overlapOf(found, step);
+  return ok({
+    of: joint.id,
+    joint: { ...plain, overlap },
+    changed: [
+      ...changed,
+      `overlap ${millimetres(overlap)} instead of ${millimetres(joint.overlap)}: the shortest, in steps of ${step} mm, whose lowest margin ${signed(result.margin)} reaches ${signed(target)}`,
+      'the walls are kept',
+    ],
+    equal: { what: 'margin', of: target, variant: result.margin },
+  });
+}
+
+/** About as many overlaps as a search looks at. */
+const LOOKS = 16;
+
+const overlapOf = (steps: number, step: number): number => Number((steps * step).toPrecision(12));
+
+/**
+ * The shortest that holds next to one that does not, by doubling away from the start and halving
+ * between; `least` where even that holds, null where none does.
+ */
+function shortest(
+  holds: (n: number) => boolean,
+  start: number,
+  least: number,
+  most: number,
+): number | null {
+  let [low, high] = [start, start];
+  if (holds(start)) {
+    while (holds(low)) {
+      if (low === least) return least;
+      high = low;
+      low = Math.max(least, Math.floor(low / 1.6));
+    }
+  } else {
+    while (!holds(high)) {
+      if (high === most) return null;
+      low = high;
+      high = Math.min(most, Math.ceil(high * 1.6));
+    }
+  }
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (holds(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}

@@ -1,0 +1,175 @@
+/** The joint as springs for a frame model: a table to copy or save, with units and signs. */
+import { createSignal, For, type JSX, onCleanup, Show } from 'solid-js';
+import type { Spring, SpringState, SpringsReport } from '../../../shared/reports-springs.ts';
+import {
+  conventionWords,
+  makingWords,
+  springsCsv,
+  springUnits,
+  springWords,
+  stateWords,
+  typicalWords,
+} from '../../../shared/springs-text.ts';
+import { figure } from '../../../shared/words.ts';
+import { copyText } from '../../clipboard.ts';
+import { download } from '../../files.ts';
+import { createSprings } from '../../state/springs.ts';
+import type { ViewProps } from '../views.ts';
+import { SpringSketch } from './SpringSketch.tsx';
+
+/** Four figures and the power of ten apart, as they are written on paper. */
+function Power(props: { readonly value: number }): JSX.Element {
+  const parts = () => props.value.toExponential(3).split('e');
+  return (
+    <>
+      {parts()[0]} × 10<sup>{Number(parts()[1])}</sup>
+    </>
+  );
+}
+
+function SpringRow(props: { readonly spring: Spring }): JSX.Element {
+  const units = () => springUnits[props.spring.kind];
+  return (
+    <>
+      <th scope="row">{springWords[props.spring.kind]}</th>
+      <td>
+        <Power value={props.spring.stiffness} />
+      </td>
+      <td class="is-unit">{units().stiffness}</td>
+      <td>
+        <Show when={props.spring.atRoot} fallback="none">
+          {(value) => <Power value={value()} />}
+        </Show>
+      </td>
+      <td>{figure(props.spring.tubeLength)}</td>
+    </>
+  );
+}
+
+/** EA, EI and GJ of the tube that the frame model has already. */
+function Bare(props: { readonly report: SpringsReport }): JSX.Element {
+  return (
+    <p>
+      Bare {props.report.flat ? 'strip' : 'tube'}:{' '}
+      <For each={props.report.states[0]?.springs}>
+        {({ kind, tube }, i) => (
+          <>
+            {i() > 0 && ', '}
+            {springUnits[kind].name} <Power value={tube} /> {springUnits[kind].tube}
+          </>
+        )}
+      </For>
+      .
+    </p>
+  );
+}
+
+function StateRows(props: { readonly state: SpringState }): JSX.Element {
+  return (
+    <tbody>
+      <For each={props.state.springs}>
+        {(spring, i) => (
+          <tr>
+            <Show when={i() === 0}>
+              <th scope="rowgroup" rowspan={props.state.springs.length + 1} class="spring-state">
+                {stateWords(props.state)}
+                <span class="units">{props.state.names.join(', ')}</span>
+              </th>
+            </Show>
+            <SpringRow spring={spring} />
+          </tr>
+        )}
+      </For>
+      <tr>
+        <th scope="row">across</th>
+        <td>
+          <Power value={props.state.shear} />
+        </td>
+        <td class="is-unit">N/mm</td>
+        <td colspan={2} class="is-note">
+          walls side by side, bond rigid
+        </td>
+      </tr>
+    </tbody>
+  );
+}
+
+export function SpringsView(props: ViewProps): JSX.Element {
+  const springs = createSprings(props.bridge, props.project, () => props.index);
+  const [said, setSaid] = createSignal('');
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const say = (text: string): void => {
+    clearTimeout(timer);
+    setSaid(text);
+    timer = setTimeout(() => setSaid(''), 4000);
+  };
+  onCleanup(() => clearTimeout(timer));
+
+  const copy = async (report: SpringsReport): Promise<void> => {
+    const done = await copyText(springsCsv(report));
+    say(done ? 'Copied.' : 'The clipboard cannot be reached: save the file instead.');
+  };
+  const save = (report: SpringsReport): void => {
+    download(`${report.jointId}-springs.csv`, springsCsv(report), 'text/csv');
+    say('Saved.');
+  };
+
+  return (
+    <div class="springs" classList={{ 'is-old': springs.refused() !== null }}>
+      <Show
+        when={springs.report()}
+        fallback={<p class="figure-empty">{springs.refused()?.message ?? 'Calculating …'}</p>}
+      >
+        {(report) => (
+          <>
+            <header>
+              <h2>Springs</h2>
+              <span class="units">elastic, nominal gap</span>
+              <Show when={springs.refused()}>
+                <span class="stale-word">not recalculated</span>
+              </Show>
+              <div class="figure-tools">
+                <output class="units">{said()}</output>
+                <button type="button" class="link" onClick={() => void copy(report())}>
+                  Copy
+                </button>
+                <button type="button" class="link" onClick={() => save(report())}>
+                  Save as CSV
+                </button>
+              </div>
+            </header>
+            <table class="springs-table">
+              <caption class="hidden">
+                Stiffness of {report().name} at each temperature and moisture
+              </caption>
+              <thead>
+                <tr>
+                  <th scope="col">State</th>
+                  <th scope="col">Spring</th>
+                  <th scope="col" colspan={2}>
+                    At the mouth
+                  </th>
+                  <th scope="col">At the root</th>
+                  <th scope="col">{report().flat ? 'Strip' : 'Tube'} past the mouth, mm</th>
+                </tr>
+              </thead>
+              <For each={report().states}>{(state) => <StateRows state={state} />}</For>
+            </table>
+            <div class="springs-words">
+              <SpringSketch flat={report().flat} />
+              <div>
+                <For each={conventionWords(report())}>{(text) => <p>{text}</p>}</For>
+                <Bare report={report()} />
+                <p>{makingWords(report())}</p>
+                <p>{typicalWords(report())}</p>
+                <For each={report().flags}>
+                  {(flag) => <p class="spring-flag">{flag.message}</p>}
+                </For>
+              </div>
+            </div>
+          </>
+        )}
+      </Show>
+    </div>
+  );
+}
