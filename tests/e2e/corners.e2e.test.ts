@@ -20,7 +20,7 @@ mkdirSync(pictures, { recursive: true });
 const patient = { timeout: 60_000 };
 
 async function openByCase(page: Page): Promise<Locator> {
-  await page.getByRole('button', { name: 'By case' }).click();
+  await page.getByRole('button', { name: 'By case', exact: true }).click();
   const table = page.getByRole('table', { name: /against load cases/ });
   await table.waitFor(patient);
   return table;
@@ -87,7 +87,7 @@ describeInBrowser('joints by case', () => {
         try {
           const { page } = app;
           const table = await openByCase(page);
-          await table.getByRole('button', { name: 'Hard landing' }).click();
+          await table.getByRole('button', { name: 'Hard landing', exact: true }).click();
           expect(await violations(page)).toEqual([]);
           await page.screenshot({ path: join(pictures, `joints-by-case-${scheme}-${width}.png`) });
           const overflow = await page.evaluate(

@@ -1,7 +1,7 @@
 /** Every joint under every load case: the lowest margin over gap states and surroundings. */
 import type { ModelSettings } from '../../model/joint/types.ts';
 import type { GoverningRow } from '../../model/margins/governing.ts';
-import { cornerOf, lowerOf, lowestCorner } from '../../model/margins/lowest.ts';
+import { byCorner, cornerOf, lowerOf, lowestCorner } from '../../model/margins/lowest.ts';
 import { statesOf } from '../../model/margins/over-states.ts';
 import { severestFirst } from '../../model/margins/severest-first.ts';
 import { MODEL_VERSION } from '../../model/version.ts';
@@ -59,7 +59,7 @@ function cellsOf(
   const question = questionOf(resolved, settings);
   const brief = (row: GoverningRow): CornerMargin =>
     briefly(toMargin(withCase(row, resolved), resolved, settings.targetMargin, ''));
-  const corners: CornerMargin[] = [];
+  const corners: GoverningRow[] = [];
   const cells = resolved.joint.loads.map(({ case: caseId }, i): CornerCell => {
     const names = statesOf(question).filter(
       ({ caseIndex }) => resolved.cases[caseIndex]!.loadCase.id === caseId,
@@ -73,7 +73,7 @@ function cellsOf(
         const corner = cornerOf(question, name);
         judged(k + 1);
         if (!corner) continue;
-        corners.push(brief(corner));
+        corners.push(corner);
         lowest = lowest ? lowerOf(lowest, corner) : corner;
       }
     } else {
@@ -89,7 +89,7 @@ function cellsOf(
     cells,
     lowest,
     states: cells.reduce((sum, cell) => sum + cell.states, 0),
-    corners: list ? corners.sort((a, b) => a.margin - b.margin) : null,
+    corners: list ? corners.sort(byCorner).map(brief) : null,
   };
 }
 

@@ -92,13 +92,15 @@ const key = ({ result }: GoverningRow): number => Math.round(result.margin * 1e9
 
 const PLAINEST_FIRST = ['nominal', 'min', 'max', 'thin-side', 'thick-side'];
 
-/** Of two corners of one load case, the one that stands for it. */
-export function lowerOf(a: GoverningRow, b: GoverningRow): GoverningRow {
-  if (key(a) !== key(b)) return key(a) < key(b) ? a : b;
+/** Lowest first; of corners that are equal to rounding the plainest, then the earliest. */
+export function byCorner(a: GoverningRow, b: GoverningRow): number {
   const place = ({ result }: GoverningRow): number => PLAINEST_FIRST.indexOf(result.gapState);
-  if (place(a) !== place(b)) return place(a) < place(b) ? a : b;
-  return a.caseIndex <= b.caseIndex ? a : b;
+  return key(a) - key(b) || place(a) - place(b) || a.caseIndex - b.caseIndex;
 }
+
+/** Of two corners of one load case, the one that stands for it. */
+export const lowerOf = (a: GoverningRow, b: GoverningRow): GoverningRow =>
+  byCorner(a, b) <= 0 ? a : b;
 
 export interface LowestOptions {
   /** What the corners of one load case share; all are of one when left out. */

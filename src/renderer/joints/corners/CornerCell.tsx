@@ -1,14 +1,7 @@
 /** The worst of a joint under one load case: press it to see that very state. */
 import { type JSX, Show } from 'solid-js';
 import type { CornerMargin } from '../../../shared/reports.ts';
-import {
-  caseText,
-  clocking,
-  gapWords,
-  placeText,
-  signed,
-  stateWords,
-} from '../../../shared/words.ts';
+import { clocking, gapWords, placeText, signed, stateWords } from '../../../shared/words.ts';
 import { Mark } from '../../parts/Mark.tsx';
 
 export interface CornerCellProps {
@@ -23,37 +16,38 @@ export interface CornerCellProps {
 }
 
 /** Where and in which state, in words. */
-export const stateOfCorner = (corner: CornerMargin, flat: boolean): string =>
+const stateText = (corner: CornerMargin, flat: boolean): string =>
   [
-    corner.label,
     flat ? placeText(corner) : `${placeText(corner)}, ${clocking(corner.theta)}`,
     gapWords[corner.gapState],
     ...(corner.conditionName === null ? [] : [`at ${corner.conditionName}`]),
-  ].join(' · ');
+  ].join(', ');
 
+/** What is seen is part of what is read out, in the same order; the rest stands around it unseen. */
 export function CornerCell(props: CornerCellProps): JSX.Element {
-  const spoken = (): string => {
-    const { caseName, conditionName, state, margin } = props.corner;
-    const figure = `${stateWords[state]} ${signed(margin)}`;
-    const governs = props.governs ? ', governs the joint' : '';
-    return `${props.jointName}, ${caseText(caseName, conditionName)}: ${figure}, ${stateOfCorner(props.corner, props.flat)}${governs}`;
-  };
+  const where = (): string => stateText(props.corner, props.flat);
   return (
     <button
       type="button"
       class={`corner is-${props.corner.state}`}
       classList={{ 'does-govern': props.governs }}
-      aria-label={spoken()}
-      title={`${stateOfCorner(props.corner, props.flat)}\nDraw this state`}
+      title={`${props.corner.label}, ${where()}\nDraw this state`}
       tabindex={props.inTabOrder ? 0 : -1}
       onFocus={() => props.onFocus()}
       onClick={() => props.onOpen()}
     >
       <Mark state={props.corner.state} />
-      <span class="value">{signed(props.corner.margin)}</span>
+      <span class="hidden">
+        {props.jointName}, {props.corner.caseName}: {stateWords[props.corner.state]}{' '}
+      </span>
+      <span class="value">{signed(props.corner.margin)}</span>{' '}
       <span class="corner-mode">
         {props.corner.label.replace(/^adhesive, /, '')}
         <Show when={props.corner.conditionName}>{(name) => `, at ${name()}`}</Show>
+      </span>
+      <span class="hidden">
+        , {where()}
+        {props.governs ? ', governs the joint' : ''}
       </span>
     </button>
   );
