@@ -16,6 +16,7 @@ import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
 import type { Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
+import { ComparePage } from './compare/ComparePage.tsx';
 import { download, fileName, fileText } from './files.ts';
 import { JointsPage } from './joints/JointsPage.tsx';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
@@ -23,15 +24,17 @@ import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { SizePage } from './size/SizePage.tsx';
 import { createCheck } from './state/check.ts';
+import { createComparison } from './state/comparison.ts';
 import { createProject, jointIndex } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
 import { createTheme } from './theme.ts';
 
-type Workspace = 'joints' | 'size';
+type Workspace = 'joints' | 'size' | 'compare';
 
 const workspaces: readonly { id: Workspace; title: string }[] = [
   { id: 'joints', title: 'Joints' },
   { id: 'size', title: 'Size' },
+  { id: 'compare', title: 'Compare' },
 ];
 
 /** Where in the file the fault is, for whoever opens it in an editor. */
@@ -101,6 +104,12 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     project,
     index: createMemo(current),
     active: () => workspace() === 'size',
+  });
+  const comparison = createComparison({
+    bridge: props.bridge,
+    project,
+    first: createMemo(() => currentJoint()?.id ?? null),
+    active: () => workspace() === 'compare',
   });
 
   const keys = (event: KeyboardEvent): void => {
@@ -233,6 +242,27 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
                     index={current()}
                     joint={joint()}
                     onJoint={setJointId}
+                  />
+                )}
+              </Show>
+            </Match>
+            <Match when={workspace() === 'compare'}>
+              <Show
+                when={currentJoint() && project.document()}
+                fallback={
+                  <div class="empty">
+                    <p>There is no joint to compare in this project.</p>
+                  </div>
+                }
+              >
+                {(document) => (
+                  <ComparePage
+                    comparison={comparison}
+                    state={project}
+                    project={document()}
+                    theme={theme}
+                    onJoint={setJointId}
+                    onSize={openJoint}
                   />
                 )}
               </Show>
