@@ -15,7 +15,7 @@ import type { Theme } from '../theme.ts';
 import { AddColumn, AddList } from './AddColumn.tsx';
 import { CompareTable } from './CompareTable.tsx';
 import { Plots } from './Plots.tsx';
-import { stateText } from './result-rows.ts';
+import { stateText } from './result-groups.ts';
 
 export interface ComparePageProps {
   readonly comparison: Comparison;
@@ -32,9 +32,9 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
   const report = () => comparison().report();
   const refusal = () => comparison().refusal();
   const stopped = () => refusal()?.code === 'stopped';
-  const stale = () =>
-    comparison().behind() &&
-    (comparison().issues.stale() || refusal() !== null || comparison().byHand());
+  const stale = (): boolean =>
+    comparison().issues.typedCount() > 0 ||
+    (comparison().behind() && (refusal() !== null || comparison().byHand()));
   const firstName = (): string => (columns()[0] ? columnName(props.project, columns()[0]!) : '');
 
   let page!: HTMLDivElement;

@@ -2,7 +2,6 @@
 import { createMemo, createSignal, For, Index, type JSX, Show } from 'solid-js';
 import type { Project } from '../../shared/project.ts';
 import { sentence } from '../../shared/words.ts';
-import { Mark } from '../parts/Mark.tsx';
 import { TextField } from '../size/TextField.tsx';
 import { type Column, columnKey, found, letterOf } from '../state/compared.ts';
 import type { Comparison } from '../state/comparison.ts';
@@ -11,7 +10,9 @@ import { deleteVariant } from '../state/variants.ts';
 import { ColumnHead } from './ColumnHead.tsx';
 import { InputCellView, None } from './InputCellView.tsx';
 import { inputRows, isAlways } from './input-rows.ts';
-import { bestOf, type Cell, type Result, type ResultRow, resultGroups } from './result-rows.ts';
+import { ResultCell } from './ResultCell.tsx';
+import { resultGroups } from './result-groups.ts';
+import { bestOf, type Result, type ResultRow } from './result-row.ts';
 
 export interface CompareTableProps {
   readonly comparison: Comparison;
@@ -28,6 +29,8 @@ interface Shown extends Result {
   readonly path: Path;
 }
 
+const placeOf = ({ of, path }: Shown): Path | null => (of.kind === 'variant' ? path : null);
+
 /** As text, so that a field is made anew when its variant moves; empty for a joint. */
 const variantPlace = ({ of, path }: Shown): string =>
   of.kind === 'variant' ? JSON.stringify(path) : '';
@@ -41,48 +44,6 @@ function Differs(): JSX.Element {
       </svg>
       <span class="hidden"> (differs)</span>
     </>
-  );
-}
-
-function Bar(props: { readonly value: number; readonly most: number }): JSX.Element {
-  const at = (value: number): number => Math.min(100, (100 * value) / Math.max(props.most, 1));
-  return (
-    <svg class="bar-of" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
-      <rect y="1" width={at(props.value)} height="4" />
-      <path d={`M${at(1)} 0 V6`} />
-    </svg>
-  );
-}
-
-function ResultCell(props: {
-  readonly cell: Cell | null;
-  readonly waiting: boolean;
-  readonly best: boolean;
-  readonly most: number | null;
-}): JSX.Element {
-  return (
-    <Show when={props.cell} fallback={props.waiting ? '…' : <None />}>
-      {(cell) => (
-        <div class={cell().state ? `is-${cell().state}` : ''}>
-          <Show when={cell().state}>{(state) => <Mark state={state()} />}</Show>
-          <span class="value">{cell().text}</span>
-          <Show when={cell().word}>
-            <span class="state">{cell().word}</span>
-          </Show>
-          <Show when={props.best}>
-            <span class="best">best</span>
-          </Show>
-          <Show when={cell().more}>
-            <span class="second-line">{cell().more}</span>
-          </Show>
-          <Show when={props.most !== null}>
-            <span class="second-line">
-              <Bar value={cell().value} most={props.most ?? 1} />
-            </span>
-          </Show>
-        </div>
-      )}
-    </Show>
   );
 }
 
@@ -236,7 +197,7 @@ export function CompareTable(props: CompareTableProps): JSX.Element {
                             at={i}
                             letter={letterOf(i)}
                             joint={one().joint}
-                            place={one().of.kind === 'variant' ? one().path : null}
+                            place={placeOf(one())}
                           />
                         </td>
                       )}

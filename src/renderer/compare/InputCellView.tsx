@@ -1,10 +1,11 @@
 /** One input of one column: a variant's can be changed in its place, a joint's is read. */
-import { createMemo, type JSX, Match, Show, Switch } from 'solid-js';
+import { createMemo, type JSX, Match, Show, Switch, untrack } from 'solid-js';
 import { convertLap, type Lap, lapOf, lapsFor } from '../../shared/convert-lap.ts';
 import type { Joint } from '../../shared/project.ts';
 import { lapWords } from '../../shared/words.ts';
 import { Choice } from '../size/Choice.tsx';
 import type { FieldSource } from '../size/entry.ts';
+import type { NumberInput } from '../size/form-model.ts';
 import { NumberField } from '../size/NumberField.tsx';
 import { type Path, valueAt } from '../state/project.ts';
 import type { InputRow } from './input-rows.ts';
@@ -48,16 +49,17 @@ export function InputCellView(props: InputCellViewProps): JSX.Element {
         <Show when={place()} keyed fallback={here().text}>
           {(text) => {
             const path = JSON.parse(text) as Path;
+            // Made once: a field that is told anew what it is of forgets what is being typed into it.
+            const input = untrack((): NumberInput | null => {
+              const { quantity } = props.row;
+              return quantity === null ? null : { path, quantity, name: name() };
+            });
             return (
               <Switch fallback={here().text}>
-                <Match when={props.row.quantity}>
-                  {(quantity) => (
+                <Match when={input}>
+                  {(number) => (
                     <div class="compare-field">
-                      <NumberField
-                        project={props.project}
-                        issues={props.issues}
-                        input={{ path, quantity: quantity(), name: name() }}
-                      />
+                      <NumberField project={props.project} issues={props.issues} input={number()} />
                     </div>
                   )}
                 </Match>
