@@ -186,6 +186,19 @@ describe('the results side by side', () => {
     expect(texts(list, 'largest shear strain')).toEqual([null, '2.00']);
   });
 
+  it('call no factor the best that is on other loads', () => {
+    const heavier = { ...asDouble, loads: [{ ...socket.loads[0]!, force: 20_000 }] };
+    const list = [
+      { joint: socket, column: makeColumn(socket) },
+      { joint: heavier, column: makeColumn(heavier) },
+    ];
+    expect(bestOf(row(list, 'bond fails in shear at')).size).toBe(0);
+    expect(bestOf(row(list, 'peak peel')).size).toBe(0);
+    expect([...bestOf(row(list, 'lowest margin'))]).toEqual([1]);
+    const { note } = resultGroups(list).find(({ title }) => title === 'Strength of the bond')!;
+    expect(note).toMatch(/own loads, which differ: no ratio of strength/);
+  });
+
   it('say which densities are missing, and leave out the rows that would be empty', () => {
     const { mass } = makeColumn(socket);
     const unknown = {

@@ -52,8 +52,12 @@ export function resultGroups(results: readonly Result[]): ResultGroup[] {
   const columns = results.flatMap(({ column }) => column ?? []);
   const groups = [
     margins(results, row),
-    strength(columns, row),
-    { title: 'Who carries what', note: 'axial force of the bonds', rows: shares(results, row) },
+    strength(results, row),
+    {
+      title: 'Who carries what',
+      note: 'axial force of the bonds, as drawn',
+      rows: shares(results, row),
+    },
     {
       title: 'Mass',
       note: massNote(columns),
@@ -139,6 +143,19 @@ function margins(results: readonly Result[], row: MakeRow): ResultGroup {
 /** False where the curves are not at the case's loads but at the most that the bond carries. */
 const atLoads = ({ stress }: CompareColumn): boolean => stress?.carried !== false;
 
+/** A factor, or a stress, on other loads than the rest is neither better nor worse. */
+function sameLoads(results: readonly Result[]): boolean {
+  const caseId = results.flatMap(({ column }) => column?.stress?.caseId ?? [])[0];
+  const loads = results.map(({ joint }) =>
+    JSON.stringify(
+      Object.entries(joint.loads.find((load) => load.case === caseId) ?? {}).toSorted(([a], [b]) =>
+        a.localeCompare(b),
+      ),
+    ),
+  );
+  return loads.every((one) => one === loads[0]);
+}
+
 /** Peaks of several bonds under the largest of them. */
 function peak(column: CompareColumn, of: 'peakShear' | 'peakPeel'): Cell | null {
   if (column.bonds.length === 0) return null;
@@ -157,17 +174,19 @@ function peak(column: CompareColumn, of: 'peakShear' | 'peakPeel'): Cell | null 
   };
 }
 
-function strength(columns: readonly CompareColumn[], row: MakeRow): ResultGroup {
-  // At other loads than the rest a stress is neither better nor worse.
-  const low = columns.every(atLoads) ? ({ better: 'low' } as const) : {};
+function strength(results: readonly Result[], row: MakeRow): ResultGroup {
+  const same = sameLoads(results);
+  const high = same ? ({ better: 'high' } as const) : {};
+  const atAll = results.every(({ column }) => column === null || atLoads(column));
+  const low = same && atAll ? ({ better: 'low' } as const) : {};
   return {
     title: 'Strength of the bond',
-    note: 'in the case compared, as a factor on its loads; stresses at the loads',
+    note: `${same ? 'as a factor on the loads of the case' : 'as a factor on each one’s own loads, which differ: no ratio of strength'}, worst gap and clocking; stresses as drawn`,
     rows: [
       row(
         'bond fails in shear at',
         ({ carried }) => carried && { text: `× ${figure(carried.shear)}`, value: carried.shear },
-        { better: 'high', bars: true, strong: true },
+        { ...high, bars: true, strong: true },
       ),
       row(
         'fails first at',
@@ -177,7 +196,7 @@ function strength(columns: readonly CompareColumn[], row: MakeRow): ResultGroup 
             value: carried.first.factor,
             more: carried.first.label,
           },
-        { better: 'high' },
+        high,
       ),
       row('peak shear', (column) => peak(column, 'peakShear'), { unit: 'MPa', ...low }),
       row('peak peel', (column) => peak(column, 'peakPeel'), { unit: 'MPa', ...low }),
