@@ -27,11 +27,19 @@ export const commands: readonly Command[] = [
     more: `Prints one row for each joint, the lowest margin first: the mode, the load case and the place that set it. A margin below 0 fails, below the project's target is low, else it holds. A joint without a load case has no margin and is named, but changes no exit code. ${exits.check}`,
   },
   {
+    name: 'corners',
+    file: true,
+    options: [option.anyJoint, option.sort, option.json],
+    brief: 'every joint under every load case, the worst of each; every corner of one joint',
+    more: `Prints a table of joints against load cases with the lowest margin of each over gap states and conditions; the one that governs a joint has ">" before it and is named underneath: mode, case, place and gap. With --joint it lists every corner of that joint, lowest first. ${exits.check}`,
+  },
+  {
     name: 'stress',
     file: true,
     options: [
       option.joint,
       option.loadCase,
+      option.condition,
       option.gap,
       option.theta,
       option.factor,
@@ -48,6 +56,7 @@ export const commands: readonly Command[] = [
     options: [
       option.joint,
       option.anyCase,
+      option.condition,
       option.gap,
       option.mode,
       option.part,

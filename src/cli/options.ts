@@ -71,6 +71,25 @@ export const anyCase: Option = {
   help: 'the id of one of its load cases; the governing one when left out',
   needed: false,
 };
+export const anyJoint: Option = {
+  ...joint,
+  help: "the joint's id; every joint when left out",
+  needed: false,
+};
+/** What stands for a case's own surroundings where a condition can be named. */
+export const OWN = 'own';
+export const condition: Option = {
+  name: 'condition',
+  takes: 'ID',
+  help: `the id of a condition that the case is judged in, or "${OWN}" for its own surroundings; the governing one when left out`,
+  read: anId,
+};
+export const sort: Option = {
+  name: 'sort',
+  takes: 'joint|margin|CASE',
+  help: 'order of the rows: by joint, by lowest margin, or by the margin in a load case; by lowest margin when left out',
+  read: anId,
+};
 const aWord: Option['read'] = (text) =>
   text.length > 0 && text.length <= 40
     ? { value: text }

@@ -7,6 +7,8 @@ const marks: Readonly<Record<MarginState, string>> = { fails: '▲', low: '◆',
 /** Red, yellow and green of the terminal's own palette. */
 const colours: Readonly<Record<MarginState, number>> = { fails: 31, low: 33, holds: 32 };
 
+export const markOf = (state: MarginState): string => marks[state];
+
 export const marked = (state: MarginState): string => `${marks[state]} ${stateWords[state]}`;
 
 export const painter =

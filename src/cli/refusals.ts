@@ -35,6 +35,7 @@ const optionOf: Readonly<Record<string, string>> = {
   subject: '--mode',
   part: '--part',
   place: '--place',
+  conditions: '--condition',
 };
 
 /**

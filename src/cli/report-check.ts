@@ -5,6 +5,7 @@ import { clocking, gapWords, millimetres, placeWords, signed, tally } from '../s
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { marked, painter } from './paint.ts';
 import { caution, type Paper, parts } from './report.ts';
+import { caseIds } from './report-corners.ts';
 
 const columns: readonly Column[] = [
   { title: 'Joint', least: 10 },
@@ -45,7 +46,7 @@ function rowOf(joint: JointSummary, flat: boolean, paint: ReturnType<typeof pain
     { text: marked(lowest.state), paint: colour },
     { text: signed(lowest.margin) + (lowest.typical ? '*' : ' '), paint: colour },
     { text: modeOf(lowest) },
-    { text: lowest.caseId },
+    { text: caseIds(lowest) },
     { text: placeOf(lowest, flat) },
   ];
 }

@@ -1,7 +1,7 @@
 /** The answer of `compare`: figures side by side, what differs, and why one carries more. */
 import type { CompareColumn, CompareReport, Difference } from '../shared/reports-compare.ts';
 import { springUnits, springWords, stiffnessFigure } from '../shared/springs-text.ts';
-import { millimetres, signed } from '../shared/words.ts';
+import { caseText, millimetres, signed } from '../shared/words.ts';
 import { significant } from './figures.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { marked, painter } from './paint.ts';
@@ -38,7 +38,9 @@ function figureRows(report: CompareReport, paint: ReturnType<typeof painter>): R
               }
             : cell('○ no load'),
     ],
-    text('set by', ({ lowest }) => (lowest ? `${lowest.label}, ${lowest.caseName}` : '–')),
+    text('set by', ({ lowest }) =>
+      lowest ? `${lowest.label}, ${caseText(lowest.caseName, lowest.conditionName)}` : '–',
+    ),
   ];
   if (caseName !== '') {
     rows.push(

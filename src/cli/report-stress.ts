@@ -5,6 +5,7 @@ import type { Joint, LoadCase } from '../shared/project.ts';
 import type { BondStress, StressReport } from '../shared/reports.ts';
 import { toDisplay } from '../shared/units.ts';
 import {
+  caseText,
   clocking,
   edgeMomentText,
   environment,
@@ -140,8 +141,8 @@ export function stressText(
   const scale = largestForce(report);
   const flat = joint.type === 'flat-single' || joint.type === 'flat-double';
   const state = [
-    `${loadCase.name} (${loadCase.kind})`,
-    environment(loadCase.temperature, loadCase.moisture),
+    `${caseText(loadCase.name, report.conditionName)} (${loadCase.kind})`,
+    environment(report.temperature, report.moisture),
     gapWords[report.gapState],
     ...(flat ? [] : [`clocking ${clocking(report.theta)}`]),
     `loads × ${toDisplay('factor', report.loadFactor)}`,

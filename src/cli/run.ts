@@ -6,7 +6,9 @@ import type { RequestInput } from '../shared/contract.ts';
 import type { Project } from '../shared/project.ts';
 import type { RequestError } from '../shared/reply.ts';
 import { type Answer, askFor, given, type Result, type Run } from './asking.ts';
+import { BELOW_TARGET, DONE, REFUSED } from './exit-codes.ts';
 import { printable } from './figures.ts';
+import { OWN } from './options.ts';
 import { lineOf, named, refusal, typedRefusal } from './refusals.ts';
 import type { Paper } from './report.ts';
 import { checkText } from './report-check.ts';
@@ -14,10 +16,7 @@ import { explainText } from './report-explain.ts';
 import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
 import { compare, springs } from './run-compare.ts';
-
-export const DONE = 0;
-export const BELOW_TARGET = 1;
-export const REFUSED = 2;
+import { corners } from './run-corners.ts';
 
 export interface Outcome {
   readonly code: number;
@@ -40,6 +39,14 @@ async function check(ask: Ask, project: Project, run: Run, paper: Paper): Promis
   };
 }
 
+/** The condition that was named, as the request has it. */
+function conditionOf(options: Run['options'], project: Project): { conditionId?: string | null } {
+  const id = options.get('condition') as string | undefined;
+  if (id === undefined) return {};
+  const isNamed = project.conditions?.some((one) => one.id === id) ?? false;
+  return { conditionId: id === OWN && !isNamed ? null : id };
+}
+
 async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promise<Result> {
   const jointId = String(run.options.get('joint'));
   const caseId = String(run.options.get('case'));
@@ -51,7 +58,7 @@ async function stress(ask: Ask, project: Project, run: Run, paper: Paper): Promi
     stations: 'stations',
     map: 'map',
   };
-  const focus = given(run.options, names);
+  const focus = { ...given(run.options, names), ...conditionOf(run.options, project) };
   const reply = await askFor(ask, 'joint.stress', { document: project, jointId, focus });
   if (!reply.ok) {
     return typedRefusal(reply.error, { project, jointId, caseId, file: run.file });
@@ -72,7 +79,10 @@ async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Prom
   const caseId = run.options.get('case') as string | undefined;
   const refused = (error: RequestError) =>
     typedRefusal(error, { project, jointId, caseId, file: run.file });
-  const focus = given(run.options, { case: 'caseId', gap: 'gapState' });
+  const focus = {
+    ...given(run.options, { case: 'caseId', gap: 'gapState' }),
+    ...conditionOf(run.options, project),
+  };
   let about = given(run.options, { mode: 'subject', part: 'part', place: 'place' });
   if (!run.options.has('mode')) {
     const analysed = await askFor(ask, 'joint.analyse', { document: project, jointId, focus });
@@ -80,6 +90,7 @@ async function explain(ask: Ask, project: Project, run: Run, paper: Paper): Prom
     const lowest = analysed.value.margins.find(
       (margin) =>
         (caseId === undefined || margin.caseId === caseId) &&
+        (focus.conditionId === undefined || margin.conditionId === focus.conditionId) &&
         (about.part === undefined || margin.part === about.part) &&
         (about.place === undefined || margin.place === about.place),
     );
@@ -142,6 +153,7 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   // This message names the file and the place already.
   if (!opened.ok) return { error: opened.error, line: opened.error.message };
   const project = opened.value.document;
+  if (name === 'corners') return corners(ask, project, run, paper);
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);

@@ -21,6 +21,7 @@ import type { About, Opened } from '../shared/reports.ts';
 import { openDemo } from './demo/demo.ts';
 import { check } from './handlers/check.ts';
 import { compare } from './handlers/compare.ts';
+import { corners } from './handlers/corners.ts';
 import { explain } from './handlers/explain.ts';
 import { guarded } from './handlers/guarded.ts';
 import { analyse, stressOf, sweep } from './handlers/joint.ts';
@@ -102,6 +103,16 @@ function makeHandlers(options: AskOptions): Handlers {
     'project.check': ({ document }, context) => {
       const project = readProject(document);
       return project.ok ? ok(check(project.value, context)) : project;
+    },
+    'project.corners': ({ document, jointId }, context) => {
+      // Of one joint alone: what is wrong with its place is said as for any other request.
+      if (jointId !== undefined) {
+        return withJoint(document, jointId, (project) =>
+          ok(corners(project, { jointId }, context)),
+        );
+      }
+      const project = readProject(document);
+      return project.ok ? ok(corners(project.value, {}, context)) : project;
     },
     'project.schema': () => ok(z.toJSONSchema(projectShape) as Record<string, unknown>),
     'joint.analyse': ({ document, jointId, focus }) =>

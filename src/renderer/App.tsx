@@ -14,7 +14,7 @@ import {
 import { cautionShort } from '../shared/cautions.ts';
 import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
-import type { Opened } from '../shared/reports.ts';
+import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
 import { ComparePage } from './compare/ComparePage.tsx';
 import { download, fileName, fileText } from './files.ts';
@@ -23,8 +23,8 @@ import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { SizePage } from './size/SizePage.tsx';
-import { createCheck } from './state/check.ts';
 import { createComparison } from './state/comparison.ts';
+import { createJointsView } from './state/joints-view.ts';
 import { createProject, jointIndex } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
 import { createTheme } from './theme.ts';
@@ -98,7 +98,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     return document && id !== null ? jointIndex(document, id) : -1;
   };
   const currentJoint = () => project.document()?.joints[current()];
-  const check = createCheck(props.bridge, project, () => workspace() === 'joints');
+  const joints = createJointsView(props.bridge, project, () => workspace() === 'joints');
   const sizing = createSizing({
     bridge: props.bridge,
     project,
@@ -111,6 +111,11 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     first: createMemo(() => currentJoint()?.id ?? null),
     active: () => workspace() === 'compare',
   });
+
+  const openCorner = (id: string, corner: CornerMargin): void => {
+    sizing.drawCorner(id, corner);
+    openJoint(id);
+  };
 
   const keys = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
@@ -222,7 +227,12 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         >
           <Switch>
             <Match when={workspace() === 'joints'}>
-              <JointsPage check={check} project={project} onOpen={openJoint} />
+              <JointsPage
+                joints={joints}
+                project={project}
+                onOpen={openJoint}
+                onOpenCorner={openCorner}
+              />
             </Match>
             <Match when={workspace() === 'size'}>
               <Show

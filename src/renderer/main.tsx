@@ -8,6 +8,7 @@ import './styles/base.css';
 import './styles/job.css';
 import './styles/bar.css';
 import './styles/joints.css';
+import './styles/corners.css';
 import './styles/size.css';
 import './styles/inputs.css';
 import './styles/materials.css';

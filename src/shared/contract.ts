@@ -7,6 +7,7 @@ import type { Reply } from './reply.ts';
 import type {
   About,
   CheckReport,
+  CornersReport,
   JobProgress,
   JobStopped,
   JointReport,
@@ -21,13 +22,15 @@ import type { SpringsReport } from './reports-springs.ts';
 
 const jointId = z.string().max(64);
 const caseId = z.string().max(64);
-const gapState = z.enum(['min', 'nominal', 'max']);
+const gapState = z.enum(['min', 'nominal', 'max', 'thin-side', 'thick-side']);
 /** Checked by `readProject`, not here: its errors name the place in the document. */
 const document = z.unknown();
 
-/** Which state of a joint to draw. What is left out is chosen: the governing case, gap and clocking. */
+/** Which state of a joint to draw. What is left out is chosen: the governing one. */
 const focus = z.strictObject({
   caseId: caseId.optional(),
+  /** Condition that the case is judged in; null for its own surroundings. */
+  conditionId: z.string().max(64).nullable().optional(),
   gapState: gapState.optional(),
   theta: z.number().min(-360).max(360).optional(),
   loadFactor: z.number().min(0).max(100).optional(),
@@ -80,6 +83,8 @@ const jobRequests = {
 /** These run in a worker thread: they tell how far they are, and can be stopped. */
 const longRequests = {
   'project.check': long({ document }),
+  /** With a joint: that one alone, and every corner of it. */
+  'project.corners': long({ document, jointId: jointId.optional() }),
   'joint.explain': long({
     document,
     jointId,
@@ -129,6 +134,7 @@ export interface Answers {
   'project.demo': Opened;
   'project.read': Opened;
   'project.check': CheckReport;
+  'project.corners': CornersReport;
   'project.schema': Record<string, unknown>;
   'joint.analyse': JointReport;
   'joint.stress': StressReport;

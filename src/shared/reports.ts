@@ -2,9 +2,14 @@
 import type { Project } from './project.ts';
 import type { RequestError } from './reply.ts';
 
+export * from './reports-corners.ts';
 export type { JobProgress, JobStopped } from './reports-job.ts';
 
-export type GapState = 'min' | 'nominal' | 'max';
+/**
+ * `min`, `max`: tolerance and offset together, all the way round. `thin-side`, `thick-side`: the offset
+ * alone, where tube and sleeve are nearest and farthest; in a double lap those of the outer bond.
+ */
+export type GapState = 'min' | 'nominal' | 'max' | 'thin-side' | 'thick-side';
 export type MarginState = 'fails' | 'low' | 'holds';
 /** `within` is a place inside the overlap, away from both ends. */
 export type Place = 'root' | 'mouth' | 'within';
@@ -46,6 +51,9 @@ export interface Margin {
   readonly asked: number;
   readonly caseId: string;
   readonly caseName: string;
+  /** Condition of the project that the case is judged in; null in its own surroundings. */
+  readonly conditionId: string | null;
+  readonly conditionName: string | null;
   readonly gapState: GapState;
   readonly place: Place;
   /** Distance from the root, mm. */
@@ -150,8 +158,14 @@ export interface AdherendStress {
 export interface StressReport {
   readonly jointId: string;
   readonly caseId: string;
+  /** Null in the case's own surroundings. */
+  readonly conditionId: string | null;
+  readonly conditionName: string | null;
   readonly gapState: GapState;
+  /** Gap states that differ for this joint, as a list of them is read. */
+  readonly gapStates: readonly GapState[];
   readonly temperature: number;
+  readonly moisture: 'dry' | 'wet';
   readonly theta: number;
   /** The loads of the case are multiplied by this. */
   readonly loadFactor: number;
@@ -305,6 +319,7 @@ export interface SweepReport {
   readonly plateau: number | null;
   /** Ratio on the plateau: bond strength of a very long overlap over the load asked for. */
   readonly plateauStrength: number;
+  /** The case that sets it, with the condition that it is judged in. */
   readonly caseName: string;
   readonly flags: readonly Flag[];
 }

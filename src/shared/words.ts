@@ -32,6 +32,8 @@ export const gapWords: Readonly<Record<GapState, string>> = {
   min: 'gap min',
   nominal: 'gap nominal',
   max: 'gap max',
+  'thin-side': 'offset, thin side',
+  'thick-side': 'offset, thick side',
 };
 
 export const placeWords: Readonly<Record<Place, string>> = {
@@ -91,8 +93,12 @@ function power(value: number): string {
 }
 
 /** Where along the overlap: at an end, or so far from the root. */
-export const placeText = (margin: Margin): string =>
+export const placeText = (margin: Pick<Margin, 'place' | 'x'>): string =>
   margin.place === 'within' ? `at ${millimetres(margin.x)}` : placeWords[margin.place];
+
+/** `Gust, at Cold soak`: a case, and the condition it is judged in where that is not its own. */
+export const caseText = (caseName: string, conditionName: string | null): string =>
+  conditionName === null ? caseName : `${caseName}, at ${conditionName}`;
 
 /** Where a margin is reached; a flat joint has no clocking. */
 export const whereText = (margin: Margin, flat: boolean): string =>
@@ -128,7 +134,7 @@ export function headline(report: JointReport): string {
   if (!lowest) return 'No load case acts on this joint: give it one to see margins.';
   const place =
     lowest.place === 'within' ? `${millimetres(lowest.x)} from the root` : `at the ${lowest.place}`;
-  return `${capital(modeWords[lowest.mode](lowest))} ${place} governs: ${signed(lowest.margin)} in ${lowest.caseName}`;
+  return `${capital(modeWords[lowest.mode](lowest))} ${place} governs: ${signed(lowest.margin)} in ${caseText(lowest.caseName, lowest.conditionName)}`;
 }
 
 /** How the margins stand, in one sentence. */

@@ -180,6 +180,7 @@ describe('the walls', () => {
     const document = await curlew();
     const joint = document.joints.find(({ id }) => id === 'landing-leg')!;
     joint.loads = joint.loads.filter((load) => load.case === 'hard-landing') as typeof joint.loads;
+    delete document.conditions;
     const input = { document, jointId: joint.id, from: 40, to: 77.3, points: 160 };
     const { points } = await value<SweepReport>('joint.sweep', input);
     const tube = points.filter(({ mode }) => mode === 'tube, laminate strength');

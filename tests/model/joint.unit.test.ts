@@ -116,10 +116,38 @@ describe('assembly', () => {
     expect(gapAt(bond, 0.03, 'max')).toBeCloseTo(0.28, 12);
     expect(() => gapAt(bond, 0.15, 'min', 'outerBond')).toThrow(/closes/);
     expect(gapStates(singleLap)).toEqual(['nominal']);
-    expect(gapStates({ ...singleLap, offset: 0.01 } as JointInput)).toEqual([
-      'min',
-      'nominal',
-      'max',
+  });
+
+  it('takes the offset alone on the sides of a gap at nominal', () => {
+    const bond = { gap: 0.2, tolerance: 0.05 };
+    expect(gapAt(bond, 0.03, 'thin-side')).toBeCloseTo(0.17, 12);
+    expect(gapAt(bond, 0.03, 'thick-side')).toBeCloseTo(0.23, 12);
+  });
+
+  it('has sides where they differ from min and max', () => {
+    const three = ['min', 'max', 'nominal'];
+    const five = [...three, 'thin-side', 'thick-side'];
+    const single = (offset: number, tolerance: number): JointInput =>
+      ({ ...singleLap, offset, bond: { gap: 0.2, tolerance } }) as JointInput;
+    // Without a tolerance min and max are the sides; without an offset there are none.
+    expect(gapStates(single(0.01, 0))).toEqual(three);
+    expect(gapStates(single(0, 0.05))).toEqual(three);
+    expect(gapStates(single(0.01, 0.05))).toEqual(five);
+    expect(gapStates({ ...doubleLap, offset: 0.01 } as JointInput)).toEqual(five);
+  });
+
+  it('off-centre, makes one bond of a double lap thin where the other is thick', () => {
+    const joint = { ...doubleLap, offset: 0.03 } as Extract<JointInput, { type: 'sleeve-double' }>;
+    const gaps = (state: 'thin-side' | 'thick-side'): number[] =>
+      assemble(joint, state).bonds.map(({ gap }) => gap);
+    const [inner, outer] = [joint.innerBond.gap, joint.outerBond.gap];
+    expect(gaps('thin-side')).toEqual([
+      expect.closeTo(inner + 0.03, 12),
+      expect.closeTo(outer - 0.03, 12),
+    ]);
+    expect(gaps('thick-side')).toEqual([
+      expect.closeTo(inner - 0.03, 12),
+      expect.closeTo(outer + 0.03, 12),
     ]);
   });
 

@@ -23,6 +23,8 @@ const margin: Margin = {
   asked: 1.5,
   caseId: 'landing',
   caseName: 'Hard landing',
+  conditionId: null,
+  conditionName: null,
   gapState: 'max',
   place: 'mouth',
   x: 30,

@@ -4,17 +4,19 @@ import type { Joint, Project } from '../../shared/project.ts';
 import { ok, type Reply } from '../../shared/reply.ts';
 import type { CheckReport, JointSummary, MarginState } from '../../shared/reports.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
+import { dealtBack } from '../jobs/shares.ts';
+import { lowestOfJoint } from './corners.ts';
 import { jointFlags } from './flags.ts';
 import { guarded } from './guarded.ts';
 import { describeJoint } from './labels.ts';
-import { governingModes, toMargin } from './margins.ts';
+import { toMargin } from './margins.ts';
 import { resolveJoint } from './resolve.ts';
 
-/** @param judged told how many of the joint's cases are judged, of how many */
+/** @param judged told how many of the joint's states are judged, of how many */
 function summarise(
   project: Project,
   index: number,
-  judged: (cases: number, of: number) => void,
+  judged: (states: number, of: number) => void,
 ): JointSummary {
   const joint = project.joints[index]!;
   const common = {
@@ -26,7 +28,7 @@ function summarise(
   const { settings } = project;
   const reply = guarded(index, () => {
     const resolved = resolveJoint(project, index);
-    const [lowest] = governingModes(resolved, settings, true, undefined, judged);
+    const lowest = lowestOfJoint(resolved, settings, judged);
     return ok({
       lowest: lowest ? toMargin(lowest, resolved, settings.targetMargin, '') : null,
       flags: jointFlags(resolved),
@@ -60,7 +62,7 @@ export function check(project: Project, context: JobContext = unwatched): CheckR
     const steps = stepsOf(joint);
     const told = (fraction: number): void => progress(done + steps * fraction, total, joint.name);
     told(0);
-    joints.push(summarise(project, index, (cases, of) => told(cases / of)));
+    joints.push(summarise(project, index, (states, of) => told(states / of)));
     told(1);
     done += steps;
   }
@@ -81,10 +83,6 @@ export function mergeChecks(replies: readonly Reply<CheckReport>[]): Reply<Check
     if (!reply.ok) return reply;
     shares.push(reply.value);
   }
-  const count = shares.reduce((sum, { joints }) => sum + joints.length, 0);
-  const joints = Array.from(
-    { length: count },
-    (_joint, index) => shares[index % shares.length]!.joints[Math.floor(index / shares.length)]!,
-  );
+  const joints = dealtBack(shares.map((share) => share.joints));
   return ok({ ...shares[0]!, joints, counts: countStates(joints) });
 }

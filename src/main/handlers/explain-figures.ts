@@ -15,6 +15,7 @@ import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Working } from '../../shared/reports.ts';
 import {
+  caseText,
   clocking,
   edgeMomentWords,
   environment,
@@ -23,9 +24,9 @@ import {
   millimetres,
 } from '../../shared/words.ts';
 import { cardsOf } from './explain-cards.ts';
-import { drawn, STATIONS } from './joint.ts';
+import { drawn, isCaseOf, STATIONS } from './joint.ts';
 import { degrees, governingModes, radians } from './margins.ts';
-import type { ResolvedJoint } from './resolve.ts';
+import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 
 export type Figure = (typeof figures)[number];
 
@@ -33,6 +34,8 @@ export interface FigureQuestion {
   readonly subject: Figure;
   readonly part?: string | undefined;
   readonly focus: Focus;
+  /** The cases in the focus. */
+  readonly there: readonly ResolvedCase[];
 }
 
 interface Shown {
@@ -53,9 +56,9 @@ export function explainFigure(
   question: FigureQuestion,
 ): Reply<Working> {
   if (question.subject === 'plateau') return explainPlateau(project, resolved);
-  const { focus, part } = question;
+  const { part } = question;
   const { settings } = project;
-  const { state, loadCase, theta, loadFactor } = seen(project, resolved, focus);
+  const { state, loadCase, condition, theta, loadFactor } = seen(project, resolved, question);
   const names = state.assembly.bonds.map(({ name }) => name);
   if (part !== undefined && !names.includes(part)) {
     return refuse(
@@ -69,8 +72,8 @@ export function explainFigure(
   if (!shown.ok) return shown;
   const { title, steps, place, like, wholeBondFlows = false, x = 0 } = shown.value;
   const where = [
-    `${loadCase.name} (${kindOf(loadCase)})`,
-    environment(loadCase.temperature, loadCase.moisture),
+    `${caseText(loadCase.name, condition?.name ?? null)} (${kindOf(loadCase)})`,
+    environment(state.loadCase.temperature, state.loadCase.moisture),
     gapWords[state.gapState],
     ...(state.assembly.flat ? [] : [`clocking ${clocking(degrees(theta))}`]),
     `loads × ${Number(loadFactor.toPrecision(4))}`,
@@ -86,20 +89,19 @@ export function explainFigure(
 }
 
 /** The state that is drawn for a focus: what it leaves out is that of the governing row. */
-function seen({ settings }: Project, resolved: ResolvedJoint, focus: Focus) {
-  const { input, adhesive, cases } = resolved;
-  const whole =
-    focus.caseId !== undefined && focus.gapState !== undefined && focus.theta !== undefined;
-  const row = whole ? undefined : drawn(governingModes(resolved, settings), focus);
-  const caseId = focus.caseId ?? row?.loadCase.id;
-  const { loadCase, input: loaded } =
-    cases.find(({ loadCase: one }) => one.id === caseId) ?? cases[0]!;
+function seen({ settings }: Project, resolved: ResolvedJoint, { focus, there }: FigureQuestion) {
+  const { input, adhesive } = resolved;
+  const whole = there.length === 1 && focus.gapState !== undefined && focus.theta !== undefined;
+  const row = whole ? undefined : drawn(governingModes(resolved, settings), focus, there);
+  const found = there.find((one) => row && isCaseOf(one, row)) ?? there[0]!;
+  const { loadCase, condition, input: loaded } = found;
   const states = gapStates(input);
   const wanted = focus.gapState ?? row?.result.gapState ?? 'nominal';
   const gapState = states.includes(wanted) ? wanted : 'nominal';
   return {
     state: jointState(input, adhesive, loaded, gapState, settings),
     loadCase,
+    condition,
     theta: focus.theta === undefined ? (row?.result.theta ?? 0) : radians(focus.theta),
     loadFactor: focus.loadFactor ?? 1,
   };
@@ -208,7 +210,7 @@ function explainPlateau({ settings }: Project, resolved: ResolvedJoint): Reply<W
       'The bond has no strength to compare: no load acts on it, or temperature alone fails it.',
     );
   }
-  const { loadCase, input } = found;
+  const { loadCase, condition, input } = found;
   const { mode } = at;
   const state = jointState(
     withOverlap(joint, at.overlap),
@@ -218,7 +220,7 @@ function explainPlateau({ settings }: Project, resolved: ResolvedJoint): Reply<W
     settings,
   );
   const where = [
-    `${loadCase.name} (${kindOf(loadCase)})`,
+    `${caseText(loadCase.name, condition?.name ?? null)} (${kindOf(loadCase)})`,
     gapWords[mode.gapState],
     overlap === null
       ? 'no plateau within the longest overlap that is looked at'

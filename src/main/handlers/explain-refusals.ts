@@ -1,9 +1,8 @@
 /** Why a mode has no margin here, in plain words. */
 import { assemble } from '../../model/joint/assembly.ts';
 import { interlaminarStrengths } from '../../model/margins/peel-modes.ts';
-import type { Focus } from '../../shared/contract.ts';
 import type { Mode } from '../../shared/reports.ts';
-import type { ResolvedJoint } from './resolve.ts';
+import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 
 const modes: Readonly<Record<Mode, true>> = {
   'adhesive-yield': true,
@@ -31,10 +30,12 @@ const service: ReadonlySet<Mode> = new Set<Mode>([
   'metal-yield',
 ]);
 
-export function whyNot(mode: Mode, resolved: ResolvedJoint, { caseId }: Focus): string {
-  const asked = resolved.cases.filter(
-    ({ loadCase }) => caseId === undefined || loadCase.id === caseId,
-  );
+/** @param asked the cases that the question is about */
+export function whyNot(
+  mode: Mode,
+  resolved: ResolvedJoint,
+  asked: readonly ResolvedCase[],
+): string {
   return (
     lacking(mode, resolved) ??
     notAsked(mode, asked) ??

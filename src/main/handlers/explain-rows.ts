@@ -8,7 +8,7 @@ import { refineStrength } from '../../model/margins/strength-clocking.ts';
 import type { Focus } from '../../shared/contract.ts';
 import type { Place } from '../../shared/reports.ts';
 import type { Governing } from './margins.ts';
-import type { ResolvedJoint } from './resolve.ts';
+import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 
 export interface About {
   readonly mode: Mode;
@@ -34,6 +34,7 @@ export function fitting(rows: readonly Governing[], { mode, part, place }: About
 
 /**
  * @param rows the governing rows of the mode
+ * @param there the cases in the focus
  * @returns the row itself where it lies in the focus, else the worst of the mode in the focus
  */
 export function rowInFocus(
@@ -41,23 +42,23 @@ export function rowInFocus(
   settings: ModelSettings,
   rows: readonly Governing[],
   about: About,
-  { caseId, gapState }: Focus,
+  { gapState }: Focus,
+  there: readonly ResolvedCase[],
 ): Governing | null {
-  const isThere = ({ loadCase, result }: Governing): boolean =>
-    (caseId === undefined || loadCase.id === caseId) &&
+  const isThere = ({ loadCase, condition, result }: Governing): boolean =>
+    there.some((one) => one.loadCase === loadCase && one.condition === condition) &&
     (gapState === undefined || result.gapState === gapState);
   const known = fitting(rows, about);
-  const there = known.find(isThere);
-  if (there) return there;
+  const listed = known.find(isThere);
+  if (listed) return listed;
   const found: Governing[] = [];
-  for (const { loadCase, input } of resolved.cases) {
-    if (caseId !== undefined && loadCase.id !== caseId) continue;
+  for (const { loadCase, condition, input } of there) {
     for (const gap of gapStates(resolved.input)) {
       if (gapState !== undefined && gap !== gapState) continue;
       const state = jointState(resolved.input, resolved.adhesive, input, gap, settings);
       const only = onlyFor(about.mode);
       for (const result of allModes(state, resolved.adhesive, settings.factors, { only })) {
-        found.push({ result, loadCase, state });
+        found.push({ result, loadCase, condition, state });
       }
     }
   }

@@ -6,13 +6,14 @@ import { type Focus, figures } from '../../shared/contract.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Mode, Place, Working } from '../../shared/reports.ts';
-import { environment, kindOf, whereText } from '../../shared/words.ts';
+import { caseText, environment, kindOf, whereText } from '../../shared/words.ts';
 import { cardsOf } from './explain-cards.ts';
 import { explainFigure, type Figure } from './explain-figures.ts';
 import { isMode, whyNot } from './explain-refusals.ts';
 import { type About, fitting, onlyFor, rowInFocus } from './explain-rows.ts';
+import { casesInFocus } from './focus.ts';
 import { governingModes, toMargin } from './margins.ts';
-import type { ResolvedJoint } from './resolve.ts';
+import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 
 export interface Question {
   readonly subject: string;
@@ -37,7 +38,6 @@ export function explain(
 ): Reply<Working> {
   const { subject, focus } = question;
   const { joint, index, cases } = resolved;
-  const { caseId } = focus;
   if (cases.length === 0) {
     return refuse(
       'bad-input',
@@ -45,13 +45,8 @@ export function explain(
       `The joint "${joint.name}" has no load case: give it one to see a working.`,
     );
   }
-  if (caseId !== undefined && !cases.some(({ loadCase }) => loadCase.id === caseId)) {
-    return refuse(
-      'not-found',
-      `joints.${index}.loads`,
-      `The joint "${joint.name}" carries no load case "${caseId}". It has: ${list(cases.map(({ loadCase }) => loadCase.id))}.`,
-    );
-  }
+  const there = casesInFocus(project, resolved, focus);
+  if (!there.ok) return there;
   if (!isFigure(subject) && !isMode(subject)) {
     const modes = governingModes(resolved, project.settings).map(({ result }) => result.mode);
     return refuse(
@@ -61,20 +56,28 @@ export function explain(
     );
   }
   return isFigure(subject)
-    ? explainFigure(project, resolved, { ...question, subject })
-    : explainMode(project, resolved, question, subject);
+    ? explainFigure(project, resolved, { ...question, subject, there: there.value })
+    : explainMode(project, resolved, { ...question, subject, there: there.value });
 }
 
 function explainMode(
   project: Project,
   resolved: ResolvedJoint,
-  { part, place, focus }: Question,
-  mode: Mode,
+  {
+    subject: mode,
+    part,
+    place,
+    focus,
+    there,
+  }: Question & {
+    readonly subject: Mode;
+    readonly there: readonly ResolvedCase[];
+  },
 ): Reply<Working> {
   const { settings } = project;
   const rows = governingModes(resolved, settings, false, onlyFor(mode));
   const about: About = { mode, part, place };
-  const row = rowInFocus(resolved, settings, rows, about, focus);
+  const row = rowInFocus(resolved, settings, rows, about, focus, there);
   if (!row) {
     const parts = fitting(rows, { mode }).map(({ result }) => result.part);
     return part !== undefined && parts.length > 0 && !parts.includes(part)
@@ -83,14 +86,14 @@ function explainMode(
           'part',
           `The ${part} has no such margin; it is listed for: ${list(parts)}.`,
         )
-      : refuse('not-found', 'subject', whyNot(mode, resolved, focus));
+      : refuse('not-found', 'subject', whyNot(mode, resolved, there));
   }
-  const { state, result, loadCase } = row;
+  const { state, result, loadCase, condition } = row;
   const margin = toMargin(row, resolved, settings.targetMargin, '');
   const steps = marginWorking({ state, adhesive: resolved.adhesive, settings, result });
   const where = [
-    `${loadCase.name} (${kindOf(loadCase)})`,
-    environment(loadCase.temperature, loadCase.moisture),
+    `${caseText(loadCase.name, condition?.name ?? null)} (${kindOf(loadCase)})`,
+    environment(state.loadCase.temperature, state.loadCase.moisture),
     whereText(margin, state.assembly.flat),
     ...(state.assembly.bonds.length > 1 || result.part !== 'bond' ? [result.part] : []),
   ];

@@ -4,6 +4,7 @@ import { adhesiveStateAt } from '../../model/joint/adhesive-state.ts';
 import { assemble } from '../../model/joint/assembly.ts';
 import { THIN_WALL } from '../../model/validity/domains.ts';
 import type { Flag } from '../../shared/reports.ts';
+import { caseText } from '../../shared/words.ts';
 import type { ResolvedJoint } from './resolve.ts';
 import { stackFlags } from './stack-flags.ts';
 
@@ -13,14 +14,16 @@ const USUAL_GAP = { min: 0.05, max: 0.5 };
 export function jointFlags(resolved: ResolvedJoint): Flag[] {
   const { input, adhesive, cases } = resolved;
   const flags: Flag[] = missingData(resolved);
-  for (const { loadCase, input: loaded } of cases) {
+  for (const { loadCase, condition, input: loaded } of cases) {
     const state = adhesiveStateAt(adhesive, loaded.temperature, loaded.moisture);
     if (state.outsideTable) {
       flags.push({
         code: 'outside-table',
-        message: `${loadCase.name}: ${minus(loadCase.temperature)} °C lies beyond the adhesive's ${loadCase.moisture} properties; the nearest row is used, not an extrapolation.`,
+        message: `${caseText(loadCase.name, condition?.name ?? null)}: ${minus(loaded.temperature)} °C lies beyond the adhesive's ${loaded.moisture} properties; the nearest row is used, not an extrapolation.`,
       });
     }
+    // What the loads and their kind bring is the same in all surroundings.
+    if (condition !== null) continue;
     if (loaded.kind === 'cyclic' && !adhesive.fatigue) {
       flags.push({
         code: 'no-fatigue',

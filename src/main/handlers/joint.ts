@@ -14,22 +14,46 @@ import { MODEL_VERSION } from '../../model/version.ts';
 import type { Focus } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
-import type { JointReport, StressReport, SweepPoint, SweepReport } from '../../shared/reports.ts';
+import type {
+  GapState,
+  JointReport,
+  StressReport,
+  SweepPoint,
+  SweepReport,
+} from '../../shared/reports.ts';
+import { caseText } from '../../shared/words.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { jointFlags } from './flags.ts';
+import { casesInFocus } from './focus.ts';
 import { describeJoint, modeLabel } from './labels.ts';
 import { degrees, type Governing, governingModes, radians, toMargin } from './margins.ts';
-import type { ResolvedJoint } from './resolve.ts';
+import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 import { edgeMomentOf, ledgersOf, mapOf } from './stress-extras.ts';
 
 export const STATIONS = 161;
 
-/** The governing row that decides what is drawn when nothing is asked for. */
-export function drawn(rows: readonly Governing[], focus: Focus): Governing | undefined {
+/** As a list of gap states is read: from thin to thick, then the sides. */
+const IN_ORDER: readonly GapState[] = ['min', 'nominal', 'max', 'thin-side', 'thick-side'];
+
+export const isCaseOf = (one: ResolvedCase, { loadCase, condition }: Governing): boolean =>
+  one.loadCase === loadCase && one.condition === condition;
+
+const nameOf = (one: ResolvedCase | undefined): string =>
+  one ? caseText(one.loadCase.name, one.condition?.name ?? null) : '';
+
+/**
+ * The governing row that decides what is drawn when nothing is asked for.
+ * @param there the cases in the focus
+ */
+export function drawn(
+  rows: readonly Governing[],
+  { gapState }: Focus,
+  there: readonly ResolvedCase[],
+): Governing | undefined {
   const fitting = rows.filter(
-    ({ result, loadCase }) =>
-      (focus.caseId === undefined || loadCase.id === focus.caseId) &&
-      (focus.gapState === undefined || result.gapState === focus.gapState),
+    (row) =>
+      there.some((one) => isCaseOf(one, row)) &&
+      (gapState === undefined || row.result.gapState === gapState),
   );
   const ofBond = fitting.find(
     ({ result }) => !WALL_MODES.has(result.mode) && result.mode !== 'durability-trough',
@@ -44,17 +68,11 @@ export function stressOf(
   rows: readonly Governing[],
 ): Reply<StressReport | null> {
   const { cases, input, adhesive, joint } = resolved;
-  const row = drawn(rows, focus);
-  const caseId = focus.caseId ?? row?.loadCase.id ?? cases[0]?.loadCase.id;
-  if (caseId === undefined) return ok(null);
-  const found = cases.find(({ loadCase }) => loadCase.id === caseId);
-  if (!found) {
-    return refuse(
-      'not-found',
-      `joints.${resolved.index}.loads`,
-      `The joint "${joint.name}" carries no load case "${caseId}". It has: ${cases.map(({ loadCase }) => loadCase.id).join(', ') || 'none'}.`,
-    );
-  }
+  if (cases.length === 0 && focus.caseId === undefined) return ok(null);
+  const there = casesInFocus(project, resolved, focus);
+  if (!there.ok) return there;
+  const row = drawn(rows, focus, there.value);
+  const found = there.value.find((one) => row && isCaseOf(one, row)) ?? there.value[0]!;
   const states = gapStates(input);
   const wanted = focus.gapState ?? row?.result.gapState ?? 'nominal';
   const gapState = states.includes(wanted) ? wanted : 'nominal';
@@ -82,9 +100,13 @@ export function stressOf(
   }
   return ok({
     jointId: joint.id,
-    caseId,
+    caseId: found.loadCase.id,
+    conditionId: found.condition?.id ?? null,
+    conditionName: found.condition?.name ?? null,
     gapState,
-    temperature: found.loadCase.temperature,
+    gapStates: IN_ORDER.filter((one) => states.includes(one)),
+    temperature: found.input.temperature,
+    moisture: found.input.moisture,
     theta: degrees(theta),
     loadFactor,
     carried: curves.carried,
@@ -201,7 +223,7 @@ export function sweep(
     points,
     plateau: plateau.overlap,
     plateauStrength: Number.isFinite(plateau.strength.ratio) ? plateau.strength.ratio : 0,
-    caseName: resolved.cases[plateau.strength.caseIndex]?.loadCase.name ?? '',
+    caseName: nameOf(resolved.cases[plateau.strength.caseIndex]),
     flags: [],
   });
 }

@@ -7,12 +7,24 @@ import type {
   WallInput,
 } from '../../model/joint/types.ts';
 import { laminateMaterial } from '../../model/laminate/material.ts';
-import type { Adherend, Adhesive, Joint, LoadCase, Project, Wall } from '../../shared/project.ts';
+import type {
+  Adherend,
+  Adhesive,
+  Condition,
+  Joint,
+  LoadCase,
+  Project,
+  Wall,
+} from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
 import { readStack } from '../../shared/stack-notation.ts';
+import { surroundingsOf } from '../../shared/surroundings.ts';
 
+/** A load case in one of the surroundings that it is judged in. */
 export interface ResolvedCase {
   readonly loadCase: LoadCase;
+  /** Null for the case's own surroundings. */
+  readonly condition: Condition | null;
   readonly input: CaseInput;
 }
 
@@ -21,6 +33,7 @@ export interface ResolvedJoint {
   readonly joint: Joint;
   readonly input: JointInput;
   readonly adhesive: AdhesiveInput;
+  /** Each load case in its own surroundings, then in those of the project that it is judged in too. */
   readonly cases: readonly ResolvedCase[];
   /** Parts and `adhesive` whose properties are typical or from memory. */
   readonly typical: ReadonlySet<string>;
@@ -54,16 +67,20 @@ export function resolveJoint(project: Project, index: number): ResolvedJoint {
   });
   if (isTypical(adhesive)) typical.add('adhesive');
 
-  const cases = joint.loads.map((load): ResolvedCase => {
+  const cases = joint.loads.flatMap((load): ResolvedCase[] => {
     const loadCase = project.loadCases.find(({ id }) => id === load.case)!;
     const { force } = load;
     const { moment, torque, shear } = 'moment' in load ? load : { moment: 0, torque: 0, shear: 0 };
-    const { kind, temperature, moisture } = loadCase;
-    const input = { loads: { force, moment, torque, shear }, kind, temperature, moisture };
-    return {
-      loadCase,
-      input: loadCase.kind === 'cyclic' ? { ...input, cycles: loadCase.cycles } : input,
-    };
+    const loads = { force, moment, torque, shear };
+    return surroundingsOf(project, loadCase).map((condition) => {
+      const { temperature, moisture } = condition ?? loadCase;
+      const input = { loads, kind: loadCase.kind, temperature, moisture };
+      return {
+        loadCase,
+        condition,
+        input: loadCase.kind === 'cyclic' ? { ...input, cycles: loadCase.cycles } : input,
+      };
+    });
   });
   return { index, joint, input: jointInput(joint, material, wall), adhesive, cases, typical };
 }

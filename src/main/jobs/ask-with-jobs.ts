@@ -6,9 +6,10 @@
 import { availableParallelism } from 'node:os';
 import { isLongRequest, type LongRequestName, longRequestNames } from '../../shared/contract.ts';
 import type { Reply } from '../../shared/reply.ts';
-import type { CheckReport } from '../../shared/reports.ts';
+import type { CheckReport, CornersReport } from '../../shared/reports.ts';
 import { type Ask, type AskOptions, createAsk } from '../ask.ts';
 import { mergeChecks } from '../handlers/check.ts';
+import { mergeCorners } from '../handlers/corners.ts';
 import { type JobDesk, joinDesks } from './desk.ts';
 import {
   type Caller,
@@ -42,11 +43,19 @@ function jointsIn(input: unknown): number {
   return Array.isArray(document?.joints) ? document.joints.length : 0;
 }
 
+const isOfOneJoint = (input: unknown): boolean =>
+  (input as { jointId?: unknown } | null)?.jointId !== undefined;
+
 /** Requests that several threads may compute together; each computes the share it is given. */
 const divisions: Partial<Record<LongRequestName, Division>> = {
   'project.check': {
     most: (input) => Math.floor(jointsIn(input) / JOINTS_A_THREAD),
     merge: (replies) => mergeChecks(replies as readonly Reply<CheckReport>[]),
+  },
+  'project.corners': {
+    // Of one joint alone there is nothing to share.
+    most: (input) => (isOfOneJoint(input) ? 1 : Math.floor(jointsIn(input) / JOINTS_A_THREAD)),
+    merge: (replies) => mergeCorners(replies as readonly Reply<CornersReport>[]),
   },
 };
 

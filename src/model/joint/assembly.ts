@@ -35,18 +35,52 @@ export interface Assembly {
   readonly referenceRadius: number;
 }
 
-/** Thickness of a bond in a gap state: tolerance and offset together, taken all the way round. */
-export function gapAt(bond: BondInput, offset: number, state: GapState, input = 'bond'): number {
-  const spread = bond.tolerance + offset;
-  const gap = bond.gap + (state === 'min' ? -spread : state === 'max' ? spread : 0);
+/**
+ * What a gap state adds to the nominal gap of a bond, mm: tolerance and offset together all the way
+ * round, or the offset alone on one side.
+ * @param inner a bond inside the tube: where the tube comes near the socket it leaves the spigot
+ */
+function gapChange(tolerance: number, offset: number, state: GapState, inner: boolean): number {
+  switch (state) {
+    case 'nominal':
+      return 0;
+    case 'min':
+      return -(tolerance + offset);
+    case 'max':
+      return tolerance + offset;
+    case 'thin-side':
+      return inner ? offset : -offset;
+    case 'thick-side':
+      return inner ? -offset : offset;
+  }
+}
+
+/**
+ * Thickness of a bond in a gap state.
+ * @param inner the inner bond of a double lap
+ * @throws ModelError when the gap closes
+ */
+export function gapAt(
+  bond: BondInput,
+  offset: number,
+  state: GapState,
+  input = 'bond',
+  inner = false,
+): number {
+  const change = gapChange(bond.tolerance, offset, state, inner);
+  const gap = bond.gap + change;
   if (gap > 0) return gap;
   throw new ModelError(
     `${input}.tolerance`,
-    `The gap of ${bond.gap} mm closes: tolerance and offset together take ${Number(spread.toPrecision(6))} mm. Widen the gap or tighten the fit.`,
+    `The gap of ${bond.gap} mm closes: tolerance and offset together take ${Number((-change).toPrecision(6))} mm. Widen the gap or tighten the fit.`,
   );
 }
 
-/** Gap states that differ for this joint: all three, or just nominal where nothing varies. */
+/**
+ * Gap states that differ for this joint, those that are usually worst first; just nominal where
+ * nothing varies. With no tolerance min and max are the sides of a single lap. In a double lap they
+ * never are: off-centre, one bond is thin where the other is thick.
+ */
 export function gapStates(joint: JointInput): readonly GapState[] {
   const offset = 'offset' in joint ? joint.offset : 0;
   const bonds =
@@ -55,8 +89,12 @@ export function gapStates(joint: JointInput): readonly GapState[] {
       : joint.type === 'flat-double'
         ? [joint.lowerBond, joint.upperBond]
         : [joint.bond];
-  const varies = offset > 0 || bonds.some((bond) => bond.tolerance > 0);
-  return varies ? ['min', 'nominal', 'max'] : ['nominal'];
+  const hasTolerance = bonds.some((bond) => bond.tolerance > 0);
+  if (offset === 0) return hasTolerance ? ['min', 'max', 'nominal'] : ['nominal'];
+  const isDouble = joint.type === 'sleeve-double';
+  return hasTolerance || isDouble
+    ? ['min', 'max', 'nominal', 'thin-side', 'thick-side']
+    : ['min', 'max', 'nominal'];
 }
 
 type SectionOf = (thickness: number) => Section;
@@ -122,7 +160,7 @@ export function assemble(joint: JointInput, state: GapState): Assembly {
     const bonds = [tubularBond('bond', gap, radius)];
     return { flat: false, overlap, tube, outers: [part], bonds, referenceRadius: radius };
   }
-  const innerGap = gapAt(joint.innerBond, joint.offset, state, 'innerBond');
+  const innerGap = gapAt(joint.innerBond, joint.offset, state, 'innerBond', true);
   const outerGap = gapAt(joint.outerBond, joint.offset, state, 'outerBond');
   return {
     flat: false,

@@ -191,4 +191,9 @@ export interface ModelSettings {
   readonly edgeMoment?: 'goland-reissner' | 'hart-smith' | undefined;
 }
 
-export type GapState = 'min' | 'nominal' | 'max';
+/**
+ * `min` and `max`: tolerance and offset together, taken all the way round. `thin-side` and
+ * `thick-side`: the offset alone, where the tube stands nearest to its sleeve and farthest from it;
+ * in a double lap the sides are those of the outer bond.
+ */
+export type GapState = 'min' | 'nominal' | 'max' | 'thin-side' | 'thick-side';

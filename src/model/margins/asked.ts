@@ -35,7 +35,7 @@ export const WALL_MODES: ReadonlySet<Mode> = new Set<Mode>([
 ]);
 
 /** Modes that end the joint; the others limit its service. */
-const failures: ReadonlySet<Mode> = new Set([
+export const FAILURE_MODES: ReadonlySet<Mode> = new Set([
   'adhesive-strain',
   'adhesive-peel',
   'interlaminar',
@@ -47,7 +47,7 @@ const failures: ReadonlySet<Mode> = new Set([
 
 /** @returns null when the mode is not asked of this kind of case */
 export function askedFactor(mode: Mode, kind: CaseKind, factors: Factors): number | null {
-  if (failures.has(mode)) {
+  if (FAILURE_MODES.has(mode)) {
     return (kind === 'ultimate' ? 1 : factors.ultimate) * factors.fitting;
   }
   if (kind === 'ultimate') return null;

@@ -1,6 +1,6 @@
 /** What is known of one mode in one state, and how it is put together. */
 import type { GapState } from '../joint/types.ts';
-import type { Mode } from './asked.ts';
+import { FAILURE_MODES, type Mode } from './asked.ts';
 import type { JointState } from './state.ts';
 
 export type Place = 'root' | 'mouth' | 'within';
@@ -34,6 +34,12 @@ export interface PlyReach {
   /** Degrees from the tube's axis. */
   readonly angle: number;
   readonly criterion: 'tsai-wu' | 'maximum-strain';
+}
+
+/** Lowest first; of equal ones what ends the joint comes before what limits its service. */
+export function byMargin(a: ModeResult, b: ModeResult): number {
+  if (a.margin !== b.margin) return a.margin < b.margin ? -1 : 1;
+  return Number(FAILURE_MODES.has(b.mode)) - Number(FAILURE_MODES.has(a.mode));
 }
 
 /** Factors beyond this mean that the load does not move the mode at all. */

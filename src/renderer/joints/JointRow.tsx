@@ -2,7 +2,15 @@
 import { For, type JSX, Show } from 'solid-js';
 import type { JointSummary, Margin } from '../../shared/reports.ts';
 import { toDisplay } from '../../shared/units.ts';
-import { clocking, gapWords, placeText, sentence, signed, stateWords } from '../../shared/words.ts';
+import {
+  caseText,
+  clocking,
+  gapWords,
+  placeText,
+  sentence,
+  signed,
+  stateWords,
+} from '../../shared/words.ts';
 import { DomainMark } from '../parts/DomainMark.tsx';
 import { Mark } from '../parts/Mark.tsx';
 
@@ -41,7 +49,7 @@ function LowestCells(props: { readonly margin: Margin; readonly flat: boolean })
           </span>
         </Show>
       </td>
-      <td>{props.margin.caseName}</td>
+      <td>{caseText(props.margin.caseName, props.margin.conditionName)}</td>
       <td>
         {placeText(props.margin)}
         {props.flat ? '' : `, ${clocking(props.margin.theta)}`}

@@ -1,6 +1,7 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
 import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { CheckReport } from '../../shared/reports.ts';
+import { SortHead } from '../parts/SortHead.tsx';
 import { JointRow } from './JointRow.tsx';
 import { ownFlags, sharedFlags } from './shared-flags.ts';
 import { type Order, pressed, type SortKey, sorted } from './sort.ts';
@@ -12,35 +13,17 @@ export interface JointTableProps {
   readonly onOpen: (id: string) => void;
 }
 
-function SortHead(props: {
-  readonly by: SortKey;
-  readonly order: Order;
-  readonly onSort: (order: Order) => void;
-  readonly children: JSX.Element;
-}): JSX.Element {
-  const isActive = (): boolean => props.order.by === props.by;
-  return (
-    <th
-      scope="col"
-      aria-sort={isActive() ? (props.order.down ? 'descending' : 'ascending') : undefined}
-    >
-      <button
-        type="button"
-        class="sort"
-        classList={{ 'is-active': isActive(), 'is-down': isActive() && props.order.down }}
-        onClick={() => props.onSort(pressed(props.order, props.by))}
-      >
-        {props.children}
-        <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
-          <path d="M1.5 5.5 L4.5 2.5 L7.5 5.5" />
-        </svg>
-      </button>
-    </th>
-  );
-}
-
 export function JointTable(props: JointTableProps): JSX.Element {
   const [order, setOrder] = createSignal<Order>({ by: 'margin', down: false });
+  const head = (by: SortKey) => ({
+    get active() {
+      return order().by === by;
+    },
+    get down() {
+      return order().down;
+    },
+    onSort: () => setOrder(pressed(order(), by)),
+  });
   const rows = createMemo(() => sorted(props.report.joints, order()));
   const shared = createMemo(() => sharedFlags(props.report.joints));
   const [current, setCurrent] = createSignal<string | null>(null);
@@ -68,15 +51,11 @@ export function JointTable(props: JointTableProps): JSX.Element {
         </caption>
         <thead>
           <tr>
-            <SortHead by="name" order={order()} onSort={setOrder}>
-              Joint
-            </SortHead>
+            <SortHead {...head('name')}>Joint</SortHead>
             <th scope="col" class="number">
               Overlap, mm
             </th>
-            <SortHead by="margin" order={order()} onSort={setOrder}>
-              Lowest margin
-            </SortHead>
+            <SortHead {...head('margin')}>Lowest margin</SortHead>
             <th scope="col">Mode</th>
             <th scope="col">Case</th>
             <th scope="col">Place, clocking</th>

@@ -1,22 +1,35 @@
 /** Where a project opens: how it stands, and every joint of it. */
-import { createMemo, type JSX, Show } from 'solid-js';
+import { createMemo, For, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
+import type { CornerMargin } from '../../shared/reports.ts';
 import { sentence, tally } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
-import type { Check } from '../state/check.ts';
+import type { JointsView, JointsViewName } from '../state/joints-view.ts';
 import type { ProjectState } from '../state/project.ts';
+import { Conditions } from './corners/Conditions.tsx';
+import { CornerTable } from './corners/CornerTable.tsx';
 import { JointTable } from './JointTable.tsx';
 
 export interface JointsPageProps {
-  readonly check: Check;
+  readonly joints: JointsView;
   readonly project: ProjectState;
   readonly onOpen: (id: string) => void;
+  /** Opens a joint at a state of it. */
+  readonly onOpenCorner: (id: string, corner: CornerMargin) => void;
 }
 
+const views: readonly { id: JointsViewName; title: string }[] = [
+  { id: 'list', title: 'List' },
+  { id: 'cases', title: 'By case' },
+];
+
 export function JointsPage(props: JointsPageProps): JSX.Element {
-  const report = () => props.check.report();
-  const stopped = () => props.check.refusal()?.code === 'stopped';
-  const refusal = () => (stopped() ? null : props.check.refusal());
+  const byCase = () => props.joints.view() === 'cases';
+  /** The report behind the view that is looked at. */
+  const whole = () => (byCase() ? props.joints.corners : props.joints.check);
+  const report = () => whole().report();
+  const stopped = () => whole().refusal()?.code === 'stopped';
+  const refusal = () => (stopped() ? null : whole().refusal());
 
   /** The joint that a refusal names, to be opened and mended. */
   const blamed = () => {
@@ -37,7 +50,23 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
   return (
     <div class="joints-page">
       <header class="joints-head">
-        <h1>{props.project.document()?.name}</h1>
+        <div class="joints-title">
+          <h1>{props.project.document()?.name}</h1>
+          <nav class="view-row" aria-label="Views of the joints">
+            <For each={views}>
+              {({ id, title }) => (
+                <button
+                  type="button"
+                  class="link"
+                  aria-current={props.joints.view() === id ? 'true' : undefined}
+                  onClick={() => props.joints.setView(id)}
+                >
+                  {title}
+                </button>
+              )}
+            </For>
+          </nav>
+        </div>
         <Show when={props.project.document()?.note}>{(note) => <p class="note">{note()}</p>}</Show>
         <Show when={report()}>
           {(now) => (
@@ -52,21 +81,24 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                   Low is below the project's target of {now().targetMargin.toFixed(2)}.
                 </span>
               </Show>
-              <Show when={props.check.slow()}>
+              <Show when={whole().slow()}>
                 {' '}
                 <span class="behind-word">Recalculating …</span>
               </Show>
             </p>
           )}
         </Show>
-        <Show when={props.check.slow() || report() === null}>
-          <JobProgress job={props.check.job} label="Check of every joint" />
+        <Show when={whole().slow() || report() === null}>
+          <JobProgress
+            job={whole().job}
+            label={byCase() ? 'Corners of every joint' : 'Check of every joint'}
+          />
         </Show>
       </header>
       <Show when={stopped()}>
         <div class="stopped" role="status">
           <p>The check was stopped before it was done.</p>
-          <button type="button" class="plain" onClick={() => props.check.again()}>
+          <button type="button" class="plain" onClick={() => whole().again()}>
             Check every joint
           </button>
         </div>
@@ -92,13 +124,13 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
       <Show
         when={report()}
         fallback={
-          <Show when={props.check.refusal() === null}>
+          <Show when={whole().refusal() === null}>
             <p class="figure-empty">Calculating every joint …</p>
           </Show>
         }
       >
         {(now) => (
-          <div classList={{ 'is-stale': props.check.refusal() !== null }}>
+          <div classList={{ 'is-stale': whole().refusal() !== null }}>
             <Show
               when={now().joints.length > 0}
               fallback={
@@ -111,10 +143,33 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                 </div>
               }
             >
-              <JointTable report={now()} flat={flat()} onOpen={props.onOpen} />
+              <Show
+                when={byCase()}
+                fallback={
+                  <Show when={props.joints.check.report()}>
+                    {(checked) => (
+                      <JointTable report={checked()} flat={flat()} onOpen={props.onOpen} />
+                    )}
+                  </Show>
+                }
+              >
+                <Show when={props.joints.corners.report()}>
+                  {(table) => (
+                    <CornerTable
+                      report={table()}
+                      order={props.joints.order()}
+                      onOrder={props.joints.setOrder}
+                      onOpen={props.onOpenCorner}
+                    />
+                  )}
+                </Show>
+              </Show>
             </Show>
           </div>
         )}
+      </Show>
+      <Show when={byCase() && props.project.document()}>
+        <Conditions project={props.project} issues={props.joints.issues} />
       </Show>
     </div>
   );

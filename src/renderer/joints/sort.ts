@@ -25,7 +25,10 @@ export function sorted(joints: readonly JointSummary[], order: Order): JointSumm
 }
 
 /** A second press turns the order round. */
-export const pressed = (order: Order, by: SortKey): Order => ({
+export const pressed = <K extends string>(
+  order: { readonly by: K; readonly down: boolean },
+  by: K,
+): { readonly by: K; readonly down: boolean } => ({
   by,
   down: order.by === by ? !order.down : false,
 });

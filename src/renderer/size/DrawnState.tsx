@@ -1,12 +1,14 @@
 /** Above the chart: which case, gap and load are drawn. */
 import { For, type JSX } from 'solid-js';
-import type { LoadCase } from '../../shared/project.ts';
-import type { GapState, StressReport } from '../../shared/reports.ts';
-import { clocking, environment, figure, gapWords } from '../../shared/words.ts';
+import type { LoadCase, Project } from '../../shared/project.ts';
+import type { StressReport } from '../../shared/reports.ts';
+import { surroundingsOf } from '../../shared/surroundings.ts';
+import { caseText, clocking, environment, figure, gapWords } from '../../shared/words.ts';
 import type { Choice as Chosen } from '../state/drawn-state.ts';
 import { Choice } from './Choice.tsx';
 
 export interface DrawnStateProps {
+  readonly project: Project;
   readonly cases: readonly LoadCase[];
   readonly stress: StressReport;
   readonly flat: boolean;
@@ -15,7 +17,9 @@ export interface DrawnStateProps {
   readonly onChoice: (choice: Chosen) => void;
 }
 
-const gapStates: readonly GapState[] = ['min', 'nominal', 'max'];
+/** A case and the surroundings it is judged in, as the value of an option; ids hold no space. */
+const written = (caseId: string, conditionId: string | null): string =>
+  conditionId === null ? caseId : `${caseId} ${conditionId}`;
 
 export function DrawnState(props: DrawnStateProps): JSX.Element {
   const drawnCase = (): LoadCase | undefined =>
@@ -25,10 +29,15 @@ export function DrawnState(props: DrawnStateProps): JSX.Element {
       value: '',
       text:
         props.choice.caseId === null
-          ? `Governing: ${drawnCase()?.name ?? props.stress.caseId}`
+          ? `Governing: ${caseText(drawnCase()?.name ?? props.stress.caseId, props.stress.conditionName)}`
           : 'Governing case',
     },
-    ...props.cases.map(({ id, name }) => ({ value: id, text: name })),
+    ...props.cases.flatMap((one) =>
+      surroundingsOf(props.project, one).map((condition) => ({
+        value: written(one.id, condition?.id ?? null),
+        text: caseText(one.name, condition?.name ?? null),
+      })),
+    ),
   ];
   const gapOptions = () => [
     {
@@ -38,11 +47,21 @@ export function DrawnState(props: DrawnStateProps): JSX.Element {
           ? `Governing: ${gapWords[props.stress.gapState]}`
           : 'Governing gap',
     },
-    ...gapStates.map((state) => ({ value: state, text: gapWords[state] })),
+    ...props.stress.gapStates.map((state) => ({ value: state, text: gapWords[state] })),
   ];
   const pickGap = (value: string): void => {
-    const gapState = gapStates.find((state) => state === value) ?? null;
+    const gapState = props.stress.gapStates.find((state) => state === value) ?? null;
     props.onChoice({ ...props.choice, gapState, theta: null, row: null });
+  };
+  const chosenCase = (caseId: string): string => {
+    const { conditionId } = props.choice;
+    return written(caseId, conditionId === undefined ? props.stress.conditionId : conditionId);
+  };
+  const pickCase = (value: string): void => {
+    const [caseId, conditionId = null] = value.split(' ');
+    const chosen =
+      value === '' ? { caseId: null, conditionId: undefined } : { caseId: caseId!, conditionId };
+    props.onChoice({ ...props.choice, ...chosen, theta: null, row: null });
   };
   const loads = () => [
     { factored: false, text: 'as applied' },
@@ -54,15 +73,8 @@ export function DrawnState(props: DrawnStateProps): JSX.Element {
       <Choice
         name="Load case drawn"
         options={caseOptions()}
-        value={props.choice.caseId ?? ''}
-        onChoose={(value) =>
-          props.onChoice({
-            ...props.choice,
-            caseId: value === '' ? null : value,
-            theta: null,
-            row: null,
-          })
-        }
+        value={props.choice.caseId === null ? '' : chosenCase(props.choice.caseId)}
+        onChoose={pickCase}
       />
       <Choice
         name="Gap drawn"
@@ -71,7 +83,7 @@ export function DrawnState(props: DrawnStateProps): JSX.Element {
         onChoose={pickGap}
       />
       <span class="drawn-note">
-        {environment(props.stress.temperature, drawnCase()?.moisture ?? 'dry')}
+        {environment(props.stress.temperature, props.stress.moisture)}
         {props.flat ? '' : ` · θ ${clocking(props.stress.theta)}`}
       </span>
       <fieldset class="segments">

@@ -1,7 +1,7 @@
 /** The right column: every margin, lowest first; taking one draws the state that sets it. */
 import { Index, type JSX, Show } from 'solid-js';
 import type { JointReport, Margin } from '../../shared/reports.ts';
-import { headline, signed, stateWords, verdict, whereText } from '../../shared/words.ts';
+import { caseText, headline, signed, stateWords, verdict, whereText } from '../../shared/words.ts';
 import { DomainMark } from '../parts/DomainMark.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { type Subject, subjectOfMargin } from '../state/working.ts';
@@ -39,7 +39,7 @@ function MarginRow(props: MarginRowProps): JSX.Element {
         <span class="what">{props.margin.label}</span>
         <span class="where">
           <span class="state">{stateWords[props.margin.state]}</span>
-          {` · ${whereText(props.margin, props.flat)} · ${props.margin.caseName}`}
+          {` · ${whereText(props.margin, props.flat)} · ${caseText(props.margin.caseName, props.margin.conditionName)}`}
           <Show when={props.margin.typical}>
             {' · '}
             <span class="typical">typical</span>

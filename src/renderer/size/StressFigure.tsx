@@ -3,7 +3,7 @@ import { type Accessor, createMemo, createSignal, type JSX, Show } from 'solid-j
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { JointReport } from '../../shared/reports.ts';
-import { environment, figure, sentence } from '../../shared/words.ts';
+import { caseText, environment, figure, sentence } from '../../shared/words.ts';
 import type { Ink } from '../charts/ink.ts';
 import { fieldOf, mapTable } from '../charts/map-data.ts';
 import { peelPlot, peelSentence } from '../charts/peel-data.ts';
@@ -44,10 +44,10 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
     props.project.loadCases.filter(({ id }) => props.joint.loads.some((load) => load.case === id)),
   );
   const drawnCase = () => cases().find(({ id }) => id === stress()?.caseId);
-  const caseName = (): string => drawnCase()?.name ?? '';
+  const caseName = (): string => caseText(drawnCase()?.name ?? '', stress()?.conditionName ?? null);
   const allowable = (level: number): string => {
     const drawn = stress();
-    const where = drawn ? environment(drawn.temperature, drawnCase()?.moisture ?? 'dry') : '';
+    const where = drawn ? environment(drawn.temperature, drawn.moisture) : '';
     return `yield ${figure(level)}, ${where}`;
   };
   const flat = (): boolean => isFlat(props.joint);
@@ -124,6 +124,7 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
       <Show when={stress()} fallback={<div class="drawn" />}>
         {(drawn) => (
           <DrawnState
+            project={props.project}
             cases={cases()}
             stress={drawn()}
             flat={flat()}

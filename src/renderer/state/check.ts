@@ -1,15 +1,16 @@
-/** The report on the whole project, asked for while somebody looks at it. */
+/** A report on the whole project, asked for while somebody looks at it. */
 import { type Accessor, batch, createEffect, createSignal, onCleanup } from 'solid-js';
-import type { Bridge } from '../../shared/contract.ts';
-import type { RequestError } from '../../shared/reply.ts';
-import type { CheckReport } from '../../shared/reports.ts';
+import type { Answers, Bridge } from '../../shared/contract.ts';
+import type { Reply, RequestError } from '../../shared/reply.ts';
 import { makeLatest } from '../latest.ts';
 import { createJob, type Job } from './job.ts';
 import type { ProjectState } from './project.ts';
 import { createSlow } from './slow.ts';
 
-export interface Check {
-  readonly report: Accessor<CheckReport | null>;
+type WholeRequest = 'project.check' | 'project.corners';
+
+export interface WholeReport<N extends WholeRequest> {
+  readonly report: Accessor<Answers[N] | null>;
   readonly refusal: Accessor<RequestError | null>;
   /** True while the report is of an older document than the one shown. */
   readonly behind: Accessor<boolean>;
@@ -21,26 +22,38 @@ export interface Check {
   again(): void;
 }
 
-export function createCheck(
+export type Check = WholeReport<'project.check'>;
+/** Every joint under every load case. */
+export type Corners = WholeReport<'project.corners'>;
+
+export const createCheck = (
   bridge: Bridge,
   project: ProjectState,
   active: Accessor<boolean>,
-): Check {
-  const [report, setReport] = createSignal<CheckReport | null>(null);
+): Check => createWholeReport('project.check', bridge, project, active);
+
+export function createWholeReport<N extends WholeRequest>(
+  name: N,
+  bridge: Bridge,
+  project: ProjectState,
+  active: Accessor<boolean>,
+): WholeReport<N> {
+  const [report, setReport] = createSignal<Answers[N] | null>(null);
   const [refusal, setRefusal] = createSignal<RequestError | null>(null);
   const [answered, setAnswered] = createSignal(-1);
   const job = createJob(bridge);
   /** What was asked about last, until its answer has come. */
   let asked = -1;
   const latest = makeLatest(
-    (_revision: number) => job.run('project.check', { document: project.plain() }),
+    (_revision: number): Promise<Reply<Answers[N]>> =>
+      job.run<WholeRequest>(name, { document: project.plain() }) as Promise<Reply<Answers[N]>>,
     (reply, revision) => {
       // Stopped to make way for the question that follows at once.
       if (!reply.ok && reply.error.code === 'stopped' && revision !== asked) return;
       asked = -1;
       batch(() => {
         setAnswered(revision);
-        if (reply.ok) setReport(reply.value);
+        if (reply.ok) setReport(() => reply.value);
         setRefusal(reply.ok ? null : reply.error);
       });
     },

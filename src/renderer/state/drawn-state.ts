@@ -1,10 +1,12 @@
 /** Which state of the joint is drawn: what was chosen, and what was left to the model. */
 import type { Focus } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
-import type { JointReport, Margin, StressReport } from '../../shared/reports.ts';
+import type { CornerMargin, JointReport, Margin, StressReport } from '../../shared/reports.ts';
 
 export interface Choice {
   readonly caseId: string | null;
+  /** Condition that the case is judged in; null for its own surroundings, undefined when not chosen. */
+  readonly conditionId: string | null | undefined;
   readonly gapState: Margin['gapState'] | null;
   readonly theta: number | null;
   /** The margin that was taken to come here; null when the state was put together by hand. */
@@ -15,6 +17,7 @@ export interface Choice {
 
 export const governing: Choice = {
   caseId: null,
+  conditionId: undefined,
   gapState: null,
   theta: null,
   row: null,
@@ -25,10 +28,20 @@ const rowOf = (margin: Margin): string => `${margin.mode} ${margin.part}`;
 
 export const ofMargin = (margin: Margin, factored: boolean): Choice => ({
   caseId: margin.caseId,
+  conditionId: margin.conditionId,
   gapState: margin.gapState,
   theta: margin.theta,
   row: rowOf(margin),
   factored,
+});
+
+/** The very state of a corner, loads as applied. */
+export const ofCorner = ({ caseId, conditionId, gapState, theta }: CornerMargin): Choice => ({
+  ...governing,
+  caseId,
+  conditionId,
+  gapState,
+  theta,
 });
 
 export const isOfMargin = (choice: Choice, margin: Margin): boolean => choice.row === rowOf(margin);
@@ -50,6 +63,7 @@ export function askedFactor(report: JointReport, project: Project): number {
 
 export const focusOf = (choice: Choice, asked: number | null): Focus => ({
   ...(choice.caseId === null ? {} : { caseId: choice.caseId }),
+  ...(choice.conditionId === undefined ? {} : { conditionId: choice.conditionId }),
   ...(choice.gapState === null ? {} : { gapState: choice.gapState }),
   ...(choice.theta === null ? {} : { theta: choice.theta }),
   ...(choice.factored && asked !== null ? { loadFactor: asked } : {}),
@@ -57,15 +71,23 @@ export const focusOf = (choice: Choice, asked: number | null): Focus => ({
 });
 
 /** The very state that sets a margin. */
-export const focusOfMargin = ({ caseId, gapState, theta }: Margin): Focus => ({
+export const focusOfMargin = ({ caseId, conditionId, gapState, theta }: Margin): Focus => ({
   caseId,
+  conditionId,
   gapState,
   theta,
 });
 
 /** The very state that a stress report is of. */
-export const focusOfStress = ({ caseId, gapState, theta, loadFactor }: StressReport): Focus => ({
+export const focusOfStress = ({
   caseId,
+  conditionId,
+  gapState,
+  theta,
+  loadFactor,
+}: StressReport): Focus => ({
+  caseId,
+  conditionId,
   gapState,
   theta,
   loadFactor,

@@ -2,7 +2,8 @@
 import { type Accessor, batch, createEffect, createMemo, createSignal, on } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import type { Joint } from '../../shared/project.ts';
-import type { Margin } from '../../shared/reports.ts';
+import type { CornerMargin, Margin } from '../../shared/reports.ts';
+import { surroundingsOf } from '../../shared/surroundings.ts';
 import { type Analysis, createAnalysis } from './analysis.ts';
 import { type Describe, makeDescribe } from './describe.ts';
 import {
@@ -11,6 +12,7 @@ import {
   focusOf,
   governing,
   isOfMargin,
+  ofCorner,
   ofMargin,
 } from './drawn-state.ts';
 import { createIssues, type Issues } from './issues.ts';
@@ -29,6 +31,8 @@ export interface Sizing extends Analysis {
   choose(choice: Choice): void;
   /** Draws the state that sets this margin; once more, the governing one again. */
   chooseMargin(margin: Margin): void;
+  /** Draws this state of a joint, as soon as that is the one shown. */
+  drawCorner(jointId: string, corner: CornerMargin): void;
   /** Id of the view under the section; `stress` for the first. */
   readonly view: Accessor<string>;
   setView(id: string): void;
@@ -59,18 +63,32 @@ export function createSizing(source: SizingSource): Sizing {
   const map = createStressMap(jointSource, report, dragging);
 
   const joint = (): Joint | undefined => project.document()?.joints[index()];
-  // What is drawn belongs to one joint, and to a case that still acts on it.
+  /** The choice that comes with the next joint. */
+  let coming: { readonly jointId: string; readonly choice: Choice } | null = null;
+  // What is drawn belongs to one joint, and to a case that still acts on it, in its surroundings.
   createEffect(
     on(
       () => joint()?.id,
-      () => setChoice(governing),
+      (id) => {
+        setChoice(coming?.jointId === id && coming ? coming.choice : governing);
+        coming = null;
+      },
       { defer: true },
     ),
   );
   createEffect(() => {
-    const { caseId } = choice();
-    const loads = joint()?.loads ?? [];
-    if (caseId !== null && !loads.some((load) => load.case === caseId)) setChoice(governing);
+    const { caseId, conditionId } = choice();
+    if (caseId === null) return;
+    const document = project.document();
+    const acts = joint()?.loads.some((load) => load.case === caseId);
+    const loadCase = document?.loadCases.find(({ id }) => id === caseId);
+    const isThere =
+      acts &&
+      document &&
+      loadCase &&
+      (conditionId === undefined ||
+        surroundingsOf(document, loadCase).some((one) => (one?.id ?? null) === conditionId));
+    if (!isThere) setChoice(governing);
   });
 
   return {
@@ -96,6 +114,15 @@ export function createSizing(source: SizingSource): Sizing {
         setChoice(
           isOfMargin(choice(), margin) ? { ...governing, factored } : ofMargin(margin, factored),
         );
+      });
+    },
+    drawCorner(jointId, corner) {
+      const next = ofCorner(corner);
+      batch(() => {
+        setView('stress');
+        setAsked(null);
+        if (joint()?.id === jointId) setChoice(next);
+        else coming = { jointId, choice: next };
       });
     },
     view,

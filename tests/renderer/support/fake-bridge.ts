@@ -6,6 +6,7 @@ import { makeCompareReport, makeVariant } from './compare.ts';
 import { makeLaminateReport } from './laminate.ts';
 import { makeProject } from './project.ts';
 import {
+  makeCorners,
   makeMap,
   makeMargin,
   makeReport,
@@ -62,6 +63,15 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
         modelVersion: '1',
       });
     },
+    'project.corners': (input) =>
+      ok(
+        makeCorners(documentOf(input), {
+          'tip gust': 0.4,
+          'tip landing': -0.2,
+          'root gust': 0.1,
+          'lug gust': 0.9,
+        }),
+      ),
     'joint.analyse': (input) => ok(makeReport(documentOf(input).joints[0]!)),
     'joint.stress': (input) => {
       const [joint] = documentOf(input).joints;

@@ -1,8 +1,11 @@
 /** Reports of the shape that the handlers give, with figures that are easy to recognise. */
-import type { Joint } from '../../../src/shared/project.ts';
+import type { Joint, Project } from '../../../src/shared/project.ts';
 import type {
   BondStress,
   Card,
+  CornerMargin,
+  CornersReport,
+  JointCorners,
   JointReport,
   JointSummary,
   LayeredStress,
@@ -27,6 +30,8 @@ export const makeMargin = (margin: number, change: Partial<Margin> = {}): Margin
   asked: 1.725,
   caseId: 'gust',
   caseName: 'Gust',
+  conditionId: null,
+  conditionName: null,
   gapState: 'max',
   place: 'mouth',
   x: 30,
@@ -83,8 +88,12 @@ export const stations = (length: number): number[] =>
 export const makeStress = (length: number, change: Partial<StressReport> = {}): StressReport => ({
   jointId: 'tip',
   caseId: 'gust',
+  conditionId: null,
+  conditionName: null,
   gapState: 'max',
+  gapStates: ['min', 'nominal', 'max', 'thin-side', 'thick-side'],
   temperature: 20,
+  moisture: 'dry',
   theta: 0,
   loadFactor: 1,
   carried: true,
@@ -191,6 +200,54 @@ export function makeReport(joint: Joint, change: Partial<JointReport> = {}): Joi
     flags: [{ code: 'no-peel', message: 'Shear only: peel is not checked here.' }],
     modelVersion: '1',
     ...change,
+  };
+}
+
+/** A cell's figure follows the case it is about, so that a test sees which one it is. */
+export function makeCorner(margin: number, change: Partial<CornerMargin> = {}): CornerMargin {
+  const { reached: _r, asked: _a, remark: _m, flags: _f, ...corner } = makeMargin(margin);
+  return { ...corner, ...change };
+}
+
+export function makeCorners(
+  { name, settings, loadCases, joints }: Project,
+  margins: Readonly<Record<string, number>>,
+): CornersReport {
+  const named = (caseId: string): string => loadCases.find(({ id }) => id === caseId)!.name;
+  return {
+    project: name,
+    targetMargin: settings.targetMargin,
+    cases: loadCases.flatMap(({ id, name: caseName }) =>
+      joints.some(({ loads }) => loads.some((load) => load.case === id))
+        ? [{ caseId: id, name: caseName }]
+        : [],
+    ),
+    joints: joints.map((joint): JointCorners => {
+      const cells = joint.loads.map(({ case: caseId }) => {
+        const margin = margins[`${joint.id} ${caseId}`];
+        const change = { caseId, caseName: named(caseId) };
+        return {
+          caseId,
+          states: 5,
+          lowest: margin === undefined ? null : makeCorner(margin, change),
+        };
+      });
+      const found = cells.flatMap(({ lowest }) => (lowest ? [lowest] : []));
+      return {
+        jointId: joint.id,
+        name: joint.name,
+        description: 'single lap, tube in socket',
+        flat: joint.type.startsWith('flat'),
+        cells,
+        lowest: found.toSorted((a, b) => a.margin - b.margin)[0] ?? null,
+        states: 5 * cells.length,
+        refused: null,
+      };
+    }),
+    counts: { fails: 1, low: 1, holds: 1 },
+    states: 20,
+    corners: null,
+    modelVersion: '1',
   };
 }
 

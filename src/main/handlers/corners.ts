@@ -1,0 +1,186 @@
+/** Every joint under every load case: the lowest margin over gap states and surroundings. */
+import type { ModelSettings } from '../../model/joint/types.ts';
+import type { GoverningRow } from '../../model/margins/governing.ts';
+import { cornerOf, lowerOf, lowestCorner } from '../../model/margins/lowest.ts';
+import { statesOf } from '../../model/margins/over-states.ts';
+import { severestFirst } from '../../model/margins/severest-first.ts';
+import { MODEL_VERSION } from '../../model/version.ts';
+import { isFlat } from '../../shared/convert-lap.ts';
+import type { Joint, Project } from '../../shared/project.ts';
+import { ok, type Reply } from '../../shared/reply.ts';
+import type {
+  CornerCell,
+  CornerMargin,
+  CornersReport,
+  JointCorners,
+  MarginState,
+} from '../../shared/reports.ts';
+import { type JobContext, unwatched } from '../jobs/progress.ts';
+import { dealtBack } from '../jobs/shares.ts';
+import { guarded } from './guarded.ts';
+import { describeJoint } from './labels.ts';
+import { type Governing, questionOf, toMargin, withCase } from './margins.ts';
+import { type ResolvedJoint, resolveJoint } from './resolve.ts';
+
+/**
+ * The lowest margin of a joint over all its corners: the lowest of its cells, and found sooner.
+ * @param judged told after each corner how many are judged, of how many
+ */
+export function lowestOfJoint(
+  resolved: ResolvedJoint,
+  settings: ModelSettings,
+  judged?: (corners: number, of: number) => void,
+): Governing | null {
+  const question = questionOf(resolved, settings);
+  const lowest = lowestCorner(question, statesOf(question), {
+    groupOf: (caseIndex) => resolved.cases[caseIndex]!.loadCase,
+    ...(judged ? { judged } : {}),
+  });
+  return lowest && withCase(lowest, resolved);
+}
+
+interface Computed {
+  readonly cells: readonly CornerCell[];
+  readonly lowest: CornerMargin | null;
+  readonly states: number;
+  readonly corners: readonly CornerMargin[] | null;
+}
+
+/**
+ * @param list whether every corner is asked for, not only the lowest of each cell
+ * @param told how many cells are done, with the part of the one that is at work, and its load case
+ */
+function cellsOf(
+  resolved: ResolvedJoint,
+  { settings }: Project,
+  list: boolean,
+  told: (cells: number, caseName: string) => void,
+): Computed {
+  const question = questionOf(resolved, settings);
+  const brief = (row: GoverningRow): CornerMargin =>
+    briefly(toMargin(withCase(row, resolved), resolved, settings.targetMargin, ''));
+  const corners: CornerMargin[] = [];
+  const cells = resolved.joint.loads.map(({ case: caseId }, i): CornerCell => {
+    const names = statesOf(question).filter(
+      ({ caseIndex }) => resolved.cases[caseIndex]!.loadCase.id === caseId,
+    );
+    const { name: caseName } = resolved.cases[names[0]!.caseIndex]!.loadCase;
+    const judged = (done: number): void => told(i + done / names.length, caseName);
+    judged(0);
+    let lowest: GoverningRow | null = null;
+    if (list) {
+      for (const [k, name] of severestFirst(question, names).entries()) {
+        const corner = cornerOf(question, name);
+        judged(k + 1);
+        if (!corner) continue;
+        corners.push(brief(corner));
+        lowest = lowest ? lowerOf(lowest, corner) : corner;
+      }
+    } else {
+      lowest = lowestCorner(question, names, { judged });
+    }
+    return { caseId, lowest: lowest && brief(lowest), states: names.length };
+  });
+  const lowest = cells.reduce<CornerMargin | null>(
+    (low, cell) => (cell.lowest && (!low || cell.lowest.margin < low.margin) ? cell.lowest : low),
+    null,
+  );
+  return {
+    cells,
+    lowest,
+    states: cells.reduce((sum, cell) => sum + cell.states, 0),
+    corners: list ? corners.sort((a, b) => a.margin - b.margin) : null,
+  };
+}
+
+/** Only what a table shows: a long project has ten thousand cells. */
+const briefly = ({
+  reached: _reached,
+  asked: _asked,
+  remark: _remark,
+  flags: _flags,
+  ...rest
+}: ReturnType<typeof toMargin>): CornerMargin => rest;
+
+export interface CornersQuestion {
+  /** This joint alone, and all its corners. */
+  readonly jointId?: string | undefined;
+}
+
+/** Progress counts cells; a joint without a load case is a step too. */
+const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
+
+const countStates = (joints: readonly JointCorners[]): CornersReport['counts'] => {
+  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
+  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
+  return counts;
+};
+
+const countLooks = (joints: readonly JointCorners[]): number =>
+  joints.reduce((sum, { states }) => sum + states, 0);
+
+/**
+ * @param jointId must be one of the project's
+ * @param context with a `share`, only every so manyth joint is judged: `mergeCorners` puts them together
+ */
+export function corners(
+  project: Project,
+  { jointId }: CornersQuestion,
+  context: JobContext = unwatched,
+): CornersReport {
+  const { progress, share = { part: 0, of: 1 } } = context;
+  const wanted = [...project.joints.entries()].filter(
+    ([, { id }]) => jointId === undefined || id === jointId,
+  );
+  const total = wanted.reduce((sum, [, joint]) => sum + stepsOf(joint), 0);
+  let done = 0;
+  let listed: readonly CornerMargin[] | null = null;
+  const joints: JointCorners[] = [];
+  for (const [place, [index, joint]] of wanted.entries()) {
+    if (place % share.of !== share.part) continue;
+    const told = (cells: number, caseName: string): void =>
+      progress(done + cells, total, `${joint.name}, ${caseName}`);
+    const reply = guarded(index, () =>
+      ok(cellsOf(resolveJoint(project, index), project, jointId !== undefined, told)),
+    );
+    done += stepsOf(joint);
+    progress(done, total, joint.name);
+    const computed = reply.ok ? reply.value : { cells: [], lowest: null, states: 0, corners: null };
+    listed = computed.corners;
+    joints.push({
+      jointId: joint.id,
+      name: joint.name,
+      description: describeJoint(joint),
+      flat: isFlat(joint),
+      cells: computed.cells,
+      lowest: computed.lowest,
+      states: computed.states,
+      refused: reply.ok ? null : reply.error,
+    });
+  }
+  const acting = new Set(wanted.flatMap(([, { loads }]) => loads.map((load) => load.case)));
+  return {
+    project: project.name,
+    targetMargin: project.settings.targetMargin,
+    cases: project.loadCases.flatMap(({ id, name }) =>
+      acting.has(id) ? [{ caseId: id, name }] : [],
+    ),
+    joints,
+    counts: countStates(joints),
+    states: countLooks(joints),
+    corners: listed,
+    modelVersion: MODEL_VERSION,
+  };
+}
+
+/** The report of the whole project from those of its shares, in their order. */
+export function mergeCorners(replies: readonly Reply<CornersReport>[]): Reply<CornersReport> {
+  const shares: CornersReport[] = [];
+  for (const reply of replies) {
+    // What is wrong with the project, every share says.
+    if (!reply.ok) return reply;
+    shares.push(reply.value);
+  }
+  const joints = dealtBack(shares.map((share) => share.joints));
+  return ok({ ...shares[0]!, joints, counts: countStates(joints), states: countLooks(joints) });
+}

@@ -1,0 +1,126 @@
+/** The project's conditions, and which load cases are judged in all of them. */
+import { For, Index, type JSX, Show } from 'solid-js';
+import type { Condition, LoadCase } from '../../../shared/project.ts';
+import { environment, kindOf } from '../../../shared/words.ts';
+import { Choice } from '../../size/Choice.tsx';
+import type { FieldSource } from '../../size/entry.ts';
+import { NumberField } from '../../size/NumberField.tsx';
+import { TextField } from '../../size/TextField.tsx';
+
+const MOST = 20;
+
+const moistures = [
+  { value: 'dry', text: 'dry' },
+  { value: 'wet', text: 'wet' },
+];
+
+/** An id that no other condition has. */
+function freeId(conditions: readonly Condition[]): string {
+  for (let n = conditions.length + 1; ; n++) {
+    const id = `condition-${n}`;
+    if (!conditions.some((one) => one.id === id)) return id;
+  }
+}
+
+export function Conditions(props: FieldSource): JSX.Element {
+  const conditions = (): readonly Condition[] => props.project.document()?.conditions ?? [];
+  const cases = (): readonly LoadCase[] => props.project.document()?.loadCases ?? [];
+  const add = (): void => {
+    const all = conditions();
+    const id = freeId(all);
+    const name = `Condition ${id.replace('condition-', '')}`;
+    props.project.edit(['conditions'], [...all, { id, name, temperature: 20, moisture: 'dry' }]);
+  };
+  const remove = (k: number): void =>
+    props.project.edit(
+      ['conditions'],
+      conditions().filter((_one, i) => i !== k),
+    );
+
+  return (
+    <section class="conditions" aria-labelledby="conditions-title">
+      <h2 id="conditions-title">Conditions</h2>
+      <p class="units">
+        Surroundings that load cases can be judged in besides their own. A cell of the table is the
+        worst over all of them.
+      </p>
+      <div class="conditions-parts">
+        <div>
+          <Index each={conditions()}>
+            {(condition, k) => (
+              <div class="condition">
+                <TextField
+                  project={props.project}
+                  issues={props.issues}
+                  path={['conditions', k, 'name']}
+                  name={`Name of condition ${k + 1}`}
+                />
+                <div class="row">
+                  <NumberField
+                    project={props.project}
+                    issues={props.issues}
+                    input={{
+                      path: ['conditions', k, 'temperature'],
+                      quantity: 'temperature',
+                      name: `Temperature of condition ${k + 1}`,
+                    }}
+                  />
+                </div>
+                <Choice
+                  name={`Moisture of condition ${k + 1}`}
+                  options={moistures}
+                  value={condition().moisture}
+                  onChoose={(moisture) =>
+                    props.project.edit(['conditions', k, 'moisture'], moisture)
+                  }
+                />
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label={`Remove condition ${k + 1}, ${condition().name}`}
+                  title="Take this condition away"
+                  onClick={() => remove(k)}
+                >
+                  <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
+                    <path d="M1 1 L8 8 M8 1 L1 8" />
+                  </svg>
+                </button>
+              </div>
+            )}
+          </Index>
+          <Show when={conditions().length < MOST}>
+            <button type="button" class="link" onClick={add}>
+              Add a condition
+            </button>
+          </Show>
+        </div>
+        <fieldset class="in-every">
+          <legend>Judged in every condition</legend>
+          <For each={cases()}>
+            {(loadCase, i) => (
+              <label>
+                <input
+                  type="checkbox"
+                  checked={loadCase.everyCondition ?? false}
+                  onChange={(event) =>
+                    props.project.edit(
+                      ['loadCases', i(), 'everyCondition'],
+                      event.currentTarget.checked ? true : undefined,
+                    )
+                  }
+                />
+                <span>
+                  {loadCase.name}
+                  <span class="units">
+                    {' '}
+                    {kindOf(loadCase)}, {environment(loadCase.temperature, loadCase.moisture)}
+                  </span>
+                </span>
+              </label>
+            )}
+          </For>
+        </fieldset>
+      </div>
+    </section>
+  );
+}
