@@ -16,22 +16,25 @@ import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
 import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
+import { ComparePage } from './compare/ComparePage.tsx';
 import { download, fileName, fileText } from './files.ts';
 import { JointsPage } from './joints/JointsPage.tsx';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { SizePage } from './size/SizePage.tsx';
+import { createComparison } from './state/comparison.ts';
 import { createJointsView } from './state/joints-view.ts';
 import { createProject, jointIndex } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
 import { createTheme } from './theme.ts';
 
-type Workspace = 'joints' | 'size';
+type Workspace = 'joints' | 'size' | 'compare';
 
 const workspaces: readonly { id: Workspace; title: string }[] = [
   { id: 'joints', title: 'Joints' },
   { id: 'size', title: 'Size' },
+  { id: 'compare', title: 'Compare' },
 ];
 
 /** Where in the file the fault is, for whoever opens it in an editor. */
@@ -101,6 +104,12 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     project,
     index: createMemo(current),
     active: () => workspace() === 'size',
+  });
+  const comparison = createComparison({
+    bridge: props.bridge,
+    project,
+    first: createMemo(() => currentJoint()?.id ?? null),
+    active: () => workspace() === 'compare',
   });
 
   const openCorner = (id: string, corner: CornerMargin): void => {
@@ -243,6 +252,27 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
                     index={current()}
                     joint={joint()}
                     onJoint={setJointId}
+                  />
+                )}
+              </Show>
+            </Match>
+            <Match when={workspace() === 'compare'}>
+              <Show
+                when={currentJoint() && project.document()}
+                fallback={
+                  <div class="empty">
+                    <p>There is no joint to compare in this project.</p>
+                  </div>
+                }
+              >
+                {(document) => (
+                  <ComparePage
+                    comparison={comparison}
+                    state={project}
+                    project={document()}
+                    theme={theme}
+                    onJoint={setJointId}
+                    onSize={openJoint}
                   />
                 )}
               </Show>

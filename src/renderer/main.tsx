@@ -17,6 +17,8 @@ import './styles/section.css';
 import './styles/margins.css';
 import './styles/springs.css';
 import './styles/working.css';
+import './styles/compare.css';
+import './styles/compare-table.css';
 
 const root = document.getElementById('app');
 if (root) render(() => <App bridge={findBridge(window)} />, root);

@@ -9,13 +9,15 @@ import { lapWords } from './words.ts';
 export interface JointField {
   /** The same for all laps: `socket.atRoot`, `outerBond.gap`, `loads.gust.force`. */
   readonly field: string;
+  /** Where it stands in this joint: `['sleeve', 'atRoot']`. */
+  readonly path: readonly (string | number)[];
   readonly label: string;
   readonly unit: string;
   readonly value: string | number;
 }
 
 /** The names that a single lap's parts have in a double lap. */
-function alias(joint: Joint): Readonly<Record<string, string>> {
+export function doubleNames(joint: Joint): Readonly<Record<string, string>> {
   if (joint.type === 'sleeve-single') {
     return joint.side === 'socket'
       ? { sleeve: 'socket', bond: 'outerBond' }
@@ -24,7 +26,7 @@ function alias(joint: Joint): Readonly<Record<string, string>> {
   return joint.type === 'flat-single' ? { plate: 'lowerStrap', bond: 'lowerBond' } : {};
 }
 
-const partWords: Readonly<Record<string, string>> = {
+export const partWords: Readonly<Record<string, string>> = {
   tube: 'tube',
   strip: 'strip',
   spigot: 'spigot',
@@ -59,37 +61,45 @@ const fieldWords: Readonly<Record<string, readonly [label: string, unit: string]
 /** Parts first, in the order of the joint's own fields; loads last. */
 export function jointFields(project: Project, joint: Joint): JointField[] {
   const fields: JointField[] = [
-    { field: 'lap', label: 'lap', unit: '', value: lapWords[lapOf(joint)] },
+    { field: 'lap', path: [], label: 'lap', unit: '', value: lapWords[lapOf(joint)] },
   ];
   const nameOf = (key: string, value: string): string => {
     const list = key === 'adhesive' ? project.adhesives : project.adherends;
     return list.find(({ id }) => id === value)?.name ?? value;
   };
-  const add = (key: string, value: unknown, path: string, words: string): void => {
+  const add = (
+    key: string,
+    value: unknown,
+    field: string,
+    words: string,
+    path: readonly (string | number)[],
+  ): void => {
     const known = fieldWords[key];
     if (!known || (typeof value !== 'number' && typeof value !== 'string')) return;
     const [label, unit] = known;
     fields.push({
-      field: path,
+      field,
+      path,
       label: words === '' ? label : `${words}, ${label}`,
       unit,
       value: typeof value === 'string' ? nameOf(key, value) : value,
     });
   };
-  const other = alias(joint);
+  const other = doubleNames(joint);
   for (const [key, value] of Object.entries(joint)) {
     const part = other[key] ?? key;
-    if (!(part in partWords)) add(key, value, key, '');
+    if (!(part in partWords)) add(key, value, key, '', [key]);
     else {
       for (const [inner, own] of Object.entries(value as object)) {
-        add(inner, own, `${part}.${inner}`, partWords[part]!);
+        add(inner, own, `${part}.${inner}`, partWords[part]!, [key, inner]);
       }
     }
   }
-  for (const { case: caseId, ...load } of joint.loads) {
+  for (const [i, { case: caseId, ...load }] of joint.loads.entries()) {
     const name = project.loadCases.find(({ id }) => id === caseId)?.name ?? caseId;
-    for (const [key, value] of Object.entries(load))
-      add(key, value, `loads.${caseId}.${key}`, name);
+    for (const [key, value] of Object.entries(load)) {
+      add(key, value, `loads.${caseId}.${key}`, name, ['loads', i, key]);
+    }
   }
   return fields;
 }

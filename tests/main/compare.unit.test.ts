@@ -147,10 +147,11 @@ describe('joints side by side', () => {
       expect(area(double) / area(single)).toBeGreaterThan(1.8);
       expect(Math.abs(double!.bonds[1]!.strain)).toBeLessThan(Math.abs(single!.bonds[0]!.strain));
       const [sentence] = sentences;
-      expect(sentence).toContain(`carries ${ratio.toFixed(2)} times the load of the single lap`);
       const whole = Math.round(shares[0]! * 100);
-      expect(sentence).toContain(`two bonds share the load ${whole} to ${100 - whole} %`);
-      expect(sentence).toContain(`${(area(double) / area(single)).toFixed(2)} times as large`);
+      // What helps stands behind the colon, not behind an "although".
+      expect(sentence).toContain(
+        `carries ${ratio.toFixed(2)} times the load of the single lap before its bond fails in shear: two bonds share the load ${whole} to ${100 - whole} %, the bonded area is ${(area(double) / area(single)).toFixed(2)} times as large`,
+      );
     }
   });
 

@@ -40,7 +40,7 @@ describe('the start', () => {
       within(bar)
         .getAllByRole('button')
         .map((tab) => tab.textContent),
-    ).toEqual(['Joints', 'Size']);
+    ).toEqual(['Joints', 'Size', 'Compare']);
   });
 
   it('says plainly what is wrong with a project that cannot be opened, and leads on', async () => {
@@ -150,11 +150,13 @@ describe('the joints', () => {
     expect(await screen.findByText(/nothing to size yet/)).toBeTruthy();
     fireEvent.keyDown(window, { key: '2', ctrlKey: true });
     expect(await screen.findByText(/no joint to size/)).toBeTruthy();
+    fireEvent.keyDown(window, { key: '3', ctrlKey: true });
+    expect(await screen.findByText(/no joint to compare/)).toBeTruthy();
   });
 });
 
 describe('the way between', () => {
-  it('opens a joint by its row, and goes by Ctrl+1 and Ctrl+2', async () => {
+  it('opens a joint by its row, and goes by Ctrl and a figure', async () => {
     await open();
     fireEvent.click(await screen.findByRole('button', { name: 'Boom tip' }));
     expect(await screen.findByRole('heading', { name: 'Size Boom tip' })).toBeTruthy();
@@ -163,7 +165,9 @@ describe('the way between', () => {
     fireEvent.keyDown(window, { key: '2', ctrlKey: true });
     expect(screen.getByRole('heading', { name: 'Size Boom tip' })).toBeTruthy();
     fireEvent.keyDown(window, { key: '3', ctrlKey: true });
-    expect(screen.getByRole('heading', { name: 'Size Boom tip' })).toBeTruthy();
+    expect(screen.getByRole('heading', { name: 'Compare Boom tip' })).toBeTruthy();
+    fireEvent.keyDown(window, { key: '4', ctrlKey: true });
+    expect(screen.getByRole('heading', { name: 'Compare Boom tip' })).toBeTruthy();
   });
 });
 

@@ -15,6 +15,7 @@ import {
   withOneJoint,
 } from '../../src/renderer/state/project.ts';
 import { projectShape } from '../../src/shared/project.ts';
+import { readProject } from '../../src/shared/read-project.ts';
 import { makeProject, socket } from './support/project.ts';
 import { makeMargin, makeReport, makeStress } from './support/reports.ts';
 
@@ -27,6 +28,13 @@ describe('a project with one joint', () => {
     expect(projectShape.safeParse(one).success).toBe(true);
     expect(withOneJoint(project, 9)).toBeNull();
     expect(jointIndex(project, 'lug')).toBe(2);
+  });
+
+  it('leaves out the variants, whose joints are not there any more', () => {
+    const variants = [{ of: 'tip', joint: { ...socket, id: 'tip-long' } }];
+    const one = withOneJoint(makeProject({ variants }), 1);
+    expect(readProject(one).ok).toBe(true);
+    expect(one).not.toHaveProperty('variants');
   });
 
   it.each([

@@ -24,11 +24,14 @@ export function drawRungs(
   }
 }
 
-/** Figures along the bottom with a short tick at each. */
+/**
+ * Figures along the bottom with a short tick at each.
+ * @param range.away true where the figures are distances to the left of zero: written without a sign
+ */
 export function drawFoot(
   { context, area, x }: Painter,
   ink: Ink,
-  range: { low: number; high: number; about: number; unit: string },
+  range: { low: number; high: number; about: number; unit: string; away?: boolean },
 ): void {
   const values = ticks(range.low, range.high, range.about);
   const decimals = tickDecimals(values);
@@ -38,7 +41,8 @@ export function drawFoot(
   for (const value of values) {
     rule(context, { x: x(value), y: base }, { x: x(value), y: base + 4 }, { colour });
     const at = { x: x(value), y: base + 14 };
-    write(context, label(value, decimals), at, { colour: ink.soft, align: 'center' });
+    const text = label(range.away ? Math.abs(value) : value, decimals);
+    write(context, text, at, { colour: ink.soft, align: 'center' });
   }
   const unit = { x: area.left - 10, y: base + 14 };
   write(context, range.unit, unit, { colour: ink.soft, align: 'right' });

@@ -2,6 +2,7 @@
 import type { Answers, Bridge, RequestInput, RequestName } from '../../../src/shared/contract.ts';
 import type { Project } from '../../../src/shared/project.ts';
 import { ok, type Reply, type RequestError } from '../../../src/shared/reply.ts';
+import { makeCompareReport, makeVariant } from './compare.ts';
 import { makeLaminateReport } from './laminate.ts';
 import { makeProject } from './project.ts';
 import {
@@ -80,6 +81,8 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     },
     'joint.explain': (input) => ok(makeWorking({ title: `working of ${input.subject}` })),
     'joint.sweep': () => ok(makeSweep()),
+    'project.compare': (input) => ok(makeCompareReport(documentOf(input), input)),
+    'joint.variant': (input) => ok(makeVariant(documentOf(input), input)),
     'job.progress': () =>
       ok({ state: 'unknown', done: 0, total: 0, what: '', elapsed: 0, left: null }),
     'job.stop': () => ok({ stopped: false }),
