@@ -13,7 +13,10 @@ const ask = createAsk({ carrier: 'terminal' });
 async function curlew(): Promise<Project> {
   const reply = (await ask('project.demo', {})) as Reply<Opened>;
   if (!reply.ok) throw new Error(reply.error.message);
-  return structuredClone(reply.value.document);
+  const document = structuredClone(reply.value.document);
+  // Each test says itself which conditions there are.
+  delete document.conditions;
+  return document;
 }
 const springs = (document: Project, jointId: string, caseId?: string) =>
   ask('joint.springs', { document, jointId, ...(caseId ? { caseId } : {}) }) as Promise<

@@ -2,9 +2,11 @@
  * Modes of the adhesive in shear, of one case in one gap state: the factor at which each is reached,
  * and where. See docs/method.md, margins.
  */
+
+import { hasExactPlastic } from '../joint/lap-state.ts';
 import type { AdhesiveInput, Factors } from '../joint/types.ts';
 import { askedFactor, type Mode } from './asked.ts';
-import { bondStrength, troughReached } from './bond-strength.ts';
+import { type BondStrength, bondStrength, carries, troughReached } from './bond-strength.ts';
 import { worstClockings } from './clocking.ts';
 import { type ModeResult, resultOf, UNLOADED } from './result.ts';
 import { type ShearReached, shearFactor } from './shear-factor.ts';
@@ -20,13 +22,30 @@ export interface AdhesiveOptions {
   readonly only?: ReadonlySet<Mode>;
   /** Margins of the durability trough at or above this need not be found: the mode is left out. */
   readonly troughOfInterest?: number;
+  /**
+   * Margins of the ultimate strain at or above this need not be found: the mode is left out where the
+   * bond is seen to carry as much.
+   */
+  readonly strengthOfInterest?: number;
 }
+
+/** Stands for a strength that lies beyond all interest. */
+const BEYOND: BondStrength = {
+  factor: Number.POSITIVE_INFINITY,
+  bond: 0,
+  end: 'mouth',
+  wholeBondFlows: false,
+};
 
 export function adhesiveModes(
   state: JointState,
   adhesive: AdhesiveInput,
   factors: Factors,
-  { only, troughOfInterest = Number.POSITIVE_INFINITY }: AdhesiveOptions = {},
+  {
+    only,
+    troughOfInterest = Number.POSITIVE_INFINITY,
+    strengthOfInterest = Number.POSITIVE_INFINITY,
+  }: AdhesiveOptions = {},
 ): ModeResult[] {
   const { assembly, bonds, loadCase } = state;
   const { kind, loads } = loadCase;
@@ -79,10 +98,19 @@ export function adhesiveModes(
   for (const theta of strengthClockings(state, worst)) {
     const problem = state.at(theta);
     const atYield = reachedAt(theta, 1);
-    const strength = bondStrength(problem, atYield);
+    const enough =
+      troughAsked === null
+        ? 0
+        : Math.min((1 + troughOfInterest) * troughAsked, trough?.[2] ?? Number.POSITIVE_INFINITY);
+    // With one state where a search for the strength takes several.
+    const most = strainAsked === null ? UNLOADED : (1 + strengthOfInterest) * strainAsked;
+    const level = Math.max(most, enough);
+    const isBeyond =
+      level < UNLOADED && !hasExactPlastic(problem) && carries(problem, atYield, level);
+    const strength = isBeyond ? BEYOND : bondStrength(problem, atYield);
     if (!strength) continue;
     const x = strength.end === 'root' ? 0 : assembly.overlap;
-    if (strainAsked !== null && (!strain || strength.factor < strain[2])) {
+    if (strainAsked !== null && !isBeyond && (!strain || strength.factor < strain[2])) {
       strain = [
         'adhesive-strain',
         strainAsked,
@@ -94,10 +122,6 @@ export function adhesiveModes(
       ];
     }
     if (troughAsked !== null) {
-      const enough = Math.min(
-        (1 + troughOfInterest) * troughAsked,
-        trough?.[2] ?? Number.POSITIVE_INFINITY,
-      );
       const reached = troughReached(problem, atYield, strength, enough);
       if (!trough || reached < trough[2]) {
         trough = [

@@ -7,6 +7,9 @@ import type { ModeResult } from './result.ts';
 import type { JointState } from './state.ts';
 import { wallModes } from './wall-modes.ts';
 
+/** Modes that the shear strength is found for. */
+const NEED_STRENGTH: readonly Mode[] = ['adhesive-strain', 'adhesive-peel', 'interlaminar'];
+
 export interface AllOptions {
   /** The modes to compute; all when left out. */
   readonly only?: ReadonlySet<Mode>;
@@ -15,13 +18,15 @@ export interface AllOptions {
    * @param known lowest margin found so far in this state
    */
   readonly ofInterest?: (mode: Mode, known: number) => number;
+  /** True when that holds for the shear strength too, which is found in any case otherwise. */
+  readonly spareStrength?: boolean;
 }
 
 export function allModes(
   state: JointState,
   adhesive: AdhesiveInput,
   factors: Factors,
-  { only, ofInterest }: AllOptions = {},
+  { only, ofInterest, spareStrength = false }: AllOptions = {},
 ): ModeResult[] {
   const some = (group: ReadonlySet<Mode>): boolean =>
     !only || [...group].some((mode) => only.has(mode));
@@ -34,6 +39,8 @@ export function allModes(
   const shear = adhesiveModes(state, adhesive, factors, {
     ...(only ? { only } : {}),
     troughOfInterest: interest('durability-trough'),
+    // The modes of peel ask how far shear lets the joint come: beyond their own interest it is all one.
+    ...(spareStrength ? { strengthOfInterest: Math.max(...NEED_STRENGTH.map(interest)) } : {}),
   });
   results.push(...shear);
   if (some(PEEL_MODES)) {

@@ -56,16 +56,38 @@ export function bondStrength(problem: LocalProblem, atYield: ShearReached): Bond
   };
 }
 
+/**
+ * True when the bond is sure to carry a factor: a state of it is there, short of failure at every
+ * end. False says nothing.
+ */
+export function carries(problem: LocalProblem, atYield: ShearReached, factor: number): boolean {
+  if (factor <= atYield.factor) return atYield.factor > 0;
+  try {
+    return failedEnd(problem, factor, 1 - 1e-6) === null;
+  } catch (error) {
+    if (error instanceof ModelError) return false;
+    throw error;
+  }
+}
+
 /** The end that temperature alone takes to its slip at failure, if any. */
 function wornByTemperature(problem: LocalProblem): BondStrength | null {
-  const state = plasticState(problem, 0);
+  const end = failedEnd(problem, 0, 1);
+  return end && { factor: 0, ...end, wholeBondFlows: false };
+}
+
+/** An end whose slip is at this share of its slip at failure or beyond, if any. */
+function failedEnd(
+  problem: LocalProblem,
+  factor: number,
+  share: number,
+): Pick<BondStrength, 'bond' | 'end'> | null {
+  const state = plasticState(problem, factor);
   for (let j = 0; j < problem.bonds.length; j++) {
     for (const end of ['root', 'mouth'] as const) {
       const x = end === 'root' ? 0 : problem.length;
       const slip = Math.hypot(...problem.channels.map((_c, q) => state.slip(q, j, x)));
-      if (slip >= problem.bonds[j]!.slipAtFailure) {
-        return { factor: 0, bond: j, end, wholeBondFlows: false };
-      }
+      if (slip >= share * problem.bonds[j]!.slipAtFailure) return { bond: j, end };
     }
   }
   return null;

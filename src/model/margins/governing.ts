@@ -1,6 +1,6 @@
 /** The worst of each mode and part over every case and gap state. */
 import { type Mode, WALL_MODES } from './asked.ts';
-import { overStates, type Question, type StateName } from './over-states.ts';
+import { overStates, type Question, type StateName, statesOf } from './over-states.ts';
 import { byMargin, type ModeResult } from './result.ts';
 import { severestFirst } from './severest-first.ts';
 import type { JointState } from './state.ts';
@@ -62,9 +62,15 @@ export function governingRows(question: Question, options: GoverningOptions = {}
         ? Math.min(lowest, known)
         : (rows.get(mode)?.result.margin ?? Number.POSITIVE_INFINITY),
     );
-  const states = options.states ?? severestFirst(question);
+  const states =
+    options.states ??
+    severestFirst(question, statesOf(question), onlyLowest ? 'lowest' : 'failure');
   let judged = 0;
-  const each = overStates(question, { ...(only ? { only } : {}), ofInterest }, states);
+  const each = overStates(
+    question,
+    { ...(only ? { only } : {}), ofInterest, spareStrength: true },
+    states,
+  );
   for (const { caseIndex, state, modes } of each) {
     for (const result of modes) {
       lowest = Math.min(lowest, result.margin);

@@ -51,6 +51,7 @@ function lowestOf(
 ): Lowest | null {
   const results = allModes(state, adhesive, settings.factors, {
     ofInterest: (_mode, known) => Math.min(known, below),
+    spareStrength: true,
   });
   let lowest: ModeResult | null = null;
   for (const result of results) {

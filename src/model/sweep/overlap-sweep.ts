@@ -7,6 +7,7 @@ import type { JointInput } from '../joint/types.ts';
 import { type Mode, PEEL_MODES, WALL_MODES } from '../margins/asked.ts';
 import { overStates, type Question } from '../margins/over-states.ts';
 import type { ModeResult } from '../margins/result.ts';
+import { severestFirst } from '../margins/severest-first.ts';
 import type { JointState } from '../margins/state.ts';
 import { refineStrength } from '../margins/strength-clocking.ts';
 import { findRoot } from '../numerics/root.ts';
@@ -63,11 +64,19 @@ function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): 
   const sized = { ...question, joint: withOverlap(question.joint, overlap) };
   // Only the lowest margin of all matters: what lies above it is not followed into the plastic range.
   let low = Number.POSITIVE_INFINITY;
-  const ofInterest = (_mode: Mode, known: number): number => Math.min(low, known);
+  // The bond's own strength is asked for as well, whatever else is lower.
+  let bond = Number.POSITIVE_INFINITY;
+  const ofInterest = (mode: Mode, known: number): number =>
+    mode === 'adhesive-strain' ? bond : Math.min(low, known);
   const found: CaseMode[] = [];
-  for (const { caseIndex, state, modes } of overStates(sized, { only, ofInterest })) {
+  for (const { caseIndex, state, modes } of overStates(
+    sized,
+    { only, ofInterest, spareStrength: true },
+    severestFirst(sized),
+  )) {
     for (const mode of modes) {
       low = Math.min(low, mode.margin);
+      if (mode.mode === 'adhesive-strain') bond = Math.min(bond, mode.margin);
       found.push({ mode, caseIndex, state });
     }
   }
