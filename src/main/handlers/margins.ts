@@ -1,13 +1,12 @@
 /** All margins of a joint: every case, every gap state, the worst of each mode and part kept. */
-import { gapStates } from '../../model/joint/assembly.ts';
 import type { GapState, ModelSettings } from '../../model/joint/types.ts';
 import { STRIP_FACES, TUBE_FACES } from '../../model/laminate/symmetry.ts';
-import { allModes } from '../../model/margins/all-modes.ts';
 import type { Mode } from '../../model/margins/asked.ts';
 import { WALL_MODES } from '../../model/margins/asked.ts';
+import { type GoverningRow, governingRows } from '../../model/margins/governing.ts';
+import type { Question } from '../../model/margins/over-states.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
-import { type JointState, jointState } from '../../model/margins/state.ts';
-import { refineStrength } from '../../model/margins/strength-clocking.ts';
+import type { JointState } from '../../model/margins/state.ts';
 import type { LoadCase } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
 import { signed } from '../../shared/words.ts';
@@ -21,65 +20,35 @@ export interface Governing {
   readonly state: JointState;
 }
 
-/** Rows of the margin list: one for each mode of the bonds, one for each mode and wall. */
-const rowOf = ({ mode, part, x }: ModeResult, overlap: number): string => {
-  if (!WALL_MODES.has(mode)) return mode;
-  // First ply has a row at each end of the tube.
-  const half = mode === 'first-ply' && x < overlap / 2 ? 'root' : '';
-  return `${mode} ${part} ${half}`;
-};
-
 /**
  * The worst of each mode and part, lowest margin first.
  * @param onlyLowest when just the first row matters: searches that cannot change it are left out
  * @param only the modes to compute; all when left out
- * @param judged told after each case how many are judged, of how many
+ * @param judged told after each state (a case in a gap state) how many are judged, of how many
  */
-export function governingModes(
+export const governingModes = (
   resolved: ResolvedJoint,
   settings: ModelSettings,
   onlyLowest = false,
   only?: ReadonlySet<Mode>,
-  judged?: (cases: number, of: number) => void,
-): Governing[] {
-  const rows = new Map<string, Governing>();
-  let lowest = Number.POSITIVE_INFINITY;
-  for (const [index, { loadCase, input: loadCaseInput }] of resolved.cases.entries()) {
-    for (const gapState of gapStates(resolved.input)) {
-      const state = jointState(
-        resolved.input,
-        resolved.adhesive,
-        loadCaseInput,
-        gapState,
-        settings,
-      );
-      const results = allModes(state, resolved.adhesive, settings.factors, {
-        ...(only ? { only } : {}),
-        ofInterest: (mode, known) =>
-          onlyLowest
-            ? Math.min(lowest, known)
-            : (rows.get(mode)?.result.margin ?? Number.POSITIVE_INFINITY),
-      });
-      for (const result of results) {
-        lowest = Math.min(lowest, result.margin);
-        const row = rowOf(result, resolved.input.overlap);
-        const worst = rows.get(row);
-        // Equal to rounding: the nominal gap is the plainer name for it.
-        const slack = gapState === 'nominal' ? 1e-9 : -1e-9;
-        if (!worst || result.margin < worst.result.margin + slack) {
-          rows.set(row, { result, loadCase, state });
-        }
-      }
-    }
-    judged?.(index + 1, resolved.cases.length);
-  }
-  const strain = rows.get('adhesive-strain');
-  if (strain) {
-    const result = refineStrength(strain.state, strain.result);
-    rows.set('adhesive-strain', { ...strain, result });
-  }
-  return [...rows.values()].sort((a, b) => a.result.margin - b.result.margin);
-}
+  judged?: (states: number, of: number) => void,
+): Governing[] =>
+  governingRows(questionOf(resolved, settings), {
+    onlyLowest,
+    ...(only ? { only } : {}),
+    ...(judged ? { judged } : {}),
+  }).map((row) => withCase(row, resolved));
+
+/** What the model is asked about a joint of the project. */
+export const questionOf = (
+  { input: joint, adhesive, cases }: ResolvedJoint,
+  settings: ModelSettings,
+): Question => ({ joint, adhesive, cases: cases.map(({ input }) => input), settings });
+
+export const withCase = (
+  { result, state, caseIndex }: GoverningRow,
+  { cases }: ResolvedJoint,
+): Governing => ({ result, state, loadCase: cases[caseIndex]!.loadCase });
 
 export const degrees = (radians: number): number => (radians * 180) / Math.PI;
 export const radians = (angle: number): number => (angle * Math.PI) / 180;

@@ -2,12 +2,12 @@
  * Strength of the joint against its overlap, and the plateau: the shortest overlap whose bond is
  * within 2 % of a very long one.
  */
-import { assemble, gapStates } from '../joint/assembly.ts';
-import type { AdhesiveInput, CaseInput, JointInput, ModelSettings } from '../joint/types.ts';
-import { allModes } from '../margins/all-modes.ts';
+import { assemble } from '../joint/assembly.ts';
+import type { JointInput } from '../joint/types.ts';
 import { type Mode, PEEL_MODES, WALL_MODES } from '../margins/asked.ts';
+import { overStates, type Question } from '../margins/over-states.ts';
 import type { ModeResult } from '../margins/result.ts';
-import { type JointState, jointState } from '../margins/state.ts';
+import type { JointState } from '../margins/state.ts';
 import { refineStrength } from '../margins/strength-clocking.ts';
 import { findRoot } from '../numerics/root.ts';
 
@@ -59,29 +59,19 @@ export const withOverlap = (joint: JointInput, overlap: number): JointInput => (
   overlap,
 });
 
-interface Question {
-  readonly joint: JointInput;
-  readonly adhesive: AdhesiveInput;
-  readonly cases: readonly CaseInput[];
-  readonly settings: ModelSettings;
-}
-
 function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): CaseMode[] {
-  const { joint, adhesive, cases, settings } = question;
-  const sized = withOverlap(joint, overlap);
+  const sized = { ...question, joint: withOverlap(question.joint, overlap) };
   // Only the lowest margin of all matters: what lies above it is not followed into the plastic range.
   let low = Number.POSITIVE_INFINITY;
-  return cases.flatMap((loadCase, caseIndex) =>
-    gapStates(sized).flatMap((gapState) => {
-      const state = jointState(sized, adhesive, loadCase, gapState, settings);
-      const modes = allModes(state, adhesive, settings.factors, {
-        only,
-        ofInterest: (_mode, known) => Math.min(low, known),
-      });
-      for (const { margin } of modes) low = Math.min(low, margin);
-      return modes.map((mode) => ({ mode, caseIndex, state }));
-    }),
-  );
+  const ofInterest = (_mode: Mode, known: number): number => Math.min(low, known);
+  const found: CaseMode[] = [];
+  for (const { caseIndex, state, modes } of overStates(sized, { only, ofInterest })) {
+    for (const mode of modes) {
+      low = Math.min(low, mode.margin);
+      found.push({ mode, caseIndex, state });
+    }
+  }
+  return found;
 }
 
 /** Bond strength over the load asked for: adhesive ultimate strain, worst over cases and gaps. */
