@@ -3,6 +3,7 @@ import type { Project } from './project.ts';
 import type { RequestError } from './reply.ts';
 
 export type { JobProgress, JobStopped } from './reports-job.ts';
+export type * from './reports-sizing.ts';
 
 export type GapState = 'min' | 'nominal' | 'max';
 export type MarginState = 'fails' | 'low' | 'holds';
