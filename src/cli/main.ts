@@ -5,9 +5,10 @@ import type { Reply } from '../shared/reply.ts';
 import type { About } from '../shared/reports.ts';
 import { readArguments, UsageError } from './arguments.ts';
 import { type CliAsk, INTERRUPTED, Interrupted, openAsk } from './ask.ts';
+import { DONE, REFUSED } from './exits.ts';
 import { printable } from './figures.ts';
 import { commandHelp, overallHelp } from './help.ts';
-import { DONE, type Outcome, REFUSED, runCommand } from './run.ts';
+import { type Outcome, runCommand } from './run.ts';
 import { type Io, makeTerminal, type Terminal } from './terminal.ts';
 
 export type { Io } from './terminal.ts';

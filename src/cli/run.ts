@@ -6,6 +6,7 @@ import type { RequestInput } from '../shared/contract.ts';
 import type { Project } from '../shared/project.ts';
 import type { RequestError } from '../shared/reply.ts';
 import { type Answer, askFor, given, type Result, type Run } from './asking.ts';
+import { BELOW_TARGET, DONE, REFUSED } from './exits.ts';
 import { printable } from './figures.ts';
 import { lineOf, named, refusal, typedRefusal } from './refusals.ts';
 import type { Paper } from './report.ts';
@@ -14,10 +15,7 @@ import { explainText } from './report-explain.ts';
 import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
 import { compare, springs } from './run-compare.ts';
-
-export const DONE = 0;
-export const BELOW_TARGET = 1;
-export const REFUSED = 2;
+import { size, sizes } from './run-size.ts';
 
 export interface Outcome {
   readonly code: number;
@@ -145,6 +143,8 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);
+  if (name === 'size') return size(ask, project, run, paper);
+  if (name === 'sizes') return sizes(ask, project, run, paper);
   if (name === 'springs') return springs(ask, project, run, paper);
   if (name === 'compare') return compare(ask, project, run, paper);
   return check(ask, project, run, paper);
