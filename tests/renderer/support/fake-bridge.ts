@@ -13,6 +13,7 @@ import {
   makeSweep,
   makeWorking,
 } from './reports.ts';
+import { makeSizes, makeSizing } from './sizing.ts';
 
 type Answerers = {
   [N in RequestName]?: (input: RequestInput<N>) => Reply<Answers[N]>;
@@ -70,6 +71,8 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     },
     'joint.explain': (input) => ok(makeWorking({ title: `working of ${input.subject}` })),
     'joint.sweep': () => ok(makeSweep()),
+    'joint.size': (input) => ok(makeSizing(documentOf(input).joints[0]!)),
+    'joint.sizes': (input) => ok(makeSizes(documentOf(input).joints[0]!, input.each)),
     'job.progress': () =>
       ok({ state: 'unknown', done: 0, total: 0, what: '', elapsed: 0, left: null }),
     'job.stop': () => ok({ stopped: false }),
