@@ -1,0 +1,139 @@
+/**
+ * Whether a joint reaches its target margin at a multiple of a step, and by how much: every mode (the
+ * durability trough among them), every case, every gap state. What is found is kept.
+ */
+import { ModelError } from '../errors.ts';
+import { type GoverningOptions, type GoverningRow, governingRows } from '../margins/governing.ts';
+import { type Question, type StateName, statesOf } from '../margins/over-states.ts';
+
+/** Exactly on the target counts as reached: this share of the factor is rounding. */
+export const ON_TARGET = 1e-9;
+
+/**
+ * Searches for a factor end within this share of it, and where they begin depends on what is of
+ * interest: figures nearer to the target than this are left to the full analysis.
+ */
+const NEAR = 1e-4;
+
+export const reachesTarget = (margin: number, target: number): boolean =>
+  1 + margin >= (1 + target) * (1 - ON_TARGET);
+
+export interface JudgeQuestion {
+  /**
+   * The joint at a value, all else as it is.
+   * @throws ModelError where the value does not fit
+   */
+  readonly at: (value: number) => Question;
+  readonly target: number;
+  readonly step: number;
+  /** Told after each analysis, however short. */
+  readonly onAnalysis?: () => void;
+}
+
+export interface Judge {
+  readonly target: number;
+  /** The value of a multiple, free of rounding: 3 steps of 0.1 are 0.3. */
+  value(multiple: number): number;
+  /** The row of the lowest margin; null where the joint does not fit together. */
+  lowest(multiple: number): GoverningRow | null;
+  /** False where the joint does not fit together. As fast as it can be known. */
+  reaches(multiple: number): boolean;
+  /** The same by the full analysis, which the others follow once it is made. */
+  verified(multiple: number): boolean;
+  /** Rows of the full analysis, lowest margin first; null where the joint does not fit together. */
+  rows(multiple: number): readonly GoverningRow[] | null;
+  /** Why the joint did not fit together, the first time that it did not. */
+  readonly misfit: () => unknown;
+}
+
+export function makeJudge({ at, target, step, onAnalysis }: JudgeQuestion): Judge {
+  const full = new Map<number, readonly GoverningRow[] | null>();
+  const lows = new Map<number, GoverningRow | null>();
+  const verdicts = new Map<number, boolean>();
+  /** The states that decided last come first: whoever failed once fails again. */
+  let order: StateName[] = [];
+  let misfit: unknown = null;
+
+  const value = (multiple: number): number => Number((multiple * step).toPrecision(12));
+
+  const analyse = (multiple: number, options: GoverningOptions): GoverningRow[] | null => {
+    try {
+      const question = at(value(multiple));
+      const states = statesOf(question);
+      if (order.length !== states.length) order = states;
+      return governingRows(question, options.states ? { ...options, states: order } : options);
+    } catch (error) {
+      // A solver that finds no state says so by a RangeError: no figure, no claim.
+      if (!(error instanceof ModelError || error instanceof RangeError)) throw error;
+      misfit ??= error;
+      return null;
+    } finally {
+      onAnalysis?.();
+    }
+  };
+
+  const decidedBy = (row: GoverningRow | undefined): void => {
+    if (!row) return;
+    const { caseIndex, state } = row;
+    const isIt = (name: StateName): boolean =>
+      name.caseIndex === caseIndex && name.gapState === state.gapState;
+    order = [...order.filter(isIt), ...order.filter((name) => !isIt(name))];
+  };
+
+  const rows = (multiple: number): readonly GoverningRow[] | null => {
+    if (!full.has(multiple)) full.set(multiple, analyse(multiple, {}));
+    return full.get(multiple) ?? null;
+  };
+
+  const lowest = (multiple: number): GoverningRow | null => {
+    const known = full.get(multiple);
+    if (known) return known[0] ?? null;
+    if (!lows.has(multiple)) {
+      const found = analyse(multiple, { onlyLowest: true, states: order });
+      decidedBy(found?.[0]);
+      lows.set(multiple, found?.[0] ?? null);
+    }
+    return lows.get(multiple) ?? null;
+  };
+
+  const verified = (multiple: number): boolean => {
+    const found = rows(multiple);
+    return found !== null && reachesTarget(found[0]?.result.margin ?? Infinity, target);
+  };
+
+  const band = NEAR * (1 + target);
+  /** @returns null when the full analysis must decide */
+  const verdictOf = (row: GoverningRow | null | undefined): boolean | null => {
+    if (row === null) return false;
+    const margin = row?.result.margin ?? Number.POSITIVE_INFINITY;
+    return Math.abs(margin - target) <= band ? null : margin > target;
+  };
+
+  return {
+    target,
+    value,
+    lowest,
+    rows,
+    verified,
+    misfit: () => misfit,
+    reaches(multiple) {
+      if (full.has(multiple)) return verified(multiple);
+      const known = verdicts.get(multiple);
+      if (known !== undefined) return known;
+      let row: GoverningRow | null | undefined = lows.get(multiple);
+      if (row === undefined) {
+        const found = analyse(multiple, {
+          onlyLowest: true,
+          below: target + 2 * band,
+          states: order,
+          enough: (margin) => margin < target - band,
+        });
+        row = found === null ? null : found[0];
+        if (row && row.result.margin < target) decidedBy(row);
+      }
+      const verdict = verdictOf(row) ?? verified(multiple);
+      verdicts.set(multiple, verdict);
+      return verdict;
+    },
+  };
+}
