@@ -4,8 +4,8 @@ import { mapWalls, tidy } from './vary-joint.ts';
 
 type Size = SleeveSize | FlatSize;
 
-/** A fresh id that stands for a size of a joint wherever a joint's own would stand; at most 64 characters. */
-export const sizeId = (joint: Joint, size: Size): string => `${joint.id} ${size.id}`.slice(0, 64);
+/** Id of a joint in one of its sizes, where it stands beside other joints; at most 64 characters. */
+export const sizeId = (joint: Joint, size: Size): string => `${joint.id}-${size.id}`.slice(0, 64);
 
 /**
  * The joint with what differs in this size put in. Diameter, wall, width and thickness are the
@@ -31,9 +31,7 @@ export function atSize(joint: Joint, size: Size): Joint {
       ...named,
       width: width ?? one.width,
       strip: { ...one.strip, thickness: thickness ?? one.strip.thickness },
-      loads:
-        loads ??
-        one.loads.map((load) => ({ ...load, force: tidy(load.force * loadFactor) })),
+      loads: loads ?? one.loads.map((load) => ({ ...load, force: tidy(load.force * loadFactor) })),
     } as Joint;
   }
   const { outsideDiameter, tubeWall, loads } = size as SleeveSize;

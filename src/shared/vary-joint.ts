@@ -90,7 +90,7 @@ function withTubeWall(joint: Joint, wall: number): Joint {
   return { ...joint, tube: { ...tube, outsideDiameter, wall } };
 }
 
-export function valueOf(joint: Joint, vary: Vary): number {
+export function variedValue(joint: Joint, vary: Vary): number {
   switch (vary) {
     case 'overlap':
       return joint.overlap;
@@ -109,7 +109,7 @@ export function withValue(joint: Joint, vary: Vary, value: number): Joint {
     case 'overlap':
       return { ...joint, overlap: value };
     case 'sleeve-wall': {
-      const factor = value / valueOf(joint, vary);
+      const factor = value / variedValue(joint, vary);
       return mapWalls(joint, ({ adherend, atRoot, atMouth }) => ({
         adherend,
         atRoot: tidy(atRoot * factor),

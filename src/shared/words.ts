@@ -128,13 +128,17 @@ const modeWords: Readonly<Record<Mode, (margin: Margin) => string>> = {
   'laminate-strength': (margin) => `laminate strength of ${aWall(margin)}`,
 };
 
+/** A failure mode and where it happens, as a sentence begins: `Peel with shear at the mouth`. */
+export const modeAndPlace = (margin: Margin): string =>
+  `${capital(modeWords[margin.mode](margin))} ${
+    margin.place === 'within' ? `${millimetres(margin.x)} from the root` : `at the ${margin.place}`
+  }`;
+
 /** What sets the strength of the joint: `Peel at the mouth governs: +0.12 in Gust, cold soak`. */
 export function headline(report: JointReport): string {
   const [lowest] = report.margins;
   if (!lowest) return 'No load case acts on this joint: give it one to see margins.';
-  const place =
-    lowest.place === 'within' ? `${millimetres(lowest.x)} from the root` : `at the ${lowest.place}`;
-  return `${capital(modeWords[lowest.mode](lowest))} ${place} governs: ${signed(lowest.margin)} in ${caseText(lowest.caseName, lowest.conditionName)}`;
+  return `${modeAndPlace(lowest)} governs: ${signed(lowest.margin)} in ${caseText(lowest.caseName, lowest.conditionName)}`;
 }
 
 /** How the margins stand, in one sentence. */

@@ -3,6 +3,7 @@
  * durability trough among them), every case, every gap state. What is found is kept.
  */
 import { ModelError } from '../errors.ts';
+import type { Mode } from '../margins/asked.ts';
 import { type GoverningOptions, type GoverningRow, governingRows } from '../margins/governing.ts';
 import { type Question, type StateName, statesOf } from '../margins/over-states.ts';
 
@@ -46,22 +47,34 @@ export interface Judge {
   readonly misfit: () => unknown;
 }
 
+interface Quick extends Omit<GoverningOptions, 'states'> {
+  /** Only the state that decided last. */
+  readonly alone?: boolean;
+}
+
+/** Those followed into yielding need to know where the bond itself fails. */
+const modesWith = (mode: Mode): ReadonlySet<Mode> => new Set([mode, 'adhesive-strain']);
+
 export function makeJudge({ at, target, step, onAnalysis }: JudgeQuestion): Judge {
   const full = new Map<number, readonly GoverningRow[] | null>();
   const lows = new Map<number, GoverningRow | null>();
   const verdicts = new Map<number, boolean>();
   /** The states that decided last come first: whoever failed once fails again. */
   let order: StateName[] = [];
+  /** The mode that decided last, in the first of these states. */
+  let suspect: Mode | null = null;
   let misfit: unknown = null;
 
   const value = (multiple: number): number => Number((multiple * step).toPrecision(12));
 
-  const analyse = (multiple: number, options: GoverningOptions): GoverningRow[] | null => {
+  const analyse = (multiple: number, options: Quick | null = null): GoverningRow[] | null => {
     try {
       const question = at(value(multiple));
-      const states = statesOf(question);
-      if (order.length !== states.length) order = states;
-      return governingRows(question, options.states ? { ...options, states: order } : options);
+      if (!options) return governingRows(question);
+      const all = statesOf(question);
+      if (order.length !== all.length) order = all;
+      const { alone = false, ...rest } = options;
+      return governingRows(question, { ...rest, states: alone ? order.slice(0, 1) : order });
     } catch (error) {
       // A solver that finds no state says so by a RangeError: no figure, no claim.
       if (!(error instanceof ModelError || error instanceof RangeError)) throw error;
@@ -74,14 +87,15 @@ export function makeJudge({ at, target, step, onAnalysis }: JudgeQuestion): Judg
 
   const decidedBy = (row: GoverningRow | undefined): void => {
     if (!row) return;
-    const { caseIndex, state } = row;
+    const { caseIndex, state, result } = row;
+    suspect = result.mode;
     const isIt = (name: StateName): boolean =>
       name.caseIndex === caseIndex && name.gapState === state.gapState;
     order = [...order.filter(isIt), ...order.filter((name) => !isIt(name))];
   };
 
   const rows = (multiple: number): readonly GoverningRow[] | null => {
-    if (!full.has(multiple)) full.set(multiple, analyse(multiple, {}));
+    if (!full.has(multiple)) full.set(multiple, analyse(multiple));
     return full.get(multiple) ?? null;
   };
 
@@ -89,7 +103,7 @@ export function makeJudge({ at, target, step, onAnalysis }: JudgeQuestion): Judg
     const known = full.get(multiple);
     if (known) return known[0] ?? null;
     if (!lows.has(multiple)) {
-      const found = analyse(multiple, { onlyLowest: true, states: order });
+      const found = analyse(multiple, { onlyLowest: true });
       decidedBy(found?.[0]);
       lows.set(multiple, found?.[0] ?? null);
     }
@@ -122,12 +136,15 @@ export function makeJudge({ at, target, step, onAnalysis }: JudgeQuestion): Judg
       if (known !== undefined) return known;
       let row: GoverningRow | null | undefined = lows.get(multiple);
       if (row === undefined) {
-        const found = analyse(multiple, {
+        const quick = {
           onlyLowest: true,
           below: target + 2 * band,
-          states: order,
-          enough: (margin) => margin < target - band,
-        });
+          enough: (margin: number) => margin < target - band,
+        };
+        const alone =
+          suspect && analyse(multiple, { ...quick, only: modesWith(suspect), alone: true });
+        const found =
+          alone?.[0] && alone[0].result.margin < target - band ? alone : analyse(multiple, quick);
         row = found === null ? null : found[0];
         if (row && row.result.margin < target) decidedBy(row);
       }

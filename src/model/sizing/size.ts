@@ -18,6 +18,8 @@ export interface SizePlan {
   readonly wanted: 'smallest' | 'stretch';
   /** True finds the lowest margin at every point of the grid, for a drawing and for the best value. */
   readonly drawn: boolean;
+  /** Near the best multiple, where that may be guessed. */
+  readonly guess?: number;
   /** Multiples that are judged besides the grid's own. */
   readonly besides?: readonly number[];
 }
@@ -68,7 +70,9 @@ export function size(judge: Judge, plan: SizePlan): Sized {
   if (plan.drawn) for (const multiple of grid) judge.lowest(multiple);
   let found = stretchOn(judge, grid, plan);
   if (!found) {
-    grid = refined(judge, plan.drawn ? grid : thinned(judge, grid));
+    grid = plan.drawn
+      ? refined(judge, grid, PROBES)
+      : refined(judge, thinned(judge, grid, plan), PROBES / 2);
     found = stretchOn(judge, grid, plan);
   }
   const points = shown(found, plan.drawn || !found ? grid : []).flatMap((multiple): GridPoint[] => {
@@ -157,17 +161,19 @@ function edge(judge: Judge, failing: number | undefined, reaching: number): numb
   return judge.verified(inside) && !judge.verified(out) ? inside : null;
 }
 
-/** Of a grid that nowhere reaches the target, the points that tell where it comes nearest. */
-function thinned(judge: Judge, grid: readonly number[]): number[] {
-  const last = grid.length - 1;
-  const few = [...new Set([0.4, 0.7, 1].map((share) => Math.round(share * last)))];
-  return few.map((i) => grid[i]!).filter((multiple) => judge.lowest(multiple) !== null);
+/** Of a grid that nowhere reaches the target, points that tell about where it comes nearest. */
+function thinned(judge: Judge, grid: readonly number[], { guess, last }: SizePlan): number[] {
+  const aim = guess ?? last;
+  const nearest = (to: number): number =>
+    grid.reduce((best, n) => (Math.abs(n - to) < Math.abs(best - to) ? n : best), last);
+  const few = [...new Set([nearest(aim / 2), nearest(aim), last])].sort((a, b) => a - b);
+  return few.filter((multiple) => judge.lowest(multiple) !== null);
 }
 
 const PROBES = 8;
 
 /** The grid with points between those beside its best one: where two modes cross the margin has its top. */
-function refined(judge: Judge, grid: readonly number[]): number[] {
+function refined(judge: Judge, grid: readonly number[], probes: number): number[] {
   const all = [...grid];
   const margin = (multiple: number): number =>
     judge.lowest(multiple)?.result.margin ?? Number.NEGATIVE_INFINITY;
@@ -176,7 +182,7 @@ function refined(judge: Judge, grid: readonly number[]): number[] {
   let left = grid[place - 1] ?? best;
   let right = grid[place + 1] ?? best;
   let top = best;
-  for (let probe = 0; probe < PROBES && right - left > 2; probe++) {
+  for (let probe = 0; probe < probes && right - left > 2; probe++) {
     if (isLevel(judge, left, top) && isLevel(judge, top, right)) break;
     const middle = right - top > top - left ? top + right : left + top;
     const next = Math.trunc(middle / 2);
