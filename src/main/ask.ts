@@ -28,6 +28,8 @@ import { analyse, stressOf, sweep } from './handlers/joint.ts';
 import { describeLaminate } from './handlers/laminate.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
+import { sizeJoint } from './handlers/sizing/size-joint.ts';
+import { sizesOf } from './handlers/sizing/sizes.ts';
 import { springs } from './handlers/springs.ts';
 import { variant } from './handlers/variant.ts';
 import { emptyDesk, type JobDesk, progressOf, stopAt } from './jobs/desk.ts';
@@ -134,6 +136,14 @@ function makeHandlers(options: AskOptions): Handlers {
       const project = readProject(document);
       return project.ok ? describeLaminate(project.value, adherendId, wall, flat) : project;
     },
+    'joint.size': ({ document, jointId, job: _job, ...question }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        sizeJoint(project, resolved, question, context),
+      ),
+    'joint.sizes': ({ document, jointId, each }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        sizesOf(project, resolved, { each }, context),
+      ),
     'joint.sweep': ({ document, jointId, from, to, points }, context) =>
       withJoint(document, jointId, (project, resolved) =>
         sweep(project, resolved, { from, to, points }, context),

@@ -3,6 +3,7 @@
  * what it sends. The Electron bridge, the loopback route and the command line all derive from it.
  */
 import { z } from 'zod';
+import { quantities } from './quantities.ts';
 import type { Reply } from './reply.ts';
 import type {
   About,
@@ -13,12 +14,15 @@ import type {
   JointReport,
   LaminateReport,
   Opened,
+  SizesReport,
+  SizingReport,
   StressReport,
   SweepReport,
   Working,
 } from './reports.ts';
 import type { CompareReport, VariantReport } from './reports-compare.ts';
 import type { SpringsReport } from './reports-springs.ts';
+import { varied } from './vary-joint.ts';
 
 const jointId = z.string().max(64);
 const caseId = z.string().max(64);
@@ -95,6 +99,24 @@ const longRequests = {
     place: z.enum(['root', 'mouth', 'within']).optional(),
     focus,
   }),
+  'joint.size': long({
+    document,
+    jointId,
+    vary: z.enum(varied),
+    /** The project's own when left out. */
+    target: z.number().min(quantities.targetMargin.min).max(quantities.targetMargin.max).optional(),
+    /** mm; the project's own when left out. */
+    step: z.number().min(quantities.step.min).max(quantities.step.max).optional(),
+    /** Between which values to look, mm; chosen by what varies when left out. */
+    from: z.number().min(0.01).max(500).optional(),
+    to: z.number().min(0.01).max(500).optional(),
+  }),
+  'joint.sizes': long({
+    document,
+    jointId,
+    /** An overlap for each size; one for all when false. */
+    each: z.boolean(),
+  }),
   'joint.sweep': long({
     document,
     jointId,
@@ -140,6 +162,8 @@ export interface Answers {
   'joint.stress': StressReport;
   'joint.explain': Working;
   'laminate.describe': LaminateReport;
+  'joint.size': SizingReport;
+  'joint.sizes': SizesReport;
   'joint.sweep': SweepReport;
   'job.progress': JobProgress;
   'job.stop': JobStopped;

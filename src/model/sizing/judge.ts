@@ -52,8 +52,9 @@ interface Quick extends Omit<GoverningOptions, 'states'> {
   readonly alone?: boolean;
 }
 
-/** Those followed into yielding need to know where the bond itself fails. */
-const modesWith = (mode: Mode): ReadonlySet<Mode> => new Set([mode, 'adhesive-strain']);
+/** Modes that are followed into yielding need to know where the bond itself fails. */
+const modesWith = (mode: Mode): ReadonlySet<Mode> =>
+  new Set(mode === 'adhesive-peel' || mode === 'interlaminar' ? [mode, 'adhesive-strain'] : [mode]);
 
 export function makeJudge({ at, target, step, onAnalysis }: JudgeQuestion): Judge {
   const full = new Map<number, readonly GoverningRow[] | null>();

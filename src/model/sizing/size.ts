@@ -64,18 +64,31 @@ export function gridOf({ first, last, wanted, besides = [] }: SizePlan): number[
   return [...new Set([...own, ...inside])].sort((a, b) => a - b);
 }
 
-/** @throws ModelError when the joint fits together nowhere on the grid */
+/**
+ * Without a drawing nothing is said of a joint that reaches the target nowhere but its margin at the guess.
+ * @throws ModelError when the joint fits together nowhere on the grid
+ */
 export function size(judge: Judge, plan: SizePlan): Sized {
   let grid = gridOf(plan);
   if (plan.drawn) for (const multiple of grid) judge.lowest(multiple);
   let found = stretchOn(judge, grid, plan);
-  if (!found) {
-    grid = plan.drawn
-      ? refined(judge, grid, PROBES)
-      : refined(judge, thinned(judge, grid, plan), PROBES / 2);
+  if (!found && plan.drawn) {
+    grid = refined(judge, grid, PROBES);
     found = stretchOn(judge, grid, plan);
   }
-  const points = shown(found, plan.drawn || !found ? grid : []).flatMap((multiple): GridPoint[] => {
+  return summary(judge, found, plan.drawn ? grid : found ? [] : [guessOf(plan)]);
+}
+
+/** Where a joint that was sized without a drawing and reaches the target nowhere comes nearest. */
+export function nearest(judge: Judge, plan: SizePlan): Sized {
+  const grid = refined(judge, thinned(judge, gridOf(plan), guessOf(plan)), PROBES / 2);
+  return summary(judge, stretchOn(judge, grid, plan), grid);
+}
+
+const guessOf = ({ guess, last }: SizePlan): number => guess ?? last;
+
+function summary(judge: Judge, found: Stretch | null, grid: readonly number[]): Sized {
+  const points = shown(found, grid).flatMap((multiple): GridPoint[] => {
     const row = judge.lowest(multiple);
     return row ? [{ multiple, row }] : [];
   });
@@ -161,12 +174,12 @@ function edge(judge: Judge, failing: number | undefined, reaching: number): numb
   return judge.verified(inside) && !judge.verified(out) ? inside : null;
 }
 
-/** Of a grid that nowhere reaches the target, points that tell about where it comes nearest. */
-function thinned(judge: Judge, grid: readonly number[], { guess, last }: SizePlan): number[] {
-  const aim = guess ?? last;
-  const nearest = (to: number): number =>
+/** Of a grid, points that tell where the margin is highest when that is near the guess. */
+function thinned(judge: Judge, grid: readonly number[], guess: number): number[] {
+  const last = grid.at(-1) ?? guess;
+  const near = (to: number): number =>
     grid.reduce((best, n) => (Math.abs(n - to) < Math.abs(best - to) ? n : best), last);
-  const few = [...new Set([nearest(aim / 2), nearest(aim), last])].sort((a, b) => a - b);
+  const few = [...new Set([near(guess / 2), guess, last])].sort((a, b) => a - b);
   return few.filter((multiple) => judge.lowest(multiple) !== null);
 }
 

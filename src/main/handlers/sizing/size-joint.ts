@@ -19,6 +19,7 @@ import type {
 } from '../../../shared/reports-sizing.ts';
 import { suggestionWords, varyWords } from '../../../shared/sizing-words.ts';
 import { type Vary, variedValue } from '../../../shared/vary-joint.ts';
+import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { jointFlags } from '../flags.ts';
 import { governingModes, toMargin } from '../margins.ts';
 import type { ResolvedJoint } from '../resolve.ts';
@@ -34,10 +35,6 @@ export interface SizeQuestion {
   readonly to?: number | undefined;
 }
 
-export interface Progress {
-  progress(done: number, total: number, what?: string): void;
-}
-
 /** About how many analyses a search takes, and the trial of one change. */
 const SEARCH = 28;
 const TRIAL = 24;
@@ -51,7 +48,7 @@ export function sizeJoint(
     step = stepOf(project, vary),
     ...asked
   }: SizeQuestion,
-  report: Progress,
+  { progress }: JobContext = unwatched,
 ): Reply<SizingReport> {
   const { joint, index } = resolved;
   const [present] = governingModes(resolved, project.settings, true);
@@ -61,27 +58,19 @@ export function sizeJoint(
   const { first, last, chosen } = range.value;
 
   let done = 0;
-  let total = SEARCH;
+  let [until, total] = [SEARCH, SEARCH];
   let what = varyWords[vary].noun;
   const onAnalysis = (): void => {
-    done++;
-    report.progress(Math.min(done, total), total, what);
+    done = Math.min(done + 1, until);
+    progress(done, total, what);
   };
   const context: SizingContext = { project, joint, index, vary, target, step, onAnalysis };
   const judge = judgeJoint(context);
-  let plan: SizePlan = {
-    first,
-    last,
-    wanted: vary === 'gap' ? 'stretch' : 'smallest',
-    drawn: true,
-  };
-  let sized = size(judge, plan);
-  const longest = Math.floor(LONGEST_OVERLAP / step);
-  // Past the plateau little is gained: but "no overlap" must be true of the longest, too.
-  if (!sized.found && vary === 'overlap' && chosen && last < longest && judge.reaches(longest)) {
-    plan = { ...plan, last: longest };
-    sized = size(judge, plan);
-  }
+  const { plan, sized } = sizeUpTo(
+    judge,
+    { first, last, wanted: vary === 'gap' ? 'stretch' : 'smallest', drawn: true },
+    vary === 'overlap' && chosen,
+  );
 
   let suggested: Suggested = { suggestions: [], noHelp: [] };
   if (!sized.found) {
@@ -89,9 +78,8 @@ export function sizeJoint(
     [done, total] = [SEARCH, SEARCH + TRIAL * all.length];
     const { row, multiple } = sized.best;
     const best = { margin: row.result.margin, multiple };
-    let begun = 0;
     suggested = suggest(context, all, plan, best, (kind) => {
-      done = SEARCH + TRIAL * begun++;
+      [done, until] = [until, until + TRIAL];
       what = suggestionWords[kind];
     });
   }
@@ -115,7 +103,23 @@ export function sizeJoint(
   });
 }
 
-const noLoad = ({ index, joint }: ResolvedJoint): Reply<never> =>
+/**
+ * Past the plateau little is gained, but "no overlap" must be true of the longest, too.
+ * @param further true when the end of the range was not asked for
+ */
+export function sizeUpTo(
+  judge: JointJudge,
+  plan: SizePlan,
+  further: boolean,
+): { readonly plan: SizePlan; readonly sized: Sized } {
+  const sized = size(judge, plan);
+  const last = Math.floor(LONGEST_OVERLAP / judge.value(1));
+  if (sized.found || !further || plan.last >= last || !judge.reaches(last)) return { plan, sized };
+  const longer = { ...plan, last };
+  return { plan: longer, sized: size(judge, longer) };
+}
+
+export const noLoad = ({ index, joint }: ResolvedJoint): Reply<never> =>
   refuse(
     'bad-input',
     `joints.${index}.loads`,

@@ -3,7 +3,7 @@
  * it is offered: the least amount of it that reaches the target, or else the one that comes nearest.
  */
 import { ModelError } from '../../../model/errors.ts';
-import { ALIKE, type SizePlan, size } from '../../../model/sizing/size.ts';
+import { ALIKE, nearest, type Sized, type SizePlan, size } from '../../../model/sizing/size.ts';
 import { convertLap, lapsFor } from '../../../shared/convert-lap.ts';
 import type { Joint } from '../../../shared/project.ts';
 import type { SizingSuggestion, SuggestionKind } from '../../../shared/reports-sizing.ts';
@@ -15,7 +15,7 @@ import {
   withValue,
 } from '../../../shared/vary-joint.ts';
 import type { ResolvedJoint } from '../resolve.ts';
-import { judgeJoint, type SizingContext } from './context.ts';
+import { type JointJudge, judgeJoint, type SizingContext } from './context.ts';
 import { gapSpan, stepOf } from './range.ts';
 
 /** One amount of one change. */
@@ -132,24 +132,16 @@ export function suggest(
   best: Best,
   onLadder: (kind: SuggestionKind) => void,
 ): Suggested {
-  const offered: { readonly suggestion: SizingSuggestion; readonly amount: number }[] = [];
+  const own = { ...plan, drawn: false, guess: best.multiple };
+  const offered: Offer[] = [];
   const noHelp: SuggestionKind[] = [];
   for (const { kind, rungs } of all) {
     onLadder(kind);
-    const tried: typeof offered = [];
-    for (const rung of rungs) {
-      const suggestion = tryRung(context, kind, rung, plan, best);
-      if (!suggestion) continue;
-      tried.push({ suggestion, amount: rung.amount });
-      if (suggestion.reached) break;
-    }
-    const [top] = tried.sort(
-      (a, b) =>
-        Number(b.suggestion.reached) - Number(a.suggestion.reached) ||
-        b.suggestion.margin - a.suggestion.margin,
-    );
-    if (top && (top.suggestion.reached || top.suggestion.gain >= ALIKE)) offered.push(top);
-    else noHelp.push(kind);
+    const top = climb(context, rungs, own);
+    const suggestion = top && suggestionOf(kind, top, best);
+    if (suggestion && (suggestion.reached || suggestion.gain >= ALIKE)) {
+      offered.push({ suggestion, amount: top.rung.amount });
+    } else noHelp.push(kind);
   }
   offered.sort((a, b) => {
     const [one, other] = [a.suggestion, b.suggestion];
@@ -159,32 +151,59 @@ export function suggest(
   return { suggestions: offered.map(({ suggestion }) => suggestion), noHelp };
 }
 
-function tryRung(
-  context: SizingContext,
-  kind: SuggestionKind,
-  { joint, change }: Rung,
-  plan: SizePlan,
-  best: Best,
-): SizingSuggestion | null {
-  const judge = judgeJoint({ ...context, joint });
+interface Offer {
+  readonly suggestion: SizingSuggestion;
+  readonly amount: number;
+}
+
+interface Trial {
+  readonly rung: Rung;
+  readonly judge: JointJudge;
+  readonly sized: Sized;
+}
+
+/** The first rung that reaches the target; else the one that comes nearest, looked at more closely. */
+function climb(context: SizingContext, rungs: readonly Rung[], plan: SizePlan): Trial | null {
+  let top: Trial | null = null;
+  for (const rung of rungs) {
+    const judge = judgeJoint({ ...context, joint: rung.joint });
+    const sized = orNull(() => size(judge, plan));
+    if (!sized) continue;
+    if (sized.found) return { rung, judge, sized };
+    if (!top || marginOf(sized) > marginOf(top.sized)) top = { rung, judge, sized };
+  }
+  if (!top) return null;
+  const { judge } = top;
+  return { ...top, sized: orNull(() => nearest(judge, plan)) ?? top.sized };
+}
+
+const marginOf = ({ best }: Sized): number => best.row.result.margin;
+
+/** With some changes a joint fits together nowhere: then there is nothing to offer. */
+function orNull<T>(compute: () => T): T | null {
   try {
-    const { found, best: top } = size(judge, { ...plan, drawn: false, guess: best.multiple });
-    const multiple = found ? (found.high ?? found.low) : top.multiple;
-    const row = judge.lowest(multiple) ?? top.row;
-    const margin = judge.margin(row, multiple);
-    return {
-      kind,
-      change,
-      reached: found !== null,
-      value: judge.value(multiple),
-      margin: margin.margin,
-      label: margin.label,
-      gain: margin.margin - best.margin,
-      joint: judge.joint(multiple),
-    };
+    return compute();
   } catch (error) {
-    // With this change the joint fits together nowhere: nothing to offer.
     if (error instanceof ModelError || error instanceof RangeError) return null;
     throw error;
   }
+}
+
+function suggestionOf(
+  kind: SuggestionKind,
+  { rung, judge, sized: { found, best: top } }: Trial,
+  best: Best,
+): SizingSuggestion {
+  const multiple = found ? (found.high ?? found.low) : top.multiple;
+  const margin = judge.margin(judge.lowest(multiple) ?? top.row, multiple);
+  return {
+    kind,
+    change: rung.change,
+    reached: found !== null,
+    value: judge.value(multiple),
+    margin: margin.margin,
+    label: margin.label,
+    gain: margin.margin - best.margin,
+    joint: judge.joint(multiple),
+  };
 }
