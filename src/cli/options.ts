@@ -194,6 +194,42 @@ export const equal: Option = {
   help: 'what that lap is made equal in; overlap when left out',
   read: oneOf(variant.equal.options),
 };
+const size = requests['joint.size'].shape;
+export const vary: Option = {
+  name: 'vary',
+  takes: size.vary.options.join('|'),
+  help: 'what is sized; the overlap when left out',
+  read: oneOf(size.vary.options),
+};
+export const target: Option = {
+  name: 'target',
+  takes: 'X',
+  help: "margin to reach; the project's target when left out",
+  read: numberIn(size.target.unwrap()),
+};
+export const step: Option = {
+  name: 'step',
+  takes: 'MM',
+  help: "step that the answer is a multiple of; the project's when left out",
+  read: numberIn(size.step.unwrap()),
+};
+export const least: Option = {
+  name: 'from',
+  takes: 'MM',
+  help: 'smallest value that is looked at',
+  read: numberIn(size.from.unwrap()),
+};
+export const most: Option = {
+  name: 'to',
+  takes: 'MM',
+  help: 'largest value that is looked at',
+  read: numberIn(size.to.unwrap()),
+};
+export const each: Option = {
+  name: 'each',
+  help: 'an overlap for each size in place of one for all',
+  read: on,
+};
 export const json: Option = {
   name: 'json',
   help: 'print the whole answer as JSON and nothing else',

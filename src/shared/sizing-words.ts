@@ -142,6 +142,14 @@ export function suggestionText(vary: Vary, suggestion: SizingSuggestion): string
     : `helps by ${gain.toFixed(2)}, to ${signed(margin)} at ${size}`;
 }
 
+/** The change and what comes of it, as one sentence. */
+export const changeText = ({ vary }: SizingReport, suggestion: SizingSuggestion): string =>
+  `${suggestion.change}: ${suggestionText(vary, suggestion)}`;
+
+/** What exactly was varied, as a sentence. */
+export const varyNote = ({ vary, step }: SizingReport): string =>
+  `${varyWords[vary].title} in steps of ${step} mm. ${varyWords[vary].note}`;
+
 /** `Tried and of no help: a thinner gap, a double lap.`; empty when all of them help. */
 export const noHelpText = ({ noHelp }: Pick<SizingReport, 'noHelp'>): string =>
   noHelp.length === 0
