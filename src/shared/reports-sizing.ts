@@ -1,5 +1,5 @@
 /** What sizing answers: the size found, what stops it, what would help; a joint in its frame sizes. */
-import type { Joint } from './project.ts';
+import type { Joint, JointType } from './project.ts';
 import type { RequestError } from './reply.ts';
 import type { Flag, Margin, Mode } from './reports.ts';
 import type { Vary } from './vary-joint.ts';
@@ -87,6 +87,7 @@ export interface SizingSuggestion {
 
 export interface SizingReport {
   readonly jointId: string;
+  readonly type: JointType;
   readonly vary: Vary;
   readonly target: number;
   readonly step: number;

@@ -1,4 +1,6 @@
 /** What is said of a sizing, on the page and on the terminal alike. */
+
+import type { JointType } from './project.ts';
 import type {
   SizesReport,
   SizingReport,
@@ -65,6 +67,17 @@ export const suggestionWords: Readonly<Record<SuggestionKind, string>> = {
   'double-lap': 'a double lap',
 };
 
+/** Flat joints have a plate or straps for a sleeve, and a strip for a tube. */
+export function inWordsOf(type: JointType, text: string): string {
+  if (type !== 'flat-single' && type !== 'flat-double') return text;
+  const outer = type === 'flat-single' ? 'plate' : 'strap';
+  return text
+    .replaceAll('sleeve wall', outer)
+    .replaceAll('Sleeve wall', outer === 'plate' ? 'Plate' : 'Straps')
+    .replaceAll('tube wall', 'strip')
+    .replaceAll('Tube wall', 'Strip');
+}
+
 /** A size with the decimals that its step has, at least those of its field. */
 export const sizeText = (vary: Vary, value: number): string =>
   `${toDisplay(vary === 'overlap' ? 'overlap' : vary === 'gap' ? 'gap' : 'wall', value)} mm`;
@@ -75,7 +88,7 @@ const asked = ({ target }: Pick<SizingReport, 'target'>): string =>
 /** The answer in one plain sentence. */
 export function sizingAnswer(report: SizingReport): string {
   const { found } = report;
-  return found ? foundText(report, found) : stopText(report);
+  return inWordsOf(report.type, found ? foundText(report, found) : stopText(report));
 }
 
 function foundText(report: SizingReport, found: NonNullable<SizingReport['found']>): string {
@@ -131,35 +144,44 @@ function stopText(report: SizingReport): string {
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** `reaches the target with an overlap of 32.0 mm: +0.27`, `helps by 0.08, to +0.14 at 40.0 mm`. */
-export function suggestionText(vary: Vary, suggestion: SizingSuggestion): string {
+export function suggestionText(
+  { vary, type }: Pick<SizingReport, 'vary' | 'type'>,
+  suggestion: SizingSuggestion,
+): string {
   const { reached, value, margin, gain } = suggestion;
   const size = sizeText(vary, value);
+  const noun = vary === 'overlap' ? 'an overlap' : `a ${inWordsOf(type, varyWords[vary].noun)}`;
   return reached
-    ? `reaches the target with a ${varyWords[vary].noun} of ${size}: ${signed(margin)}`.replace(
-        'a overlap',
-        'an overlap',
-      )
+    ? `reaches the target with ${noun} of ${size}: ${signed(margin)}`
     : `helps by ${gain.toFixed(2)}, to ${signed(margin)} at ${size}`;
 }
 
 /** The change and what comes of it, as one sentence. */
-export const changeText = ({ vary }: SizingReport, suggestion: SizingSuggestion): string =>
-  `${suggestion.change}: ${suggestionText(vary, suggestion)}`;
+export const changeText = (report: SizingReport, suggestion: SizingSuggestion): string =>
+  `${suggestion.change}: ${suggestionText(report, suggestion)}`;
 
 /** What exactly was varied, as a sentence. */
-export const varyNote = ({ vary, step }: SizingReport): string =>
-  `${varyWords[vary].title} in steps of ${step} mm. ${varyWords[vary].note}`;
+export const varyNote = ({ vary, step, type }: SizingReport): string =>
+  inWordsOf(type, `${varyWords[vary].title} in steps of ${step} mm. ${noteOf(vary, type)}`);
+
+const noteOf = (vary: Vary, type: JointType): string =>
+  vary === 'tube-wall' && type.startsWith('flat') ? 'All else as it is.' : varyWords[vary].note;
 
 /** `Tried and of no help: a thinner gap, a double lap.`; empty when all of them help. */
-export const noHelpText = ({ noHelp }: Pick<SizingReport, 'noHelp'>): string =>
+export const noHelpText = ({ noHelp, type }: Pick<SizingReport, 'noHelp' | 'type'>): string =>
   noHelp.length === 0
     ? ''
-    : `Tried and of no help: ${noHelp.map((kind) => suggestionWords[kind]).join(', ')}.`;
+    : inWordsOf(
+        type,
+        `Tried and of no help: ${noHelp.map((kind) => suggestionWords[kind]).join(', ')}.`,
+      );
 
 /** What the sizes of a joint need, in one sentence. */
 export function sizesAnswer(report: SizesReport): string {
   const { sizes, common, each, target } = report;
   const nameOf = (id: string): string => sizes.find(({ sizeId }) => sizeId === id)?.name ?? id;
+  const refused = sizes.filter((size) => size.refused !== null).map(({ name }) => name);
+  if (refused.length > 0) return `Not computed: ${refused.join(', ')}.`;
   const without = sizes.filter(({ overlap }) => overlap === null).map(({ name }) => name);
   if (without.length > 0) {
     return `No overlap reaches the target of ${signed(target)} in ${without.join(', ')}: size it on its own to see what stops it.`;

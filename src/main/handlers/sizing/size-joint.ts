@@ -85,6 +85,7 @@ export function sizeJoint(
   }
   return ok({
     jointId: joint.id,
+    type: joint.type,
     vary,
     target,
     step,

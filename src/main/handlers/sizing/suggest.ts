@@ -68,10 +68,10 @@ export function ladders(context: SizingContext, resolved: ResolvedJoint): Ladder
         amount: Math.max(value / present, present / value),
       };
     });
-  const walls = sleeveWalls(joint).length > 1 ? 'walls of the sleeve' : 'wall of the sleeve';
+  const part = partWords[joint.type];
   const all: readonly (Ladder & { readonly of?: Vary })[] = [
     { kind: 'overlap', of: 'overlap', rungs: scaled('overlap', 'overlap', LONGER) },
-    { kind: 'sleeve-wall', of: 'sleeve-wall', rungs: scaled('sleeve-wall', walls, THICKER) },
+    { kind: 'sleeve-wall', of: 'sleeve-wall', rungs: scaled('sleeve-wall', part.sleeve, THICKER) },
     { kind: 'taper', rungs: tapers(joint, stepOf(project, 'sleeve-wall')) },
     {
       kind: 'thinner-gap',
@@ -83,11 +83,20 @@ export function ladders(context: SizingContext, resolved: ResolvedJoint): Ladder
       of: 'gap',
       rungs: within(scaled('gap', 'gap', THICKER_GAP), joint, resolved),
     },
-    { kind: 'tube-wall', of: 'tube-wall', rungs: scaled('tube-wall', 'wall of the tube', THICKER) },
+    { kind: 'tube-wall', of: 'tube-wall', rungs: scaled('tube-wall', part.tube, THICKER) },
     { kind: 'double-lap', rungs: doubled(joint) },
   ];
   return all.filter(({ of, rungs }) => of !== vary && rungs.length > 0);
 }
+
+const partWords: Readonly<
+  Record<Joint['type'], { readonly sleeve: string; readonly tube: string }>
+> = {
+  'sleeve-single': { sleeve: 'sleeve wall', tube: 'tube wall' },
+  'sleeve-double': { sleeve: 'both sleeve walls', tube: 'tube wall' },
+  'flat-single': { sleeve: 'plate', tube: 'strip' },
+  'flat-double': { sleeve: 'both straps', tube: 'strip' },
+};
 
 const mm = (value: number): string => value.toFixed(Number.isInteger(value * 10) ? 1 : 2);
 
@@ -105,7 +114,7 @@ function tapers(joint: Joint, step: number): Rung[] {
   return MOUTH.flatMap((factor) => {
     const mouth = Number((Math.floor((atMouth * factor) / step + SMALL) * step).toPrecision(12));
     if (mouth < LEAST_MOUTH || mouth >= atMouth) return [];
-    const change = `wall at the mouth ${mm(atMouth)} → ${mm(mouth)} mm`;
+    const change = `${partWords[joint.type].sleeve} at the mouth ${mm(atMouth)} → ${mm(mouth)} mm`;
     return { joint: withMouth(joint, mouth / atMouth), change, amount: atMouth / mouth };
   });
 }
