@@ -79,9 +79,9 @@ describeInBrowser('sizing on the page', () => {
       await page.getByRole('button', { name: 'Analyse' }).click();
       await page.getByText(/for all reaches the target of \+0\.25 in every size/).waitFor(patient);
       await picture(page, 'sizes-dark');
-      const worst = await page.locator('tbody.frame-size.is-worst').evaluateAll((list) =>
-        list.map((row) => row.querySelector('input')?.value),
-      );
+      const worst = await page
+        .locator('tbody.frame-size.is-worst')
+        .evaluateAll((list) => list.map((row) => row.querySelector('input')?.value));
       expect(worst).toHaveLength(1);
       expect(await violations(page)).toEqual([]);
       expect(app.problems).toEqual([]);

@@ -16,6 +16,8 @@ export interface NumberInput {
   readonly help?: string;
   /** May be left out: an empty field takes it away. */
   readonly optional?: true;
+  /** What an empty field shows; `not set` when left out. */
+  readonly empty?: string;
 }
 
 export type Row =

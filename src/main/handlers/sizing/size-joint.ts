@@ -51,6 +51,7 @@ export function sizeJoint(
   { progress }: JobContext = unwatched,
 ): Reply<SizingReport> {
   const { joint, index } = resolved;
+  progress(0, SEARCH, varyWords[vary].noun);
   const [present] = governingModes(resolved, project.settings, true);
   if (!present) return noLoad(resolved);
   const range = rangeOf(project, resolved, vary, step, asked);

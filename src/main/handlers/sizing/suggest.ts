@@ -7,6 +7,7 @@ import { ALIKE, nearest, type Sized, type SizePlan, size } from '../../../model/
 import { convertLap, lapsFor } from '../../../shared/convert-lap.ts';
 import type { Joint } from '../../../shared/project.ts';
 import type { SizingSuggestion, SuggestionKind } from '../../../shared/reports-sizing.ts';
+import { sizeText } from '../../../shared/sizing-words.ts';
 import {
   sleeveWalls,
   type Vary,
@@ -64,7 +65,7 @@ export function ladders(context: SizingContext, resolved: ResolvedJoint): Ladder
       if (value <= 0 || (value - present) * (factor - 1) <= 0) return [];
       return {
         joint: withValue(joint, what, value),
-        change: `${noun} ${mm(present)} → ${mm(value)} mm`,
+        change: `${noun} ${bare(what, present)} → ${sizeText(what, value)}`,
         amount: Math.max(value / present, present / value),
       };
     });
@@ -98,7 +99,7 @@ const partWords: Readonly<
   'flat-double': { sleeve: 'both straps', tube: 'strip' },
 };
 
-const mm = (value: number): string => value.toFixed(Number.isInteger(value * 10) ? 1 : 2);
+const bare = (what: Vary, value: number): string => sizeText(what, value).replace(' mm', '');
 
 /** Gaps for which the adhesive's strength is known. */
 function within(rungs: readonly Rung[], joint: Joint, resolved: ResolvedJoint): Rung[] {
@@ -114,7 +115,7 @@ function tapers(joint: Joint, step: number): Rung[] {
   return MOUTH.flatMap((factor) => {
     const mouth = Number((Math.floor((atMouth * factor) / step + SMALL) * step).toPrecision(12));
     if (mouth < LEAST_MOUTH || mouth >= atMouth) return [];
-    const change = `${partWords[joint.type].sleeve} at the mouth ${mm(atMouth)} → ${mm(mouth)} mm`;
+    const change = `${partWords[joint.type].sleeve} at the mouth ${bare('sleeve-wall', atMouth)} → ${sizeText('sleeve-wall', mouth)}`;
     return { joint: withMouth(joint, mouth / atMouth), change, amount: atMouth / mouth };
   });
 }

@@ -72,6 +72,16 @@ export function FindView(props: ViewProps): JSX.Element {
     setUsed({ said, before, revision: props.project.revision() });
   };
 
+  const SizeField = (field: { readonly of: keyof typeof nothing; readonly label: string }) => (
+    <LooseNumber
+      label={field.label}
+      text={sizes()[field.of]}
+      onText={(text) => setSizes((now) => ({ ...now, [field.of]: text }))}
+      placeholder="auto"
+      quantity={field.of === 'step' ? 'step' : quantity()}
+    />
+  );
+
   return (
     <div class="find">
       <form
@@ -106,20 +116,12 @@ export function FindView(props: ViewProps): JSX.Element {
           placeholder={(settings()?.targetMargin ?? 0).toFixed(2)}
           quantity="targetMargin"
         />
-        <For each={['step', 'from', 'to'] as const}>
-          {(key) => (
-            <LooseNumber
-              label={{ step: 'Step', from: 'From', to: 'To' }[key]}
-              text={sizes()[key]}
-              onText={(text) => setSizes((now) => ({ ...now, [key]: text }))}
-              placeholder="auto"
-              quantity={key === 'step' ? 'step' : quantity()}
-            />
-          )}
-        </For>
+        <SizeField of="step" label="Step" />
         <button type="submit" class="plain is-first" disabled={wrong()}>
           Find
         </button>
+        <SizeField of="from" label="Look from" />
+        <SizeField of="to" label="to" />
       </form>
       <JobProgress job={found.job} label="Sizing" />
       <Show when={found.stopped() && !found.job.running()}>

@@ -32,11 +32,11 @@ export function SizeRow(props: SizeRowProps): JSX.Element {
       [...path, 'loads'],
       own ? JSON.parse(JSON.stringify(props.joint.loads)) : undefined,
     );
-  const span = (): number => props.columns.length + 6;
+  const span = (): number => props.columns.length + 5;
 
   return (
     <tbody class="frame-size" classList={{ 'is-worst': props.worst }}>
-      <tr>
+      <tr classList={{ 'has-note': props.result?.lowest != null || hasOwn() }}>
         <th scope="row" id={nameId}>
           <TextField
             project={props.project}
@@ -56,6 +56,7 @@ export function SizeRow(props: SizeRowProps): JSX.Element {
                   quantity,
                   name: `${props.size().name}, ${title}`,
                   optional: true,
+                  empty: own(props.joint),
                   help: `The joint's own, ${own(props.joint)}, when left out.`,
                 }}
               />
@@ -73,7 +74,7 @@ export function SizeRow(props: SizeRowProps): JSX.Element {
             own
           </label>
         </td>
-        <Result result={props.result} worst={props.worst} />
+        <Result result={props.result} />
         <td>
           <button
             type="button"
@@ -88,6 +89,19 @@ export function SizeRow(props: SizeRowProps): JSX.Element {
           </button>
         </td>
       </tr>
+      <Show when={props.result?.lowest}>
+        {(margin) => (
+          <tr class="size-note" classList={{ 'has-note': hasOwn() }}>
+            <td colSpan={span()}>
+              <Show when={props.worst}>
+                <strong class="worst">worst</strong>
+                {' · '}
+              </Show>
+              {`${margin().label}, ${margin().caseName}, ${gapWords[margin().gapState]}`}
+            </td>
+          </tr>
+        )}
+      </Show>
       <Show when={hasOwn()}>
         <For each={props.size().loads}>
           {(load, place) => (
@@ -129,17 +143,13 @@ export function SizeRow(props: SizeRowProps): JSX.Element {
 const caseName = (props: SizeRowProps, id: string): string =>
   props.project.document()?.loadCases.find((one) => one.id === id)?.name ?? id;
 
-function Result(props: {
-  readonly result: SizeResult | null;
-  readonly worst: boolean;
-}): JSX.Element {
+function Result(props: { readonly result: SizeResult | null }): JSX.Element {
   return (
     <Show
       when={props.result?.lowest}
       fallback={
         <>
           <td class="number">–</td>
-          <td />
           <td class="number">–</td>
         </>
       }
@@ -152,13 +162,6 @@ function Result(props: {
               {signed(margin().margin)}
             </span>
             <span class="hidden">{` ${stateWords[margin().state]}`}</span>
-          </td>
-          <td>
-            {`${margin().label}, ${margin().caseName}, ${gapWords[margin().gapState]}`}
-            <Show when={props.worst}>
-              {' '}
-              <strong class="worst">worst</strong>
-            </Show>
           </td>
           <td class="number">
             {props.result?.overlap == null ? 'none' : sizeText('overlap', props.result.overlap)}

@@ -108,11 +108,10 @@ function Table(props: ViewProps): JSX.Element {
                 <For each={columns}>{({ title }) => <th scope="col">{title}</th>}</For>
                 <th scope="col">Loads</th>
                 <th scope="col" class="number">
-                  {`Margin at ${sizeText('overlap', found.answer()?.overlap ?? props.joint.overlap)}`}
+                  {`At ${sizeText('overlap', found.answer()?.overlap ?? props.joint.overlap)}`}
                 </th>
-                <th scope="col">Set by</th>
                 <th scope="col" class="number">
-                  Overlap needed
+                  Needs
                 </th>
                 <th scope="col">
                   <span class="hidden">Remove</span>
