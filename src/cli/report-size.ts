@@ -4,17 +4,16 @@ import type { Margin, SizesReport, SizingReport } from '../shared/reports.ts';
 import {
   changeText,
   noHelpText,
+  setBy,
   sizeText as sizeOf,
   sizesAnswer,
   sizingAnswer,
+  stateText,
   varyNote,
 } from '../shared/sizing-words.ts';
-import { gapWords, signed } from '../shared/words.ts';
+import { signed } from '../shared/words.ts';
 import { type Column, paragraph, table } from './layout.ts';
 import { caution, flagLines, type Paper, parts } from './report.ts';
-
-const setBy = (margin: Margin): string =>
-  `${margin.label}, ${margin.caseName}, ${gapWords[margin.gapState]}`;
 
 function checks({ found, vary }: SizingReport, width: number): string {
   if (!found) return '';
@@ -43,7 +42,7 @@ function below(title: string, margins: readonly Margin[], width: number): string
   const rows = margins.map((margin) => [
     { text: margin.label },
     { text: signed(margin.margin) },
-    { text: `${margin.caseName}, ${gapWords[margin.gapState]}` },
+    { text: stateText(margin) },
   ]);
   return margins.length > 0 ? table(columns, rows, width) : '';
 }

@@ -4,12 +4,14 @@ import type { Joint } from '../../../shared/project.ts';
 import type { Margin, SizingReport } from '../../../shared/reports.ts';
 import {
   noHelpText,
+  setBy,
   sizeText,
   sizingAnswer,
+  stateText,
   suggestionText,
   varyNote,
 } from '../../../shared/sizing-words.ts';
-import { gapWords, signed } from '../../../shared/words.ts';
+import { signed } from '../../../shared/words.ts';
 import { Canvas } from '../../charts/Canvas.tsx';
 import type { Ink } from '../../charts/ink.ts';
 import { makeSizingChart } from '../../charts/sizing-chart.ts';
@@ -26,9 +28,6 @@ export interface FindAnswerProps {
   /** Puts the joint into the document; the change in words, besides the size itself. */
   readonly onUse: (joint: Joint, change: string) => void;
 }
-
-const setBy = ({ label, caseName, gapState }: Margin): string =>
-  `${label}, ${caseName}, ${gapWords[gapState]}`;
 
 export function FindAnswer(props: FindAnswerProps): JSX.Element {
   const text = (value: number): string => sizeText(props.report.vary, value);
@@ -156,7 +155,7 @@ function Below(props: {
               <td class="number">{signed(margin.margin)}</td>
               <th scope="row">{margin.label}</th>
               <td>{margin.part}</td>
-              <td>{`${margin.caseName}, ${gapWords[margin.gapState]}`}</td>
+              <td>{stateText(margin)}</td>
             </tr>
           )}
         </For>
