@@ -1,21 +1,19 @@
 /** The answers of `size` and `sizes`. */
-
 import type { Joint } from '../shared/project.ts';
 import type { Margin, SizesReport, SizingReport } from '../shared/reports.ts';
 import {
   changeText,
   noHelpText,
+  setBy,
   sizeText as sizeOf,
   sizesAnswer,
   sizingAnswer,
+  stateText,
   varyNote,
 } from '../shared/sizing-words.ts';
-import { caseOf, gapWords, signed } from '../shared/words.ts';
+import { signed } from '../shared/words.ts';
 import { type Column, paragraph, table } from './layout.ts';
 import { caution, flagLines, type Paper, parts } from './report.ts';
-
-const setBy = (margin: Margin): string =>
-  `${margin.label}, ${caseOf(margin)}, ${gapWords[margin.gapState]}`;
 
 function checks({ found, vary }: SizingReport, width: number): string {
   if (!found) return '';
@@ -44,7 +42,7 @@ function below(title: string, margins: readonly Margin[], width: number): string
   const rows = margins.map((margin) => [
     { text: margin.label },
     { text: signed(margin.margin) },
-    { text: `${caseOf(margin)}, ${gapWords[margin.gapState]}` },
+    { text: stateText(margin) },
   ]);
   return margins.length > 0 ? table(columns, rows, width) : '';
 }

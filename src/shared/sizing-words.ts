@@ -1,6 +1,7 @@
 /** What is said of a sizing, on the page and on the terminal alike. */
 
 import type { JointType } from './project.ts';
+import type { Margin } from './reports.ts';
 import type {
   SizesReport,
   SizingReport,
@@ -9,7 +10,7 @@ import type {
 } from './reports-sizing.ts';
 import { toDisplay } from './units.ts';
 import type { Vary } from './vary-joint.ts';
-import { caseOf, modeAndPlace, signed } from './words.ts';
+import { caseText, gapWords, modeAndPlace, signed } from './words.ts';
 
 export interface VaryWords {
   /** On a button. */
@@ -82,6 +83,13 @@ export function inWordsOf(type: JointType, text: string): string {
 export const sizeText = (vary: Vary, value: number): string =>
   `${toDisplay(vary === 'overlap' ? 'overlap' : vary === 'gap' ? 'gap' : 'wall', value)} mm`;
 
+/** The case, with its condition, and the gap that a margin is reached in. */
+export const stateText = ({ caseName, conditionName, gapState }: Margin): string =>
+  `${caseText(caseName, conditionName)}, ${gapWords[gapState]}`;
+
+/** What sets a margin, and where: `adhesive, yield, Gust, gap min`. */
+export const setBy = (margin: Margin): string => `${margin.label}, ${stateText(margin)}`;
+
 const asked = ({ target }: Pick<SizingReport, 'target'>): string =>
   `the target of ${signed(target)}`;
 
@@ -95,7 +103,8 @@ function foundText(report: SizingReport, found: NonNullable<SizingReport['found'
   const { vary } = report;
   const { noun, smallest } = varyWords[vary];
   const text = (value: number): string => sizeText(vary, value);
-  const sets = `${found.margin.label} in ${caseOf(found.margin)}`;
+  const { label, caseName, conditionName } = found.margin;
+  const sets = `${label} in ${caseText(caseName, conditionName)}`;
   const lost =
     found.lostAt !== null && found.high === null
       ? ` It is missed again at ${text(found.lostAt)}.`

@@ -5,7 +5,9 @@
 import { ModelError } from '../errors.ts';
 import type { Mode } from '../margins/asked.ts';
 import { type GoverningOptions, type GoverningRow, governingRows } from '../margins/governing.ts';
-import { type Question, type StateName, statesOf } from '../margins/over-states.ts';
+import type { Question, StateName } from '../margins/over-states.ts';
+import { statesOf } from '../margins/over-states.ts';
+import { severestFirst } from '../margins/severest-first.ts';
 
 /** Exactly on the target counts as reached: this share of the factor is rounding. */
 export const ON_TARGET = 1e-9;
@@ -72,8 +74,7 @@ export function makeJudge({ at, target, step, onAnalysis }: JudgeQuestion): Judg
     try {
       const question = at(value(multiple));
       if (!options) return governingRows(question);
-      const all = statesOf(question);
-      if (order.length !== all.length) order = all;
+      if (order.length !== statesOf(question).length) order = severestFirst(question);
       const { alone = false, ...rest } = options;
       return governingRows(question, { ...rest, states: alone ? order.slice(0, 1) : order });
     } catch (error) {

@@ -80,8 +80,7 @@ export function rangeOf(
   asked: { readonly from?: number | undefined; readonly to?: number | undefined },
 ): Reply<Range> {
   const { min, max, label } = quantities[quantityOf[vary]];
-  for (const name of ['from', 'to'] as const) {
-    const value = asked[name];
+  for (const [name, value] of Object.entries({ from: asked.from, to: asked.to })) {
     if (value !== undefined && (value < min || value > max)) {
       return refuse(
         'bad-request',

@@ -1,16 +1,17 @@
 /** The answer of a sizing: the sentence, the check, the drawing, what stops it, what would help. */
-
 import { type Accessor, For, type JSX, Show } from 'solid-js';
 import type { Joint } from '../../../shared/project.ts';
 import type { Margin, SizingReport } from '../../../shared/reports.ts';
 import {
   noHelpText,
+  setBy,
   sizeText,
   sizingAnswer,
+  stateText,
   suggestionText,
   varyNote,
 } from '../../../shared/sizing-words.ts';
-import { caseOf, gapWords, signed } from '../../../shared/words.ts';
+import { signed } from '../../../shared/words.ts';
 import { Canvas } from '../../charts/Canvas.tsx';
 import type { Ink } from '../../charts/ink.ts';
 import { makeSizingChart } from '../../charts/sizing-chart.ts';
@@ -27,9 +28,6 @@ export interface FindAnswerProps {
   /** Puts the joint into the document; the change in words, besides the size itself. */
   readonly onUse: (joint: Joint, change: string) => void;
 }
-
-const setBy = (margin: Margin): string =>
-  `${margin.label}, ${caseOf(margin)}, ${gapWords[margin.gapState]}`;
 
 export function FindAnswer(props: FindAnswerProps): JSX.Element {
   const text = (value: number): string => sizeText(props.report.vary, value);
@@ -157,7 +155,7 @@ function Below(props: {
               <td class="number">{signed(margin.margin)}</td>
               <th scope="row">{margin.label}</th>
               <td>{margin.part}</td>
-              <td>{`${caseOf(margin)}, ${gapWords[margin.gapState]}`}</td>
+              <td>{stateText(margin)}</td>
             </tr>
           )}
         </For>

@@ -1,10 +1,9 @@
 /** One frame size: what differs from the joint, and its figures once they are computed. */
-
 import { type Accessor, createUniqueId, For, type JSX, Show } from 'solid-js';
 import type { FlatSize, Joint, SleeveSize } from '../../../shared/project.ts';
 import type { SizeResult } from '../../../shared/reports.ts';
-import { sizeText } from '../../../shared/sizing-words.ts';
-import { caseOf, gapWords, sentence, signed, stateWords } from '../../../shared/words.ts';
+import { setBy, sizeText } from '../../../shared/sizing-words.ts';
+import { sentence, signed, stateWords } from '../../../shared/words.ts';
 import { Mark } from '../../parts/Mark.tsx';
 import type { FieldSource } from '../entry.ts';
 import { loadFields } from '../form-model.ts';
@@ -98,7 +97,7 @@ export function SizeRow(props: SizeRowProps): JSX.Element {
                 <strong class="worst">worst</strong>
                 {' · '}
               </Show>
-              {`${margin().label}, ${caseOf(margin())}, ${gapWords[margin().gapState]}`}
+              {setBy(margin())}
             </td>
           </tr>
         )}
