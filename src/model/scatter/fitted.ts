@@ -4,10 +4,20 @@
  */
 import type { Uniform } from './philox.ts';
 import { type Progress, REACH, type ScatterProblem } from './problem.ts';
-import { type Basis, type Hinge, ratioAt, type Surface, surfaces, termCount, terms } from './surface.ts';
+import {
+  type Basis,
+  type Hinge,
+  ratioAt,
+  type Surface,
+  surfaces,
+  termCount,
+  terms,
+} from './surface.ts';
 
 /** Points at which all rows near the lowest are looked at. */
 const LOOKED_AT = 32;
+/** They reach so far of the design's reach: all inputs at their worst at once is no sample. */
+const LOOKED_OVER = 2 / 3;
 /** A row that never comes within this of the lowest there is not fitted. */
 const NEAR = 1.12;
 /** Points of the design for each coefficient. */
@@ -16,8 +26,13 @@ const FEWEST = 60;
 /** An input that changes no ratio by more than this, as a share, is left out of the surfaces. */
 const STILL = 1e-9;
 
+/** A row whose surface misses points that it does not know by more than this, rms, jumps: not followed. */
+const JUMPS = 0.05;
+
 export interface Fitted {
   readonly keys: readonly string[];
+  /** Rows that came near the lowest and could not be followed. */
+  readonly left: readonly string[];
   readonly surfaces: readonly Surface[];
   /** Indices of the inputs that move a row. */
   readonly active: readonly number[];
@@ -39,11 +54,16 @@ function hingesOver(
   { inputs, hinges }: ScatterProblem,
   active: readonly number[],
 ): readonly Hinge[] {
-  return hinges.flatMap(({ weights, at }) => {
+  const found = new Map<string, Hinge>();
+  for (const { weights, at } of hinges) {
     const own = active.map((j) => weights[j]! * REACH[inputs[j]!.distribution]);
     const most = own.reduce((sum, weight) => sum + Math.abs(weight), 0);
-    return Math.abs(at) < most ? [{ weights: own.map((w) => w / most), at: at / most }] : [];
-  });
+    if (Math.abs(at) >= most) continue;
+    const hinge = { weights: own.map((weight) => weight / most), at: at / most };
+    // Without the inputs that move nothing two planes can be one.
+    found.set([...hinge.weights, hinge.at].map((number) => number.toFixed(9)).join(), hinge);
+  }
+  return [...found.values()];
 }
 
 /**
@@ -60,7 +80,7 @@ export function fitted(problem: ScatterProblem, uniform: Uniform, progress: Prog
   const near = new Set<string>();
   for (let i = 0; i < LOOKED_AT; i++) {
     const z = Float64Array.from(inputs, ({ stream }, j) =>
-      i === 0 ? 0 : reach[j]! * (2 * uniform(i, stream, 'design') - 1),
+      i === 0 ? 0 : LOOKED_OVER * reach[j]! * (2 * uniform(i, stream, 'design') - 1),
     );
     for (const key of problem.rows(z, NEAR).keys()) near.add(key);
     step();
@@ -99,26 +119,31 @@ export function fitted(problem: ScatterProblem, uniform: Uniform, progress: Prog
     });
     points.push(z);
     found.push(problem.rows(z, near));
-    progress(LOOKED_AT + 1 + 2 * count + i + 1, LOOKED_AT + points.length + planned - i - 1, 'fitting');
+    progress(++done, LOOKED_AT + 1 + 2 * count + planned, 'fitting');
   }
 
-  const keys = [...near].filter((key) => found.every((ratios) => ratios.has(key)));
-  if (keys.length === 0) throw new RangeError('no mode could be followed over the tolerances');
+  const whole = [...near].filter((key) => found.every((ratios) => ratios.has(key)));
+  if (whole.length === 0) throw new RangeError('no mode could be followed over the tolerances');
   const scaled = (z: Float64Array): Float64Array =>
     Float64Array.from(active, (j) => z[j]! / reach[j]!);
   // Axes of inputs that move nothing are the middle once more: once is enough.
   const kept = points.flatMap((z, i) =>
     i === 0 || active.some((j) => z[j] !== 0) ? [{ t: scaled(z), ratios: found[i]! }] : [],
   );
-  const made = surfaces(
+  const all = surfaces(
     kept.map(({ t }) => t),
     basis,
-    keys.map((key) => Float64Array.from(kept, ({ ratios }) => ratios.get(key)!)),
+    whole.map((key) => Float64Array.from(kept, ({ ratios }) => ratios.get(key)!)),
   );
+  const least = Math.min(...all.map(({ leftOut }) => leftOut));
+  const good = all.map(({ leftOut }) => leftOut <= Math.max(JUMPS, least));
+  const keys = whole.filter((_key, k) => good[k]);
+  const made = all.filter((_surface, k) => good[k]);
   const at = new Float64Array(termCount(basis));
   const t = new Float64Array(active.length);
   return {
     keys,
+    left: [...near].filter((key) => !keys.includes(key)),
     surfaces: made,
     active,
     points: LOOKED_AT + points.length,

@@ -18,7 +18,8 @@ export function logGamma(x: number): number {
     (1 / 12 -
       square *
         (1 / 360 -
-          square * (1 / 1260 - square * (1 / 1680 - square * (1 / 1188 - (square * 691) / 360360))))) /
+          square *
+            (1 / 1260 - square * (1 / 1680 - square * (1 / 1188 - (square * 691) / 360360))))) /
     z;
   return (z - 0.5) * Math.log(z) - z + HALF_LN_TAU + series - Math.log(shift);
 }

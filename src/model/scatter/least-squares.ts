@@ -1,6 +1,7 @@
 /**
  * Least squares by Householder reflections: coefficients that bring A·c nearest to b, and how far off
- * each point would be were it left out of the fit (its residual over 1 − its leverage).
+ * each point would be were it left out of the fit (its residual over 1 − its leverage). Coefficients
+ * are held to 0 by a trifle, so that columns that say the same share what they say.
  */
 
 export interface LeastSquares {
@@ -9,24 +10,27 @@ export interface LeastSquares {
   readonly leftOut: Float64Array;
 }
 
+const TRIFLE = 1e-7;
+
 /**
- * @param a rows × columns, row by row; rows ≥ columns
+ * @param a points × columns, row by row
  * @returns a solver of right-hand sides of that matrix
- * @throws RangeError when the columns do not differ
  */
 export function leastSquares(
   a: Float64Array,
-  rows: number,
+  points: number,
   columns: number,
 ): (b: Float64Array) => LeastSquares {
-  const r = Float64Array.from(a);
+  const rows = points + columns;
+  const r = new Float64Array(rows * columns);
+  r.set(a);
+  for (let k = 0; k < columns; k++) r[(points + k) * columns + k] = TRIFLE;
   const at = (i: number, k: number): number => i * columns + k;
   const diagonal = new Float64Array(columns);
   for (let k = 0; k < columns; k++) {
     let square = 0;
     for (let i = k; i < rows; i++) square += r[at(i, k)]! ** 2;
     const norm = Math.sqrt(square);
-    if (!(norm > 1e-12)) throw new RangeError('least squares: a column adds nothing');
     const pivot = r[at(k, k)]!;
     const turned = pivot > 0 ? -norm : norm;
     diagonal[k] = turned;
@@ -52,7 +56,8 @@ export function leastSquares(
   };
   const leverage = leverages(rows, columns, reflect);
   return (b) => {
-    const v = Float64Array.from(b);
+    const v = new Float64Array(rows);
+    v.set(b);
     for (let k = 0; k < columns; k++) reflect(v, k);
     const coefficients = new Float64Array(columns);
     for (let k = columns - 1; k >= 0; k--) {

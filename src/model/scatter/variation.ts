@@ -46,25 +46,39 @@ function fromJoint(study: Study, input: VariedInput): Variation | null {
 
 const ofFlat: ReadonlySet<VariedInput> = new Set(['offset', 'tube-diameter']);
 
+/** Whether a joint of this kind has such an input. */
+export const applies = ({ joint }: Study, input: VariedInput): boolean =>
+  'offset' in joint || !ofFlat.has(input);
+
 /**
- * What varies in this joint: as the project says; gap and offset by the joint's own where the
+ * How an input of this joint varies: as the project says; gap and offset by the joint's own where the
  * project does not say; all else by the typical values where the project says nothing at all.
  * @param given null when the project has no tolerances
+ * @returns null when nothing says how
  */
-export function variationsOf(study: Study, given: readonly Tolerance[] | null): Variation[] {
-  const flat = !('offset' in study.joint);
-  return variedInputs.flatMap((input): Variation[] => {
-    if (flat && ofFlat.has(input)) return [];
-    const own = given?.find((tolerance) => tolerance.input === input);
-    const typical = given ? undefined : typicalTolerances.get(input);
-    const variation: Variation | null = own
-      ? { ...own, middle: 0, origin: 'project' }
-      : (fromJoint(study, input) ?? (typical ? { ...typical, middle: 0, origin: 'typical' } : null));
-    return variation && variation.spread > 0 ? [variation] : [];
-  });
+export function variationOf(
+  study: Study,
+  given: readonly Tolerance[] | null,
+  input: VariedInput,
+): Variation | null {
+  const own = given?.find((tolerance) => tolerance.input === input);
+  if (own) return { ...own, middle: 0, origin: 'project' };
+  const typical = given ? undefined : typicalTolerances.get(input);
+  return fromJoint(study, input) ?? (typical ? { ...typical, middle: 0, origin: 'typical' } : null);
 }
 
-const strengths: ReadonlySet<VariedInput> = new Set(['shear-yield', 'plastic-strain', 'peel-strength']);
+/** Every input of this joint that varies. */
+export const variationsOf = (study: Study, given: readonly Tolerance[] | null): Variation[] =>
+  variedInputs.flatMap((input) => {
+    const variation = applies(study, input) ? variationOf(study, given, input) : null;
+    return variation && variation.spread > 0 ? [variation] : [];
+  });
+
+const strengths: ReadonlySet<VariedInput> = new Set([
+  'shear-yield',
+  'plastic-strain',
+  'peel-strength',
+]);
 
 /**
  * The study whose inputs are sampled. A knockdown for scatter stands for the same thing as a tolerance

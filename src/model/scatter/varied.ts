@@ -167,7 +167,9 @@ const changedAdhesive = (adhesive: AdhesiveInput, changes: Changes): AdhesiveInp
     shearYield: times(row.shearYield, changes['shear-yield']),
     plasticStrain: times(row.plasticStrain, changes['plastic-strain']),
     peelStrength:
-      row.peelStrength === undefined ? undefined : times(row.peelStrength, changes['peel-strength']),
+      row.peelStrength === undefined
+        ? undefined
+        : times(row.peelStrength, changes['peel-strength']),
   })),
 });
 
