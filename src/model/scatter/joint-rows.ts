@@ -10,6 +10,7 @@ import { type Mode, PEEL_MODES, WALL_MODES } from '../margins/asked.ts';
 import type { ModeResult } from '../margins/result.ts';
 import { jointState } from '../margins/state.ts';
 import { refineStrength } from '../margins/strength-clocking.ts';
+import { type Half, halved, halvesOf } from './halves.ts';
 import type { Study } from './varied.ts';
 
 /** A mode of a case in a gap state; of a wall by its name, first ply by the end of the tube. */
@@ -21,6 +22,8 @@ export interface Row {
   readonly wall: string;
   /** True for the first ply near the tube's end. */
   readonly atRoot: boolean;
+  /** Where the halves around the tube are told apart; else empty, the worst clocking counts. */
+  readonly half: Half;
 }
 
 export interface RowValue {
@@ -47,12 +50,12 @@ function rowsOf(results: readonly ModeResult[], caseIndex: number): Row[] {
   return results.map(({ mode, part, gapState }) => {
     const atRoot = mode === 'first-ply' && plies.has(part);
     if (mode === 'first-ply') plies.add(part);
-    return { caseIndex, gapState, mode, wall: WALL_MODES.has(mode) ? part : '', atRoot };
+    return { caseIndex, gapState, mode, wall: WALL_MODES.has(mode) ? part : '', atRoot, half: '' };
   });
 }
 
-export const rowKey = ({ caseIndex, gapState, mode, wall, atRoot }: Row): string =>
-  `${caseIndex} ${gapState} ${mode} ${wall} ${atRoot}`;
+export const rowKey = ({ caseIndex, gapState, mode, wall, atRoot, half }: Row): string =>
+  `${caseIndex} ${gapState} ${mode} ${wall} ${atRoot} ${half}`;
 
 /** A strength within this of the lowest ratio is followed to its own worst clocking. */
 const NEAR = 1.1;
@@ -112,29 +115,40 @@ export function rowsAt(
   const keys = typeof wanted === 'number' ? null : wanted;
   const slack = typeof wanted === 'number' ? wanted : 1;
   let low = Number.POSITIVE_INFINITY;
+  const take = (value: RowValue): void => {
+    const key = rowKey(value.row);
+    if (!keys || keys.has(key)) rows.set(key, value);
+  };
   study.cases.forEach((loadCase, caseIndex) => {
     for (const gapState of keys ? everyState : gapStates(study.joint)) {
       const only = keys ? modesOf(keys, caseIndex, gapState) : judged;
       if (only.size === 0) continue;
       const state = jointState(study.joint, study.adhesive, loadCase, gapState, settings);
       const results = allModes(state, study.adhesive, settings.factors, {
-        only,
+        only: keys ? without(only, halved) : only,
         ...(keys ? {} : { ofInterest: (_mode, known) => slack * (1 + Math.min(low, known)) - 1 }),
       });
       const named = rowsOf(results, caseIndex);
       results.forEach((result, i) => {
         low = Math.min(low, result.margin);
-        const row = named[i]!;
-        const key = rowKey(row);
-        if (keys && !keys.has(key)) return;
+        if (halved.has(result.mode)) return;
         const own = keys ? refineStrength(state, result) : result;
-        rows.set(key, { row, ratio: ratioOf(own) });
+        take({ row: named[i]!, ratio: ratioOf(own) });
       });
+      for (const mode of halved) {
+        if (keys ? !only.has(mode) : !results.some((result) => result.mode === mode)) continue;
+        for (const { half, ratio } of halvesOf(state, study.adhesive, settings.factors, mode)) {
+          take({ row: { caseIndex, gapState, mode, wall: '', atRoot: false, half }, ratio });
+        }
+      }
     }
   });
   if (keys) return rows;
   return new Map([...rows].filter(([, { ratio }]) => ratio <= slack * (1 + low)));
 }
+
+const without = (modes: ReadonlySet<Mode>, left: ReadonlySet<Mode>): ReadonlySet<Mode> =>
+  new Set([...modes].filter((mode) => !left.has(mode)));
 
 /** Modes to compute for the rows wanted of a case in a gap state. */
 function modesOf(keys: ReadonlySet<string>, caseIndex: number, gapState: GapState): Set<Mode> {
