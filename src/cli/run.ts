@@ -14,6 +14,7 @@ import { explainText } from './report-explain.ts';
 import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
 import { compare, springs } from './run-compare.ts';
+import { matters, scatter } from './run-scatter.ts';
 
 export const DONE = 0;
 export const BELOW_TARGET = 1;
@@ -144,6 +145,8 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   const project = opened.value.document;
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
+  if (name === 'matters') return matters(ask, project, run, paper);
+  if (name === 'scatter') return scatter(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);
   if (name === 'springs') return springs(ask, project, run, paper);
   if (name === 'compare') return compare(ask, project, run, paper);

@@ -16,6 +16,7 @@ import './styles/section.css';
 import './styles/margins.css';
 import './styles/springs.css';
 import './styles/working.css';
+import './styles/study.css';
 
 const root = document.getElementById('app');
 if (root) render(() => <App bridge={findBridge(window)} />, root);
