@@ -11,8 +11,12 @@ export function Tornado(props: { readonly report: MattersReport }): JSX.Element 
   const scale = createMemo(() => barScale(props.report));
   const unitOf = (input: string): InputTolerance['unit'] =>
     props.report.tolerances.find((tolerance) => tolerance.input === input)!.unit;
-  const setBy = ({ low, high, swing }: MattersBar): string =>
-    swing < 5e-4 ? 'moves nothing' : lowestText(low.margin < high.margin ? low : high);
+  /** What governs at the lower end of the margin, where that is not what governs in the middle. */
+  const setBy = ({ low, high, swing }: MattersBar): string => {
+    if (swing < 5e-4) return 'moves nothing';
+    const lower = lowestText(low.margin < high.margin ? low : high);
+    return lower === lowestText(props.report.middle) ? '' : lower;
+  };
   return (
     <>
       <p class="tornado-key">
@@ -58,7 +62,7 @@ export function Tornado(props: { readonly report: MattersReport }): JSX.Element 
             <th scope="col" class="number">
               Upper end
             </th>
-            <th scope="col">Set by, at the lower margin</th>
+            <th scope="col">Set by another mode</th>
           </tr>
         </thead>
         <tbody>

@@ -89,7 +89,7 @@ export function Histogram(props: { readonly report: ScatterReport }): JSX.Elemen
                 }}
               </For>
               <line
-                class="axis"
+                class="base"
                 x1={LEFT}
                 x2={box().width - RIGHT}
                 y1={shown().floor}

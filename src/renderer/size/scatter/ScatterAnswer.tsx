@@ -49,7 +49,7 @@ export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.El
             <For each={report().percentiles}>
               {(percentile) => (
                 <tr>
-                  <th scope="row">{`${percent(percentile.share)} of samples below`}</th>
+                  <th scope="row">{`${100 * percentile.share} % of samples below`}</th>
                   <td class="number">{signed(percentile.value)}</td>
                   <td>{`${range(percentile)} with ${100 * report().confidence} % confidence`}</td>
                 </tr>
