@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import type { ScatterReport } from '../../src/shared/reports-scatter.ts';
 import { belowSentence } from '../../src/shared/scatter-words.ts';
@@ -84,7 +84,7 @@ describeInBrowser('tolerances of a joint', () => {
       expect(await field.inputValue()).toBe('3');
       await page.getByRole('button', { name: 'Typical ones instead' }).click();
       await page.getByText('the project gives none').waitFor();
-      expect(await field.inputValue()).toBe('6');
+      await vi.waitFor(async () => expect(await field.inputValue()).toBe('6'), { timeout: 30_000 });
       expect(app.problems).toEqual([]);
     } finally {
       await app.close();

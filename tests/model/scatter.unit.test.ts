@@ -187,9 +187,8 @@ describe('a joint whose inputs change', () => {
       expect(same.cases).toEqual(study.cases);
       expect(same.adhesive.states).toEqual(study.adhesive.states);
       expect(flat || 'offset' in same.joint).toBe(true);
-      expect(JSON.stringify(same.joint)).toBe(
-        JSON.stringify(study.joint).replaceAll('"tolerance":0.05', '"tolerance":0'),
-      );
+      const still = JSON.stringify(study.joint).replaceAll('"tolerance":0.05', '"tolerance":0');
+      expect(JSON.parse(still)).toMatchObject(JSON.parse(JSON.stringify(same.joint)));
     }
   });
 
