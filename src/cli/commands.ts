@@ -111,6 +111,20 @@ export const commands: readonly Command[] = [
     more: `Prints for each frame size of the joint its lowest margin and the overlap with which it reaches the target, and one overlap for all of them. ${exits.size}`,
   },
   {
+    name: 'matters',
+    file: true,
+    options: [option.joint, option.json],
+    brief: 'which input of one joint moves its lowest margin most',
+    more: `Prints the lowest margin with each input at either end of its tolerance, all others in their middle, the largest swing first. Tolerances are those of the project; without any, typical ones. The durability trough is left out. ${exits.other}`,
+  },
+  {
+    name: 'scatter',
+    file: true,
+    options: [option.joint, option.samples, option.seed, option.method, option.json],
+    brief: 'how the lowest margin of one joint scatters over its tolerances',
+    more: `Prints the share of random samples whose lowest margin is below zero with its exact binomial confidence limits, percentiles, the histogram, which mode governs how often, and how far the fitted surfaces are off the full model. The same seed gives the same figures. The durability trough is left out. ${exits.other}`,
+  },
+  {
     name: 'schema',
     file: false,
     options: [],

@@ -2,6 +2,7 @@
 import type { z } from 'zod';
 import { figures, requests } from '../shared/contract.ts';
 import { readNumber } from '../shared/number-entry.ts';
+import { scatterDefaults } from '../shared/reports-scatter.ts';
 
 export type Read = { readonly value: unknown } | { readonly wrong: string };
 
@@ -229,6 +230,26 @@ export const each: Option = {
   name: 'each',
   help: 'an overlap for each size in place of one for all',
   read: on,
+};
+const scatter = requests['joint.scatter'].shape;
+export const samples: Option = {
+  name: 'samples',
+  takes: 'N',
+  help: `number of samples; ${scatterDefaults.samples} when left out`,
+  read: numberIn(scatter.samples.unwrap()),
+};
+export const seed: Option = {
+  name: 'seed',
+  takes: 'N',
+  help: `seed of the random numbers: the same gives the same samples; ${scatterDefaults.seed} when left out`,
+  read: numberIn(scatter.seed.unwrap()),
+};
+const methods = scatter.method.unwrap().options;
+export const method: Option = {
+  name: 'method',
+  takes: methods.join('|'),
+  help: `most samples by fitted surfaces, or each by the full model; ${scatterDefaults.method} when left out`,
+  read: oneOf(methods),
 };
 export const json: Option = {
   name: 'json',

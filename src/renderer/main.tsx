@@ -20,6 +20,7 @@ import './styles/working.css';
 import './styles/compare.css';
 import './styles/compare-table.css';
 import './styles/find.css';
+import './styles/study.css';
 
 const root = document.getElementById('app');
 if (root) render(() => <App bridge={findBridge(window)} />, root);

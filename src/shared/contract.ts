@@ -21,6 +21,12 @@ import type {
   Working,
 } from './reports.ts';
 import type { CompareReport, VariantReport } from './reports-compare.ts';
+import {
+  type InputTolerance,
+  type MattersReport,
+  type ScatterReport,
+  scatterDefaults,
+} from './reports-scatter.ts';
 import type { SpringsReport } from './reports-springs.ts';
 import { varied } from './vary-joint.ts';
 
@@ -68,6 +74,8 @@ const quickRequests = {
   'joint.stress': z.strictObject({ document, jointId, focus }),
   /** At the temperature and moisture of one load case, or of all that the joint carries. */
   'joint.springs': z.strictObject({ document, jointId, caseId: caseId.optional() }),
+  /** How the inputs of the joint vary: of the project, of the joint, or typical. */
+  'joint.tolerances': z.strictObject({ document, jointId }),
   'laminate.describe': z.strictObject({
     document,
     adherendId: z.string().max(64),
@@ -131,6 +139,17 @@ const longRequests = {
     lap: z.enum(['single', 'double']),
     equal: z.enum(['overlap', 'mass', 'margin']),
   }),
+  /** The lowest margin at both ends of each input's tolerance. */
+  'joint.matters': long({ document, jointId }),
+  /** The lowest margin of many samples of the inputs. */
+  'joint.scatter': long({
+    document,
+    jointId,
+    samples: z.int().min(100).max(1_000_000).default(scatterDefaults.samples),
+    seed: z.int().min(0).max(4_294_967_295).default(scatterDefaults.seed),
+    /** Most samples by fitted surfaces, or each by the full model. */
+    method: z.enum(['fitted', 'each']).default(scatterDefaults.method),
+  }),
   'project.compare': long({
     document,
     columns: z
@@ -168,6 +187,9 @@ export interface Answers {
   'job.progress': JobProgress;
   'job.stop': JobStopped;
   'joint.springs': SpringsReport;
+  'joint.tolerances': readonly InputTolerance[];
+  'joint.matters': MattersReport;
+  'joint.scatter': ScatterReport;
   'joint.variant': VariantReport;
   'project.compare': CompareReport;
 }
