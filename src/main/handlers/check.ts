@@ -12,11 +12,11 @@ import { describeJoint } from './labels.ts';
 import { toMargin } from './margins.ts';
 import { resolveJoint } from './resolve.ts';
 
-/** @param judged told how many of the joint's cases are judged, of how many */
+/** @param judged told how many of the joint's states are judged, of how many */
 function summarise(
   project: Project,
   index: number,
-  judged: (cases: number, of: number) => void,
+  judged: (states: number, of: number) => void,
 ): JointSummary {
   const joint = project.joints[index]!;
   const common = {
@@ -62,7 +62,7 @@ export function check(project: Project, context: JobContext = unwatched): CheckR
     const steps = stepsOf(joint);
     const told = (fraction: number): void => progress(done + steps * fraction, total, joint.name);
     told(0);
-    joints.push(summarise(project, index, (cases, of) => told(cases / of)));
+    joints.push(summarise(project, index, (states, of) => told(states / of)));
     told(1);
     done += steps;
   }

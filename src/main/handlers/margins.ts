@@ -25,23 +25,16 @@ export interface Governing {
  * The worst of each mode and part, lowest margin first.
  * @param onlyLowest when just the first row matters: searches that cannot change it are left out
  * @param only the modes to compute; all when left out
- * @param judged told after each case how many are judged, of how many
  */
 export const governingModes = (
   resolved: ResolvedJoint,
   settings: ModelSettings,
   onlyLowest = false,
   only?: ReadonlySet<Mode>,
-  judged?: (cases: number, of: number) => void,
 ): Governing[] =>
-  governingRows(questionOf(resolved, settings), {
-    onlyLowest,
-    ...(only ? { only } : {}),
-    judged(states, of) {
-      const cases = (resolved.cases.length * states) / of;
-      if (Number.isInteger(cases)) judged?.(cases, resolved.cases.length);
-    },
-  }).map((row) => withCase(row, resolved));
+  governingRows(questionOf(resolved, settings), { onlyLowest, ...(only ? { only } : {}) }).map(
+    (row) => withCase(row, resolved),
+  );
 
 /** What the model is asked about a joint of the project. */
 export const questionOf = (

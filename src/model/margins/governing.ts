@@ -23,8 +23,6 @@ export interface GoverningOptions {
   readonly states?: readonly StateName[];
   /** Told the lowest margin so far after each state; true ends it, with the rows found by then. */
   readonly enough?: (lowest: number) => boolean;
-  /** Told after each state how many are judged, of how many. */
-  readonly judged?: (states: number, of: number) => void;
 }
 
 /** Rows of the margin list: one for each mode of the bonds, one for each mode and wall. */
@@ -63,7 +61,6 @@ export function governingRows(question: Question, options: GoverningOptions = {}
         : (rows.get(mode)?.result.margin ?? Number.POSITIVE_INFINITY),
     );
   const states = options.states ?? severestFirst(question);
-  let judged = 0;
   const each = overStates(question, { ...(only ? { only } : {}), ofInterest }, states);
   for (const { caseIndex, state, modes } of each) {
     for (const result of modes) {
@@ -73,8 +70,6 @@ export function governingRows(question: Question, options: GoverningOptions = {}
       const found = { result, caseIndex, state };
       if (!worst || isWorse(found, worst)) rows.set(row, found);
     }
-    judged++;
-    options.judged?.(judged, states.length);
     if (options.enough?.(lowest)) return sorted(rows.values());
   }
   const strain = rows.get('adhesive-strain');
