@@ -15,6 +15,7 @@ export interface Command {
 const exits = {
   check:
     'Exit code: 0 when every margin reaches the target, 1 when one does not, 2 when the input is refused or a joint cannot be computed.',
+  size: 'Exit code: 0 when the target is reached, 1 when it is not, 2 when the input is refused or a size cannot be computed.',
   other: 'Exit code: 0 when computed, 2 when the input is refused.',
 };
 
@@ -86,6 +87,42 @@ export const commands: readonly Command[] = [
     options: [option.joint, option.beside, option.lap, option.equal, option.anyCase, option.json],
     brief: 'joints side by side, single against double lap',
     more: `Prints margins, strength, peaks, mass, stiffness and printed layers of two to four joints beside one another, what differs between them, and why one carries more. --lap sets the joint beside itself with the other lap, at equal overlap, equal added mass (walls scaled) or equal lowest margin (overlap found). ${exits.other}`,
+  },
+  {
+    name: 'size',
+    file: true,
+    options: [
+      option.joint,
+      option.vary,
+      option.target,
+      option.step,
+      option.least,
+      option.most,
+      option.json,
+    ],
+    brief: 'the shortest overlap, thinnest wall or gaps that reach the target margin',
+    more: `Prints the size that reaches the target in every mode, load case and gap state, with the full analysis at it and one step outside it. Where none does: which mode stops it, and what would help, each change put through the same sizing first. ${exits.size}`,
+  },
+  {
+    name: 'sizes',
+    file: true,
+    options: [option.joint, option.each, option.json],
+    brief: 'one joint in all its frame sizes, and the overlap that they need',
+    more: `Prints for each frame size of the joint its lowest margin and the overlap with which it reaches the target, and one overlap for all of them. ${exits.size}`,
+  },
+  {
+    name: 'matters',
+    file: true,
+    options: [option.joint, option.json],
+    brief: 'which input of one joint moves its lowest margin most',
+    more: `Prints the lowest margin with each input at either end of its tolerance, all others in their middle, the largest swing first. Tolerances are those of the project; without any, typical ones. The durability trough is left out. ${exits.other}`,
+  },
+  {
+    name: 'scatter',
+    file: true,
+    options: [option.joint, option.samples, option.seed, option.method, option.json],
+    brief: 'how the lowest margin of one joint scatters over its tolerances',
+    more: `Prints the share of random samples whose lowest margin is below zero with its exact binomial confidence limits, percentiles, the histogram, which mode governs how often, and how far the fitted surfaces are off the full model. The same seed gives the same figures. The durability trough is left out. ${exits.other}`,
   },
   {
     name: 'schema',

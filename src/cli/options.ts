@@ -2,6 +2,7 @@
 import type { z } from 'zod';
 import { figures, requests } from '../shared/contract.ts';
 import { readNumber } from '../shared/number-entry.ts';
+import { scatterDefaults } from '../shared/reports-scatter.ts';
 
 export type Read = { readonly value: unknown } | { readonly wrong: string };
 
@@ -193,6 +194,62 @@ export const equal: Option = {
   takes: variant.equal.options.join('|'),
   help: 'what that lap is made equal in; overlap when left out',
   read: oneOf(variant.equal.options),
+};
+const size = requests['joint.size'].shape;
+export const vary: Option = {
+  name: 'vary',
+  takes: size.vary.options.join('|'),
+  help: 'what is sized; the overlap when left out',
+  read: oneOf(size.vary.options),
+};
+export const target: Option = {
+  name: 'target',
+  takes: 'X',
+  help: "margin to reach; the project's target when left out",
+  read: numberIn(size.target.unwrap()),
+};
+export const step: Option = {
+  name: 'step',
+  takes: 'MM',
+  help: "step that the answer is a multiple of; the project's when left out",
+  read: numberIn(size.step.unwrap()),
+};
+export const least: Option = {
+  name: 'from',
+  takes: 'MM',
+  help: 'smallest value that is looked at',
+  read: numberIn(size.from.unwrap()),
+};
+export const most: Option = {
+  name: 'to',
+  takes: 'MM',
+  help: 'largest value that is looked at',
+  read: numberIn(size.to.unwrap()),
+};
+export const each: Option = {
+  name: 'each',
+  help: 'an overlap for each size in place of one for all',
+  read: on,
+};
+const scatter = requests['joint.scatter'].shape;
+export const samples: Option = {
+  name: 'samples',
+  takes: 'N',
+  help: `number of samples; ${scatterDefaults.samples} when left out`,
+  read: numberIn(scatter.samples.unwrap()),
+};
+export const seed: Option = {
+  name: 'seed',
+  takes: 'N',
+  help: `seed of the random numbers: the same gives the same samples; ${scatterDefaults.seed} when left out`,
+  read: numberIn(scatter.seed.unwrap()),
+};
+const methods = scatter.method.unwrap().options;
+export const method: Option = {
+  name: 'method',
+  takes: methods.join('|'),
+  help: `most samples by fitted surfaces, or each by the full model; ${scatterDefaults.method} when left out`,
+  read: oneOf(methods),
 };
 export const json: Option = {
   name: 'json',

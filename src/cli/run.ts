@@ -17,6 +17,8 @@ import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
 import { compare, springs } from './run-compare.ts';
 import { corners } from './run-corners.ts';
+import { matters, scatter } from './run-scatter.ts';
+import { size, sizes } from './run-size.ts';
 
 export interface Outcome {
   readonly code: number;
@@ -156,7 +158,11 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (name === 'corners') return corners(ask, project, run, paper);
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
+  if (name === 'matters') return matters(ask, project, run, paper);
+  if (name === 'scatter') return scatter(ask, project, run, paper);
   if (name === 'sweep') return sweep(ask, project, run, paper);
+  if (name === 'size') return size(ask, project, run, paper);
+  if (name === 'sizes') return sizes(ask, project, run, paper);
   if (name === 'springs') return springs(ask, project, run, paper);
   if (name === 'compare') return compare(ask, project, run, paper);
   return check(ask, project, run, paper);

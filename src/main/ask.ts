@@ -28,7 +28,11 @@ import { analyse, stressOf, sweep } from './handlers/joint.ts';
 import { describeLaminate } from './handlers/laminate.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
+import { matters, scatter } from './handlers/scatter.ts';
+import { sizeJoint } from './handlers/sizing/size-joint.ts';
+import { sizesOf } from './handlers/sizing/sizes.ts';
 import { springs } from './handlers/springs.ts';
+import { tolerancesOf } from './handlers/tolerances.ts';
 import { variant } from './handlers/variant.ts';
 import { emptyDesk, type JobDesk, progressOf, stopAt } from './jobs/desk.ts';
 import { type JobContext, type Share, type TellProgress, unwatched } from './jobs/progress.ts';
@@ -134,6 +138,14 @@ function makeHandlers(options: AskOptions): Handlers {
       const project = readProject(document);
       return project.ok ? describeLaminate(project.value, adherendId, wall, flat) : project;
     },
+    'joint.size': ({ document, jointId, job: _job, ...question }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        sizeJoint(project, resolved, question, context),
+      ),
+    'joint.sizes': ({ document, jointId, each }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        sizesOf(project, resolved, { each }, context),
+      ),
     'joint.sweep': ({ document, jointId, from, to, points }, context) =>
       withJoint(document, jointId, (project, resolved) =>
         sweep(project, resolved, { from, to, points }, context),
@@ -145,6 +157,14 @@ function makeHandlers(options: AskOptions): Handlers {
     'joint.variant': ({ document, jointId, lap, equal }, context) =>
       withJoint(document, jointId, (project, resolved) =>
         variant(project, resolved, { lap, equal }, context),
+      ),
+    'joint.tolerances': ({ document, jointId }) =>
+      withJoint(document, jointId, (project, resolved) => ok(tolerancesOf(project, resolved))),
+    'joint.matters': ({ document, jointId }, context) =>
+      withJoint(document, jointId, (project, resolved) => matters(project, resolved, context)),
+    'joint.scatter': ({ document, jointId, samples, seed, method }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        scatter(project, resolved, { samples, seed, method }, context),
       ),
     'project.compare': ({ document, columns, caseId }, context) => {
       const project = readProject(document);

@@ -19,6 +19,8 @@ import './styles/springs.css';
 import './styles/working.css';
 import './styles/compare.css';
 import './styles/compare-table.css';
+import './styles/find.css';
+import './styles/study.css';
 
 const root = document.getElementById('app');
 if (root) render(() => <App bridge={findBridge(window)} />, root);

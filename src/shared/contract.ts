@@ -3,6 +3,7 @@
  * what it sends. The Electron bridge, the loopback route and the command line all derive from it.
  */
 import { z } from 'zod';
+import { quantities } from './quantities.ts';
 import type { Reply } from './reply.ts';
 import type {
   About,
@@ -13,12 +14,21 @@ import type {
   JointReport,
   LaminateReport,
   Opened,
+  SizesReport,
+  SizingReport,
   StressReport,
   SweepReport,
   Working,
 } from './reports.ts';
 import type { CompareReport, VariantReport } from './reports-compare.ts';
+import {
+  type InputTolerance,
+  type MattersReport,
+  type ScatterReport,
+  scatterDefaults,
+} from './reports-scatter.ts';
 import type { SpringsReport } from './reports-springs.ts';
+import { varied } from './vary-joint.ts';
 
 const jointId = z.string().max(64);
 const caseId = z.string().max(64);
@@ -64,6 +74,8 @@ const quickRequests = {
   'joint.stress': z.strictObject({ document, jointId, focus }),
   /** At the temperature and moisture of one load case, or of all that the joint carries. */
   'joint.springs': z.strictObject({ document, jointId, caseId: caseId.optional() }),
+  /** How the inputs of the joint vary: of the project, of the joint, or typical. */
+  'joint.tolerances': z.strictObject({ document, jointId }),
   'laminate.describe': z.strictObject({
     document,
     adherendId: z.string().max(64),
@@ -95,6 +107,24 @@ const longRequests = {
     place: z.enum(['root', 'mouth', 'within']).optional(),
     focus,
   }),
+  'joint.size': long({
+    document,
+    jointId,
+    vary: z.enum(varied),
+    /** The project's own when left out. */
+    target: z.number().min(quantities.targetMargin.min).max(quantities.targetMargin.max).optional(),
+    /** mm; the project's own when left out. */
+    step: z.number().min(quantities.step.min).max(quantities.step.max).optional(),
+    /** Between which values to look, mm; chosen by what varies when left out. */
+    from: z.number().min(0.01).max(500).optional(),
+    to: z.number().min(0.01).max(500).optional(),
+  }),
+  'joint.sizes': long({
+    document,
+    jointId,
+    /** An overlap for each size; one for all when false. */
+    each: z.boolean(),
+  }),
   'joint.sweep': long({
     document,
     jointId,
@@ -108,6 +138,17 @@ const longRequests = {
     jointId,
     lap: z.enum(['single', 'double']),
     equal: z.enum(['overlap', 'mass', 'margin']),
+  }),
+  /** The lowest margin at both ends of each input's tolerance. */
+  'joint.matters': long({ document, jointId }),
+  /** The lowest margin of many samples of the inputs. */
+  'joint.scatter': long({
+    document,
+    jointId,
+    samples: z.int().min(100).max(1_000_000).default(scatterDefaults.samples),
+    seed: z.int().min(0).max(4_294_967_295).default(scatterDefaults.seed),
+    /** Most samples by fitted surfaces, or each by the full model. */
+    method: z.enum(['fitted', 'each']).default(scatterDefaults.method),
   }),
   'project.compare': long({
     document,
@@ -140,10 +181,15 @@ export interface Answers {
   'joint.stress': StressReport;
   'joint.explain': Working;
   'laminate.describe': LaminateReport;
+  'joint.size': SizingReport;
+  'joint.sizes': SizesReport;
   'joint.sweep': SweepReport;
   'job.progress': JobProgress;
   'job.stop': JobStopped;
   'joint.springs': SpringsReport;
+  'joint.tolerances': readonly InputTolerance[];
+  'joint.matters': MattersReport;
+  'joint.scatter': ScatterReport;
   'joint.variant': VariantReport;
   'project.compare': CompareReport;
 }

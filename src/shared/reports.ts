@@ -4,6 +4,7 @@ import type { RequestError } from './reply.ts';
 
 export * from './reports-corners.ts';
 export type { JobProgress, JobStopped } from './reports-job.ts';
+export type * from './reports-sizing.ts';
 
 /**
  * `min`, `max`: tolerance and offset together, all the way round. `thin-side`, `thick-side`: the offset

@@ -100,6 +100,10 @@ export const placeText = (margin: Pick<Margin, 'place' | 'x'>): string =>
 export const caseText = (caseName: string, conditionName: string | null): string =>
   conditionName === null ? caseName : `${caseName}, at ${conditionName}`;
 
+/** The case that sets a margin, with its condition. */
+export const caseOf = ({ caseName, conditionName }: Margin): string =>
+  caseText(caseName, conditionName);
+
 /** Where a margin is reached; a flat joint has no clocking. */
 export const whereText = (margin: Margin, flat: boolean): string =>
   [
@@ -128,13 +132,17 @@ const modeWords: Readonly<Record<Mode, (margin: Margin) => string>> = {
   'laminate-strength': (margin) => `laminate strength of ${aWall(margin)}`,
 };
 
+/** A failure mode and where it happens, as a sentence begins: `Peel with shear at the mouth`. */
+export const modeAndPlace = (margin: Margin): string =>
+  `${capital(modeWords[margin.mode](margin))} ${
+    margin.place === 'within' ? `${millimetres(margin.x)} from the root` : `at the ${margin.place}`
+  }`;
+
 /** What sets the strength of the joint: `Peel at the mouth governs: +0.12 in Gust, cold soak`. */
 export function headline(report: JointReport): string {
   const [lowest] = report.margins;
   if (!lowest) return 'No load case acts on this joint: give it one to see margins.';
-  const place =
-    lowest.place === 'within' ? `${millimetres(lowest.x)} from the root` : `at the ${lowest.place}`;
-  return `${capital(modeWords[lowest.mode](lowest))} ${place} governs: ${signed(lowest.margin)} in ${caseText(lowest.caseName, lowest.conditionName)}`;
+  return `${modeAndPlace(lowest)} governs: ${signed(lowest.margin)} in ${caseText(lowest.caseName, lowest.conditionName)}`;
 }
 
 /** How the margins stand, in one sentence. */

@@ -8,6 +8,7 @@ import { layeredAcceptance } from './cases/layered-acceptance.ts';
 import { layeredReference } from './cases/layered-reference.ts';
 import { layeredShells } from './cases/layered-shells.ts';
 import { plastic } from './cases/plastic.ts';
+import { scatterTopic } from './cases/scatter.ts';
 import { sections } from './cases/sections.ts';
 import { shearLag } from './cases/shear-lag.ts';
 import { springsTopic } from './cases/springs.ts';
@@ -27,6 +28,7 @@ export const topics: readonly Topic[] = [
   sections,
   lapsCompared,
   springsTopic,
+  scatterTopic,
   wholeJoints,
   laminates,
   flatLaps,

@@ -25,20 +25,16 @@ export interface Governing {
  * The worst of each mode and part, lowest margin first.
  * @param onlyLowest when just the first row matters: searches that cannot change it are left out
  * @param only the modes to compute; all when left out
- * @param judged told after each state (a case in a gap state) how many are judged, of how many
  */
 export const governingModes = (
   resolved: ResolvedJoint,
   settings: ModelSettings,
   onlyLowest = false,
   only?: ReadonlySet<Mode>,
-  judged?: (states: number, of: number) => void,
 ): Governing[] =>
-  governingRows(questionOf(resolved, settings), {
-    onlyLowest,
-    ...(only ? { only } : {}),
-    ...(judged ? { judged } : {}),
-  }).map((row) => withCase(row, resolved));
+  governingRows(questionOf(resolved, settings), { onlyLowest, ...(only ? { only } : {}) }).map(
+    (row) => withCase(row, resolved),
+  );
 
 /** What the model is asked about a joint of the project. */
 export const questionOf = (

@@ -23,8 +23,6 @@ export interface GoverningOptions {
   readonly states?: readonly StateName[];
   /** Told the lowest margin so far after each state; true ends it, with the rows found by then. */
   readonly enough?: (lowest: number) => boolean;
-  /** Told after each state how many are judged, of how many. */
-  readonly judged?: (states: number, of: number) => void;
 }
 
 /** Rows of the margin list: one for each mode of the bonds, one for each mode and wall. */
@@ -65,7 +63,6 @@ export function governingRows(question: Question, options: GoverningOptions = {}
   const states =
     options.states ??
     severestFirst(question, statesOf(question), onlyLowest ? 'lowest' : 'failure');
-  let judged = 0;
   const each = overStates(
     question,
     { ...(only ? { only } : {}), ofInterest, spareStrength: true },
@@ -79,8 +76,6 @@ export function governingRows(question: Question, options: GoverningOptions = {}
       const found = { result, caseIndex, state };
       if (!worst || isWorse(found, worst)) rows.set(row, found);
     }
-    judged++;
-    options.judged?.(judged, states.length);
     if (options.enough?.(lowest)) return sorted(rows.values());
   }
   const strain = rows.get('adhesive-strain');

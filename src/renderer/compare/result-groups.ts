@@ -7,7 +7,7 @@ import type { Margin } from '../../shared/reports.ts';
 import type { CompareColumn } from '../../shared/reports-compare.ts';
 import type { PartMass } from '../../shared/reports-springs.ts';
 import {
-  caseText,
+  caseOf,
   clocking,
   environment,
   figure,
@@ -34,11 +34,7 @@ const marginCell = (margin: Margin): Cell => ({
 });
 
 function marginWhere(margin: Margin): string {
-  const parts = [
-    placeText(margin),
-    gapWords[margin.gapState],
-    caseText(margin.caseName, margin.conditionName),
-  ];
+  const parts = [placeText(margin), gapWords[margin.gapState], caseOf(margin)];
   return `${margin.label} · ${parts.join(' · ')}`;
 }
 

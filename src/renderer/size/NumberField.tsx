@@ -43,7 +43,7 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
         autocomplete="off"
         spellcheck={false}
         title={props.input.help ?? quantities[props.input.quantity].help}
-        placeholder={props.input.optional ? 'not set' : undefined}
+        placeholder={props.input.optional ? (props.input.empty ?? 'not set') : undefined}
         aria-label={props.input.name}
         aria-invalid={message() === undefined ? undefined : 'true'}
         aria-describedby={message() === undefined ? `${id()}-unit` : `${id()}-error ${id()}-unit`}

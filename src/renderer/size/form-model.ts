@@ -16,6 +16,8 @@ export interface NumberInput {
   readonly help?: string;
   /** May be left out: an empty field takes it away. */
   readonly optional?: true;
+  /** What an empty field shows; `not set` when left out. */
+  readonly empty?: string;
 }
 
 export type Row =
@@ -174,16 +176,23 @@ const loadRows: readonly (readonly [label: string, key: string, quantity: Quanti
 ];
 
 /** The loads of one case; a flat joint only takes a pull. */
-export function loadInputs(
+export const loadInputs = (
   type: JointType,
   index: number,
   load: number,
   caseName: string,
-): Extract<Row, { kind: 'number' }>[] {
-  return (isFlat({ type }) ? loadRows.slice(0, 1) : loadRows).map(([label, key, quantity]) =>
-    number(label, quantity, ['joints', index, 'loads', load, key], `${caseName}, ${lower(label)}`),
+): Extract<Row, { kind: 'number' }>[] =>
+  loadFields(type, ['joints', index, 'loads', load], caseName);
+
+/** The fields of one entry of loads, wherever it stands. */
+export const loadFields = (
+  type: JointType,
+  path: Path,
+  name: string,
+): Extract<Row, { kind: 'number' }>[] =>
+  (isFlat({ type }) ? loadRows.slice(0, 1) : loadRows).map(([label, key, quantity]) =>
+    number(label, quantity, [...path, key], `${name}, ${lower(label)}`),
   );
-}
 
 /** A new load in a case: nothing acts yet. */
 export const noLoad = (joint: Joint, caseId: string): Joint['loads'][number] =>

@@ -8,6 +8,10 @@ import type { Joint } from '../../shared/project.ts';
 import type { Ink } from '../charts/ink.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Sizing } from '../state/sizing.ts';
+import { FindView } from './find/FindView.tsx';
+import { SizesView } from './frame-sizes/SizesView.tsx';
+import { MattersView } from './matters/MattersView.tsx';
+import { ScatterView } from './scatter/ScatterView.tsx';
 import { SpringsView } from './springs/SpringsView.tsx';
 
 /** What every view is given; what it computes for itself it asks over the bridge. */
@@ -30,4 +34,10 @@ export interface SizeView {
 }
 
 /** Beside "Stress", in the order in which they stand in the row. */
-export const views: readonly SizeView[] = [{ id: 'springs', title: 'Springs', Body: SpringsView }];
+export const views: readonly SizeView[] = [
+  { id: 'find', title: 'Find', Body: FindView },
+  { id: 'matters', title: 'What matters', Body: MattersView },
+  { id: 'scatter', title: 'Scatter', Body: ScatterView },
+  { id: 'sizes', title: 'Sizes', Body: SizesView },
+  { id: 'springs', title: 'Springs', Body: SpringsView },
+];

@@ -15,6 +15,7 @@ import {
   makeSweep,
   makeWorking,
 } from './reports.ts';
+import { makeSizes, makeSizing } from './sizing.ts';
 
 type Answerers = {
   [N in RequestName]?: (input: RequestInput<N>) => Reply<Answers[N]>;
@@ -83,6 +84,8 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     'joint.sweep': () => ok(makeSweep()),
     'project.compare': (input) => ok(makeCompareReport(documentOf(input), input)),
     'joint.variant': (input) => ok(makeVariant(documentOf(input), input)),
+    'joint.size': (input) => ok(makeSizing(documentOf(input).joints[0]!)),
+    'joint.sizes': (input) => ok(makeSizes(documentOf(input).joints[0]!, input.each)),
     'job.progress': () =>
       ok({ state: 'unknown', done: 0, total: 0, what: '', elapsed: 0, left: null }),
     'job.stop': () => ok({ stopped: false }),

@@ -1,0 +1,92 @@
+/** The answer of a scatter run: the share below zero, the histogram, percentiles, what governs. */
+import { For, type JSX } from 'solid-js';
+import type { ScatterReport } from '../../../shared/reports-scatter.ts';
+import {
+  belowSentence,
+  checkSentences,
+  grouped,
+  middleSentence,
+  percent,
+} from '../../../shared/scatter-words.ts';
+import { signed } from '../../../shared/words.ts';
+import { Figures } from '../Figures.tsx';
+import { Histogram } from './Histogram.tsx';
+import { barsOf } from './histogram-data.ts';
+
+export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.Element {
+  const report = () => props.report;
+  const range = ({ low, high }: { low: number; high: number }): string =>
+    `${signed(low)} … ${signed(high)}`;
+  return (
+    <>
+      <p class="study-answer">{belowSentence(report())}</p>
+      <section class="study-figure" aria-label="Histogram of the lowest margin">
+        <header>
+          <h3>Lowest margin</h3>
+          <span class="units">
+            {`${grouped(report().samples)} samples, seed ${report().seed}, trough apart`}
+          </span>
+          <Figures
+            tables={[
+              {
+                caption: 'Samples by their lowest margin',
+                head: ['from', 'to', 'samples'],
+                rows: barsOf(report().histogram).map(({ from, to, count }) => [
+                  signed(from),
+                  signed(to),
+                  grouped(count),
+                ]),
+              },
+            ]}
+          />
+        </header>
+        <Histogram report={report()} />
+      </section>
+      <div class="study-tables">
+        <table class="study-rows">
+          <caption>Margin</caption>
+          <tbody>
+            <For each={report().percentiles}>
+              {(percentile) => (
+                <tr>
+                  <th scope="row">{`${100 * percentile.share} % of samples below`}</th>
+                  <td class="number">{signed(percentile.value)}</td>
+                  <td>{`${range(percentile)} with ${100 * report().confidence} % confidence`}</td>
+                </tr>
+              )}
+            </For>
+            <tr>
+              <th scope="row">mean</th>
+              <td class="number">{signed(report().mean)}</td>
+              <td>{`standard deviation ${report().deviation.toFixed(3)}`}</td>
+            </tr>
+            <tr>
+              <th scope="row">lowest, highest</th>
+              <td class="number">{signed(report().lowest)}</td>
+              <td>{signed(report().highest)}</td>
+            </tr>
+          </tbody>
+        </table>
+        <table class="study-rows">
+          <caption>What is lowest, how often</caption>
+          <tbody>
+            <For each={report().governs}>
+              {({ label, caseName, count }) => (
+                <tr>
+                  <td class="number">{percent(count / report().samples)}</td>
+                  <th scope="row">{label}</th>
+                  <td>{caseName}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
+      <p class="study-note">{middleSentence(report())}</p>
+      <p class="study-note">{checkSentences(report()).join(' ')}</p>
+      <ul class="study-notes">
+        <For each={report().flags}>{({ message }) => <li>{message}</li>}</For>
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,122 @@
+/** How the inputs of the joint vary, for the whole project: seen by both studies, changed in either. */
+import { createEffect, createSignal, For, type JSX, on, Show } from 'solid-js';
+import type { Tolerance } from '../../../shared/project-settings.ts';
+import type { Distribution, InputTolerance } from '../../../shared/reports-scatter.ts';
+import { distributionWords, originWords } from '../../../shared/scatter-words.ts';
+import { withOneJoint } from '../../state/project.ts';
+import { Choice } from '../Choice.tsx';
+import type { ViewProps } from '../views.ts';
+import { PlainNumber } from './PlainNumber.tsx';
+
+const PATH = ['settings', 'tolerances'] as const;
+const distributions = (['normal', 'uniform', 'triangular'] as const).map((value) => ({
+  value,
+  text: distributionWords[value],
+}));
+
+/** Largest spread that the project file takes, as shown. */
+const most = { mm: 100, '°C': 200, '1': 90 } as const;
+
+/** Shares are shown in per cent; the last digits of the change are not the input's. */
+const shown = ({ spread, unit }: InputTolerance): number =>
+  Number((unit === '1' ? 100 * spread : spread).toPrecision(12));
+const stored = (value: number, unit: InputTolerance['unit']): number =>
+  Number((unit === '1' ? value / 100 : value).toPrecision(12));
+
+export function Tolerances(props: Pick<ViewProps, 'bridge' | 'project' | 'index'>): JSX.Element {
+  const [rows, setRows] = createSignal<readonly InputTolerance[]>([]);
+  createEffect(
+    on([props.project.revision, () => props.index], async () => {
+      const project = props.project.plain();
+      const document = project && withOneJoint(project, props.index);
+      const jointId = document?.joints[0]?.id;
+      if (!document || jointId === undefined) return;
+      const asked = props.project.revision();
+      const reply = await props.bridge.ask('joint.tolerances', { document, jointId });
+      if (reply.ok && asked === props.project.revision()) setRows(reply.value);
+    }),
+  );
+  const given = (): readonly Tolerance[] | undefined =>
+    props.project.document()?.settings.tolerances;
+
+  /** What the project does not say yet is written down with the first change, so that it stays. */
+  const change = (input: string, part: { distribution?: Distribution; spread?: number }): void => {
+    const list = rows().filter(({ origin, input: own }) => origin !== 'joint' || own === input);
+    const next = list.map(({ input: own, distribution, spread }) =>
+      own === input
+        ? { input: own, distribution, spread, ...part }
+        : { input: own, distribution, spread },
+    );
+    // Rows of other joints, such as of a tube's diameter while a flat joint is shown, are kept.
+    const seen = new Set<string>(rows().map(({ input: own }) => own));
+    const others = given()?.filter(({ input: own }) => !seen.has(own)) ?? [];
+    props.project.edit(PATH, [...next, ...others]);
+  };
+
+  return (
+    <section class="tolerances" aria-labelledby="tolerances-title">
+      <header>
+        <h3 id="tolerances-title">Tolerances</h3>
+        <span class="units">
+          {given() ? 'of the project, for every joint' : 'the project gives none'}
+        </span>
+        <Show when={given()}>
+          <button type="button" class="link" onClick={() => props.project.edit(PATH, undefined)}>
+            Typical ones instead
+          </button>
+        </Show>
+      </header>
+      <table class="study-rows">
+        <caption class="hidden">How the inputs of the joint vary</caption>
+        <thead>
+          <tr>
+            <th scope="col">Input</th>
+            <th scope="col">Distribution</th>
+            <th scope="col">Spread</th>
+            <th scope="col">Origin</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={rows().map(({ input }) => input)}>
+            {(input) => {
+              const row = () => rows().find((one) => one.input === input)!;
+              return (
+                <Show when={rows().some((one) => one.input === input)}>
+                  <tr classList={{ 'is-still': row().spread === 0 }}>
+                    <th scope="row">{row().label}</th>
+                    <td>
+                      <Choice
+                        name={`Distribution of ${row().label}`}
+                        options={distributions}
+                        value={row().distribution}
+                        onChoose={(value) => change(input, { distribution: value as Distribution })}
+                      />
+                    </td>
+                    <td>
+                      <PlainNumber
+                        name={`Spread of ${row().label}`}
+                        value={shown(row())}
+                        min={0}
+                        max={most[row().unit]}
+                        unit={row().unit === '1' ? '%' : row().unit}
+                        onValue={(value) => change(input, { spread: stored(value, row().unit) })}
+                      />
+                    </td>
+                    <td classList={{ typical: row().origin === 'typical' }}>
+                      {row().spread === 0 ? 'does not vary' : originWords[row().origin]}
+                    </td>
+                  </tr>
+                </Show>
+              );
+            }}
+          </For>
+        </tbody>
+      </table>
+      <p class="study-note">
+        Spread: standard deviation of a normal distribution, half-width of the others. One draw
+        moves every wall, bond and case alike. Tolerances are assumptions: coupons and measured
+        parts decide.
+      </p>
+    </section>
+  );
+}
