@@ -1,4 +1,5 @@
 /** What a joint's tolerances do to its lowest margin: input by input, and all at once. */
+import { gapStates } from '../../model/joint/assembly.ts';
 import { CONFIDENCE } from '../../model/scatter/binomial.ts';
 import { lowestRow, type Row } from '../../model/scatter/joint-rows.ts';
 import { ENDS, tornadoOf } from '../../model/scatter/matters.ts';
@@ -20,10 +21,14 @@ import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Flag } from '../../shared/reports.ts';
 import type { LowestMargin, MattersReport, ScatterReport } from '../../shared/reports-scatter.ts';
+import { caseText } from '../../shared/words.ts';
 import type { JobContext } from '../jobs/progress.ts';
 import { modeLabel } from './labels.ts';
-import type { ResolvedJoint } from './resolve.ts';
+import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 import { inputLabel, reported, studyOfJoint } from './tolerances.ts';
+
+const caseNameOf = ({ loadCase, condition }: ResolvedCase): string =>
+  caseText(loadCase.name, condition?.name ?? null);
 
 /** A joint ready to be sampled, and what both reports say of it. */
 interface Prepared {
@@ -44,7 +49,7 @@ function prepare(project: Project, resolved: ResolvedJoint): Reply<Prepared> {
   if (cases.length === 0) return refused('has no load case: give it one to see what scatters.');
   const own = studyOfJoint(resolved);
   const { settings } = project;
-  const lowest = lowestRow(own, settings);
+  const lowest = lowestRow(own, settings, gapStates(own.joint));
   if (!lowest) return refused('carries no load: give a case a load to see what scatters.');
   const variations = variationsOf(own, settings.tolerances ?? null);
   if (variations.length === 0) {
@@ -53,7 +58,7 @@ function prepare(project: Project, resolved: ResolvedJoint): Reply<Prepared> {
   }
   const study = studyOf(own, variations);
   const problem = jointScatter(study, settings, variations);
-  const caseName = ({ caseIndex }: Row): string => cases[caseIndex]!.loadCase.name;
+  const caseName = ({ caseIndex }: Row): string => caseNameOf(cases[caseIndex]!);
   const label = ({ mode, wall, atRoot }: Row): string => modeLabel(mode, wall, atRoot);
   const marginOf = (row: Row, ratio: number): LowestMargin => ({
     margin: ratio - 1,
@@ -166,7 +171,7 @@ function governsOf(
     const { mode, wall, atRoot, caseIndex } = known.get(key)!;
     const label = modeLabel(mode, wall, atRoot);
     const name = `${label} ${caseIndex}`;
-    const line = lines.get(name) ?? { label, caseName: cases[caseIndex]!.loadCase.name, count: 0 };
+    const line = lines.get(name) ?? { label, caseName: caseNameOf(cases[caseIndex]!), count: 0 };
     lines.set(name, line);
     return line;
   });

@@ -3,8 +3,7 @@
  * cases, gap states and modes, or each by itself. The durability trough is left out, as in the sweep:
  * it is a rule of length.
  */
-import { gapStates } from '../joint/assembly.ts';
-import type { GapState, ModelSettings } from '../joint/types.ts';
+import type { GapState, JointInput, ModelSettings } from '../joint/types.ts';
 import { allModes } from '../margins/all-modes.ts';
 import { type Mode, PEEL_MODES, WALL_MODES } from '../margins/asked.ts';
 import type { ModeResult } from '../margins/result.ts';
@@ -61,10 +60,23 @@ export const rowKey = ({ caseIndex, gapState, mode, wall, atRoot, half }: Row): 
 const NEAR = 1.1;
 
 /**
+ * Gap states of a sample: its gap is known, so that an off-centre tube alone makes a thin and a thick
+ * side; in a double lap one bond is thin there where the other is thick.
+ */
+export const sampledStates = (joint: JointInput): readonly GapState[] =>
+  'offset' in joint && joint.offset > 0 ? sides : ['nominal'];
+const sides: readonly GapState[] = ['thin-side', 'thick-side', 'nominal'];
+
+/**
  * The lowest row, exactly; null when no case loads the joint.
+ * @param states those that the joint can be in
  * @throws ModelError when the joint cannot be put together
  */
-export function lowestRow(study: Study, settings: ModelSettings): RowValue | null {
+export function lowestRow(
+  study: Study,
+  settings: ModelSettings,
+  states: readonly GapState[],
+): RowValue | null {
   let lowest: RowValue | null = null;
   let strain: { value: RowValue; refine: () => number } | null = null;
   const low = (): number => lowest?.ratio ?? Number.POSITIVE_INFINITY;
@@ -72,7 +84,7 @@ export function lowestRow(study: Study, settings: ModelSettings): RowValue | nul
     if (value.ratio < low()) lowest = value;
   };
   study.cases.forEach((loadCase, caseIndex) => {
-    for (const gapState of gapStates(study.joint)) {
+    for (const gapState of states) {
       const state = jointState(study.joint, study.adhesive, loadCase, gapState, settings);
       const results = allModes(state, study.adhesive, settings.factors, {
         only: judged,
@@ -96,14 +108,12 @@ export function lowestRow(study: Study, settings: ModelSettings): RowValue | nul
   return lowest;
 }
 
-/** Where the offset happens to be 0 all three are the same, and still asked for. */
-const everyState: readonly GapState[] = ['min', 'nominal', 'max'];
-
 /** Keys of the rows wanted, or how far above the lowest ratio a row may lie to be told. */
 export type Wanted = ReadonlySet<string> | number;
 
 /**
- * Rows by their keys, each at its own worst. Rows that the joint does not have at these sizes are
+ * Rows of a sample by their keys, each at its own worst; where its offset happens to be 0 the sides are
+ * still there, and the same. Rows that the joint does not have at these sizes are
  * missing.
  */
 export function rowsAt(
@@ -120,7 +130,7 @@ export function rowsAt(
     if (!keys || keys.has(key)) rows.set(key, value);
   };
   study.cases.forEach((loadCase, caseIndex) => {
-    for (const gapState of keys ? everyState : gapStates(study.joint)) {
+    for (const gapState of keys ? sides : sampledStates(study.joint)) {
       const only = keys ? modesOf(keys, caseIndex, gapState) : judged;
       if (only.size === 0) continue;
       const state = jointState(study.joint, study.adhesive, loadCase, gapState, settings);

@@ -167,6 +167,7 @@ function throughSurfaces(run: Run, samples: number, progress: Progress): Scatter
   const aside = new Set(near);
   const belowOutside = ratios.reduce((n, ratio, i) => (ratio < 1 && !aside.has(i) ? n + 1 : n), 0);
   known(chosen, 'near zero');
+  progress(total, total);
   const belowChosen = chosen.filter((i) => ratios[i]! < 1).length;
   const { below, share } = shareBelow(
     belowOutside,

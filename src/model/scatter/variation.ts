@@ -8,7 +8,7 @@ import {
   type VariedInput,
   variedInputs,
 } from './inputs.ts';
-import { lowestRow, type Row, type RowValue, rowKey, rowsAt } from './joint-rows.ts';
+import { lowestRow, type Row, type RowValue, rowKey, rowsAt, sampledStates } from './joint-rows.ts';
 import type { ScatterProblem, Strength } from './problem.ts';
 import type { Distribution } from './quantiles.ts';
 import type { Hinge } from './surface.ts';
@@ -174,7 +174,8 @@ export function jointScatter(
     inputs: variations.map(({ input, distribution }) => ({ stream: streams[input], distribution })),
     hinges: hingesOf(study, variations),
     lowest(z) {
-      const lowest = lowestRow(studyAt(study, variations, z), settings);
+      const sample = studyAt(study, variations, z);
+      const lowest = lowestRow(sample, settings, sampledStates(sample.joint));
       if (!lowest) throw new RangeError('no load case loads the joint');
       return named(lowest);
     },

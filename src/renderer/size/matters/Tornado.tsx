@@ -62,7 +62,7 @@ export function Tornado(props: { readonly report: MattersReport }): JSX.Element 
             <th scope="col" class="number">
               Upper end
             </th>
-            <th scope="col">Set by another mode</th>
+            <th scope="col">Other mode</th>
           </tr>
         </thead>
         <tbody>
