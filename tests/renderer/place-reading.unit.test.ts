@@ -89,6 +89,7 @@ describe('the reading of the map', () => {
           }
         },
       ),
+      { numRuns: 2000 },
     );
   });
 });

@@ -20,7 +20,7 @@ export interface ReadingRoom {
 /** From the middle of the ring to the nearest corner of the box, pixels. */
 const OFF = { x: 16, y: 11 };
 /** Farther off, where another place that must be seen is near. */
-const REACHES = [1, 2, 3];
+const REACHES = [1, 2, 3, 4, 5];
 /** No place that must be seen comes nearer than this to the box. */
 export const CLEAR = 10;
 /** The hairline begins outside the ring. */
@@ -59,8 +59,10 @@ export interface ReadingSize {
 
 /** Off the lines that cross at the place first; inwards before outwards. */
 function boxesAround(size: ReadingSize, at: Point, area: Box, reach: number): Box[] {
-  const before = at.x - reach * OFF.x - size.width;
-  const after = at.x + reach * OFF.x;
+  // Wide words soon leave the map sideways: past the third reach only rows go on.
+  const sideways = reach > 3 ? 1 : reach;
+  const before = at.x - sideways * OFF.x - size.width;
+  const after = at.x + sideways * OFF.x;
   const above = at.y - reach * OFF.y - size.height;
   const below = at.y + reach * OFF.y;
   const columns = at.x > (area.left + area.right) / 2 ? [before, after] : [after, before];
