@@ -6,7 +6,13 @@
 import { hasExactPlastic } from '../joint/lap-state.ts';
 import type { AdhesiveInput, Factors } from '../joint/types.ts';
 import { askedFactor, type Mode } from './asked.ts';
-import { type BondStrength, bondStrength, carries, troughReached } from './bond-strength.ts';
+import {
+  type BondStrength,
+  bondStrength,
+  carries,
+  troughBond,
+  troughReached,
+} from './bond-strength.ts';
 import { worstClockings } from './clocking.ts';
 import { type ModeResult, resultOf, UNLOADED } from './result.ts';
 import { type ShearReached, shearFactor } from './shear-factor.ts';
@@ -124,14 +130,8 @@ export function adhesiveModes(
     if (troughAsked !== null) {
       const reached = troughReached(problem, atYield, strength, enough);
       if (!trough || reached < trough[2]) {
-        trough = [
-          'durability-trough',
-          troughAsked,
-          reached,
-          strength.bond,
-          assembly.overlap / 2,
-          theta,
-        ];
+        const bond = troughBond(problem, atYield, reached, strength.bond);
+        trough = ['durability-trough', troughAsked, reached, bond, assembly.overlap / 2, theta];
       }
     }
   }

@@ -127,6 +127,28 @@ export function troughRatio(problem: LocalProblem, state: LapState): number {
   return Math.max(...problem.bonds.map((_bond, j) => lowestRatio(problem, state, j)));
 }
 
+/** Equal troughs are the first bond's: rounding must not choose. */
+const EQUAL = 1e-9;
+
+/** The bond whose trough is lost at a factor; `otherwise` where no state can be held there. */
+export function troughBond(
+  problem: LocalProblem,
+  atYield: ShearReached,
+  factor: number,
+  otherwise: number,
+): number {
+  if (problem.bonds.length === 1 || !Number.isFinite(factor)) return 0;
+  try {
+    const state =
+      factor <= atYield.factor ? elasticState(problem, factor) : plasticState(problem, factor);
+    const ratios = problem.bonds.map((_bond, j) => lowestRatio(problem, state, j));
+    return ratios[1]! > ratios[0]! * (1 + EQUAL) + EQUAL ? 1 : 0;
+  } catch (error) {
+    if (error instanceof ModelError || error instanceof RangeError) return otherwise;
+    throw error;
+  }
+}
+
 /**
  * Load factor at which the trough's lowest shear reaches a tenth of yield; the strength itself
  * where the trough outlasts the bond.
