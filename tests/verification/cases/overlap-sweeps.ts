@@ -1,5 +1,6 @@
 /** Strength of the bond against overlap. */
 import { resolveJoint } from '../../../src/main/handlers/resolve.ts';
+import type { BondInput, JointInput } from '../../../src/model/joint/types.ts';
 import { bondStrengthAt, findPlateau } from '../../../src/model/sweep/overlap-sweep.ts';
 import { readProject } from '../../../src/shared/read-project.ts';
 import { readFixture } from '../../support/fixtures.ts';
@@ -23,12 +24,24 @@ interface SweepFixture {
     };
   }[];
 }
+/** The reference knows the gap states min, nominal and max alone: those of an offset within the tolerance. */
+function offsetAsTolerance(joint: JointInput): JointInput {
+  if (!('offset' in joint)) return joint;
+  const wider = (bond: BondInput): BondInput => ({
+    ...bond,
+    tolerance: bond.tolerance + joint.offset,
+  });
+  if (joint.type === 'sleeve-single') return { ...joint, offset: 0, bond: wider(joint.bond) };
+  const [innerBond, outerBond] = [wider(joint.innerBond), wider(joint.outerBond)];
+  return { ...joint, offset: 0, innerBond, outerBond };
+}
+
 const sweeps = lazy(() =>
   (readFixture('overlap-sweeps.json') as SweepFixture).cases.map(({ name, inputs, expected }) => {
     const index = project().joints.findIndex(({ id }) => id === inputs.joint);
     const { input, adhesive, cases } = resolveJoint(project(), index);
     const question = {
-      joint: input,
+      joint: offsetAsTolerance(input),
       adhesive,
       cases: cases.map((one) => one.input),
       settings: { ...project().settings, adherendShear: inputs.adherendShear },
@@ -42,7 +55,9 @@ export const overlap: Case = {
   title: 'Strength of the bond against overlap, and its plateau',
   source: 'reference/joints_sweep.py: the same independent implementation at other overlaps',
   tag: 'independent',
-  inputs: ['joints of reference/joints-project.json, overlaps from short to past the plateau'],
+  inputs: [
+    'joints of reference/joints-project.json, overlaps from short to past the plateau, gaps min, nominal and max',
+  ],
   checks: [
     group({
       name: 'strength at an overlap',
