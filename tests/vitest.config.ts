@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
@@ -7,6 +8,9 @@ const at = (path: string): string => resolve(import.meta.dirname, path);
 
 /** No test measures time: a limit only ends what hangs, on the slowest machine as well. */
 const patience = 90_000;
+
+/** Both cores of a small machine; the computing of one file is no other's hindrance. */
+const workers = Math.max(2, availableParallelism() - 1);
 
 export default defineConfig({
   root,
@@ -18,6 +22,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           include: ['tests/**/*.{unit,ref,pub}.test.ts'],
+          maxWorkers: workers,
           testTimeout: patience,
         },
       },
@@ -28,6 +33,7 @@ export default defineConfig({
           name: 'component',
           environment: 'jsdom',
           include: ['tests/**/*.component.test.tsx'],
+          maxWorkers: workers,
           testTimeout: patience,
         },
       },
@@ -42,6 +48,7 @@ export default defineConfig({
           globalSetup: [at('e2e/support/global-setup.ts')],
           // Browsers measure and draw: side by side they slow each other down.
           fileParallelism: false,
+          sequence: { groupOrder: 1 },
           testTimeout: patience,
           hookTimeout: patience,
         },

@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, beforeEach, expect, it, vi } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import type { CheckReport } from '../../src/shared/reports.ts';
 import { signed } from '../../src/shared/words.ts';
@@ -216,49 +216,60 @@ describeInBrowser('the same figures', () => {
 });
 
 describeInBrowser('pictures', () => {
-  for (const scheme of ['light', 'dark'] as const) {
-    for (const [width, height] of forDocuments
-      ? ([[1280, 800]] as const)
-      : ([
-          [1280, 800],
-          [1920, 1080],
-        ] as const)) {
-      describe(`${scheme}, ${width} × ${height}`, () => {
-        const named = (name: string): string => (width === 1280 ? name : `${name}-${width}`);
-        let app: OpenedApp;
-        beforeAll(async () => {
-          app = await openApp({ colorScheme: scheme, viewport: { width, height } });
-        });
-        afterAll(() => app.close());
+  const sizes = forDocuments
+    ? ([[1280, 800]] as const)
+    : ([
+        [1280, 800],
+        [1920, 1080],
+      ] as const);
+  let app: OpenedApp;
+  beforeAll(async () => {
+    app = await openApp({ viewport: { width: 1280, height: 800 } });
+    await openJoint(app.page, 'Boom root');
+    // The sweep comes last: shear, peel and strength are three canvases.
+    await app.page.locator('canvas').nth(2).waitFor({ timeout: 80_000 });
+  });
+  afterAll(() => app.close());
+  const workspace = (page: Page, name: string): Promise<void> =>
+    page.getByRole('button', { name, exact: true }).click();
 
-        it('shows the joints and one joint without scrolling the window', async () => {
-          const { page } = app;
-          await tableRows(page);
-          await picture(page, named(`joints-page-${scheme}`));
-          await openJoint(page, 'Boom root');
-          // The sweep comes last: shear, peel and strength are three canvases.
-          await page.locator('canvas').nth(2).waitFor();
-          await picture(page, named(`size-page-${scheme}`));
-          const clipped = await page
-            .locator('.figures-column')
-            .evaluate((column) => column.scrollHeight - column.clientHeight);
-          expect(clipped).toBeLessThanOrEqual(0);
-          const overflow = await page.evaluate(() => ({
-            x: document.documentElement.scrollWidth - window.innerWidth,
-            y: document.documentElement.scrollHeight - window.innerHeight,
-          }));
-          expect(overflow.x).toBeLessThanOrEqual(0);
-          expect(overflow.y).toBeLessThanOrEqual(0);
-          await page.locator('.margin .reading').first().click();
-          await page.locator('#working article').first().waitFor();
-          await picture(page, named(`working-${scheme}`));
-          await page.keyboard.press('Escape');
-          await page.getByRole('button', { name: 'Around the bond' }).click();
-          await page.getByRole('application').first().waitFor();
-          await picture(page, named(`around-${scheme}`));
-          expect(app.problems).toEqual([]);
-        });
-      });
-    }
-  }
+  // One after another in one window: the figures of the joint need not be computed again.
+  it.each(
+    sizes.flatMap(([width, height]) =>
+      (['light', 'dark'] as const).map((scheme) => ({ scheme, width, height })),
+    ),
+  )(
+    'show the joints and one joint without scrolling the window: $scheme, $width × $height',
+    async ({ scheme, width, height }) => {
+      const { page } = app;
+      const named = (name: string): string => (width === 1280 ? name : `${name}-${width}`);
+      await page.setViewportSize({ width, height });
+      await page.emulateMedia({ colorScheme: scheme });
+      await workspace(page, 'Joints');
+      await tableRows(page);
+      await picture(page, named(`joints-page-${scheme}`));
+      await openJoint(page, 'Boom root');
+      await page.locator('canvas').nth(2).waitFor();
+      await picture(page, named(`size-page-${scheme}`));
+      const clipped = await page
+        .locator('.figures-column')
+        .evaluate((column) => column.scrollHeight - column.clientHeight);
+      expect(clipped).toBeLessThanOrEqual(0);
+      const overflow = await page.evaluate(() => ({
+        x: document.documentElement.scrollWidth - window.innerWidth,
+        y: document.documentElement.scrollHeight - window.innerHeight,
+      }));
+      expect(overflow.x).toBeLessThanOrEqual(0);
+      expect(overflow.y).toBeLessThanOrEqual(0);
+      await page.locator('.margin .reading').first().click();
+      await page.locator('#working article').first().waitFor();
+      await picture(page, named(`working-${scheme}`));
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Around the bond' }).click();
+      await page.getByRole('application').first().waitFor();
+      await picture(page, named(`around-${scheme}`));
+      await page.getByRole('button', { name: 'Around the bond' }).click();
+      expect(app.problems).toEqual([]);
+    },
+  );
 });
