@@ -96,7 +96,7 @@ export function sizesText(report: SizesReport, joint: Joint, paper: Paper): stri
     { text: name },
     { text: lowest ? signed(lowest.margin) : '–' },
     { text: lowest ? setBy(lowest) : 'not computed' },
-    { text: overlap === null ? 'none reaches' : sizeOf('overlap', overlap) },
+    { text: !lowest ? '–' : overlap === null ? 'none reaches' : sizeOf('overlap', overlap) },
     { text: sizeId === report.worst ? 'worst' : '' },
   ]);
   const common = (report.common?.checks ?? []).map(({ sizeId, margin }) => {

@@ -123,7 +123,7 @@ function makeHandlers(options: AskOptions): Handlers {
       withJoint(document, jointId, (project, resolved) => analyse(project, resolved, focus)),
     'joint.stress': ({ document, jointId, focus }) =>
       withJoint(document, jointId, (project, resolved) => {
-        const rows = governingModes(resolved, project.settings);
+        const rows = () => governingModes(resolved, project.settings);
         const stress = stressOf(project, resolved, focus, rows);
         if (!stress.ok || stress.value) return stress as Reply<Answers['joint.stress']>;
         return refuse(

@@ -9,8 +9,8 @@ export const sizeId = (joint: Joint, size: Size): string => `${joint.id}-${size.
 
 /**
  * The joint with what differs in this size put in. Diameter, wall, width and thickness are the
- * size's own where it gives them; its own loads take the place of the joint's, else the joint's are
- * multiplied by its load factor; sleeve walls are multiplied by its wall factor.
+ * size's own where it gives them, as are the loads; the load factor multiplies the loads, whose ever
+ * they are, and the wall factor the walls of the sleeve.
  */
 export function atSize(joint: Joint, size: Size): Joint {
   const { wallFactor = 1, loadFactor = 1 } = size;
@@ -31,7 +31,10 @@ export function atSize(joint: Joint, size: Size): Joint {
       ...named,
       width: width ?? one.width,
       strip: { ...one.strip, thickness: thickness ?? one.strip.thickness },
-      loads: loads ?? one.loads.map((load) => ({ ...load, force: tidy(load.force * loadFactor) })),
+      loads: (loads ?? one.loads).map((load) => ({
+        ...load,
+        force: tidy(load.force * loadFactor),
+      })),
     } as Joint;
   }
   const { outsideDiameter, tubeWall, loads } = size as SleeveSize;
@@ -43,14 +46,12 @@ export function atSize(joint: Joint, size: Size): Joint {
       outsideDiameter: outsideDiameter ?? one.tube.outsideDiameter,
       wall: tubeWall ?? one.tube.wall,
     },
-    loads:
-      loads ??
-      one.loads.map((load) => ({
-        case: load.case,
-        force: tidy(load.force * loadFactor),
-        moment: tidy(load.moment * loadFactor),
-        torque: tidy(load.torque * loadFactor),
-        shear: tidy(load.shear * loadFactor),
-      })),
+    loads: (loads ?? one.loads).map((load) => ({
+      case: load.case,
+      force: tidy(load.force * loadFactor),
+      moment: tidy(load.moment * loadFactor),
+      torque: tidy(load.torque * loadFactor),
+      shear: tidy(load.shear * loadFactor),
+    })),
   } as Joint;
 }

@@ -39,7 +39,7 @@ const sizeCommon = {
     .describe('Multiplies the walls of sleeve, plate or straps; 1 when left out.'),
   loadFactor: number('loadFactor')
     .optional()
-    .describe('Multiplies the loads; 1 when left out. With `loads` of its own, those.'),
+    .describe('Multiplies the loads, the joint’s or those of this size; 1 when left out.'),
 };
 const sizesOf = <S extends z.ZodType>(size: S) =>
   z

@@ -72,9 +72,15 @@ describe('explain', () => {
       '--gap',
       'max',
     ];
-    const { out } = await explain(...given, '--place', 'mouth', '--json');
+    const { out } = await explain(...given, '--json');
     const { margin } = JSON.parse(out) as Working;
     expect(margin).toMatchObject({ part: wall.part, caseId: 'wind-hot', gapState: 'max' });
+    const there = await explain(...given, '--place', margin!.place, '--json');
+    expect(there.out).toBe(out);
+    const other = margin!.place === 'root' ? 'mouth' : 'root';
+    const { err, code } = await explain(...given, '--place', other);
+    expect(code).toBe(2);
+    expect(err).toContain(`--place: This margin is listed for the place "${margin!.place}"`);
   });
 
   it('refuses in plain words', async () => {

@@ -49,6 +49,35 @@ describe('tolerances', () => {
   });
 });
 
+describe('limits within the reach of the tolerances', () => {
+  const flagsOf = async (tolerances: Project['settings']['tolerances']): Promise<string[]> => {
+    const document = await curlew();
+    document.settings.tolerances = tolerances;
+    const { flags } = await value<MattersReport>('joint.matters', { document, jointId });
+    return flags.map(({ code }) => code);
+  };
+
+  it('are told: the table of temperatures, gaps and loads that are held', async () => {
+    // Hard landing is wet at 60 °C, where the table of wet properties ends.
+    expect(
+      await flagsOf([{ input: 'service-temperature', distribution: 'uniform', spread: 5 }]),
+    ).toContain('outside-table');
+    expect(await flagsOf([{ input: 'gap', distribution: 'normal', spread: 0.1 }])).toContain(
+      'held-at-limit',
+    );
+    // Two standard deviations take all of the load away: it is computed at a twentieth.
+    expect(await flagsOf([{ input: 'load', distribution: 'normal', spread: 0.5 }])).toContain(
+      'held-at-limit',
+    );
+  });
+
+  it('are not told where none is reached', async () => {
+    const codes = await flagsOf([...few]);
+    expect(codes).not.toContain('outside-table');
+    expect(codes).not.toContain('held-at-limit');
+  });
+});
+
 describe('what matters', () => {
   it('starts from the middle, names the joint’s own margin, and tells how far it is', async () => {
     const document = await curlew();

@@ -245,8 +245,16 @@ describe('frame sizes', () => {
     const report = await analysed(false, broken);
     expect(report.sizes[0]!.lowest).not.toBeNull();
     expect(report.sizes[1]!.refused?.message).toContain('leaves no bore');
+    expect(report.sizes[1]!.refused?.field).toMatch(/^joints\.\d+\.sizes\.1$/);
     expect(report.common).toBeNull();
     expect(sizesAnswer(report)).toBe('Not computed: No bore.');
+  });
+
+  it('multiplies the loads of a size too by its load factor', () => {
+    const [, , own] = withSizes.sizes!;
+    const once = atSize(withSizes, own!).loads;
+    const twice = atSize(withSizes, { ...own!, loadFactor: 2 }).loads;
+    expect(twice.map(({ force }) => force)).toEqual(once.map(({ force }) => 2 * force));
   });
 
   it('are asked for where there are none', async () => {

@@ -162,7 +162,7 @@ export function columnOf(
     const { print, flags } = printingOf(project, resolved);
     const found = resolved.cases.find(({ loadCase }) => loadCase.id === common?.caseId);
     const focus = { ...common, gapState: 'nominal' as const };
-    const stress = found ? stressOf(project, resolved, focus, rows) : ok(null);
+    const stress = found ? stressOf(project, resolved, focus, () => rows) : ok(null);
     if (!stress.ok) return stress;
     const at = found?.loadCase ?? resolved.adhesive.states[0]!;
     const { temperature, moisture } = at;

@@ -3,7 +3,7 @@ import type { Step } from '../../model/card.ts';
 import { gapStates } from '../../model/joint/assembly.ts';
 import { isFlatSingle } from '../../model/layered/edge-loads.ts';
 import type { Mode } from '../../model/margins/asked.ts';
-import { type JointState, jointState } from '../../model/margins/state.ts';
+import { jointState } from '../../model/margins/state.ts';
 import { withOverlap } from '../../model/sweep/overlap-sweep.ts';
 import { domainsOf } from '../../model/validity/domains.ts';
 import { peakPeelWorking, peakShearWorking } from '../../model/working/drawn.ts';
@@ -23,10 +23,12 @@ import {
   kindOf,
   millimetres,
 } from '../../shared/words.ts';
+import { drawnRow, isCaseOf } from './drawn-row.ts';
 import { cardsOf } from './explain-cards.ts';
-import { drawn, isCaseOf, STATIONS } from './joint.ts';
+import { STATIONS } from './joint.ts';
 import { degrees, governingModes, radians } from './margins.ts';
 import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
+import { figureDomains } from './validity.ts';
 
 export type Figure = (typeof figures)[number];
 
@@ -84,15 +86,14 @@ export function explainFigure(
     title,
     where: where.filter((text) => text !== '').join(' · '),
     margin: null,
-    cards: cardsOf(steps, domainsLike(state, like, { theta, x, wholeBondFlows })),
+    cards: cardsOf(steps, figureDomains(state, like, { theta, x, wholeBondFlows })),
   });
 }
 
 /** The state that is drawn for a focus: what it leaves out is that of the governing row. */
 function seen({ settings }: Project, resolved: ResolvedJoint, { focus, there }: FigureQuestion) {
   const { input, adhesive } = resolved;
-  const whole = there.length === 1 && focus.gapState !== undefined && focus.theta !== undefined;
-  const row = whole ? undefined : drawn(governingModes(resolved, settings), focus, there);
+  const row = drawnRow(resolved, settings, focus, there, () => governingModes(resolved, settings));
   const found = there.find((one) => row && isCaseOf(one, row)) ?? there[0]!;
   const { loadCase, condition, input: loaded } = found;
   const states = gapStates(input);
@@ -106,26 +107,6 @@ function seen({ settings }: Project, resolved: ResolvedJoint, { focus, there }: 
     loadFactor: focus.loadFactor ?? 1,
   };
 }
-
-/** Domains as for a margin of that mode; a figure asks no factor and has no place of its own. */
-const domainsLike = (
-  state: JointState,
-  mode: Mode,
-  at: { readonly theta: number; readonly x: number; readonly wholeBondFlows: boolean },
-) =>
-  domainsOf(
-    {
-      mode,
-      part: '',
-      reached: 1,
-      asked: 1,
-      margin: 0,
-      place: 'within',
-      gapState: state.gapState,
-      ...at,
-    },
-    state,
-  );
 
 interface Seen {
   readonly theta: number;

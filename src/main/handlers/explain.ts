@@ -89,6 +89,13 @@ function explainMode(
       : refuse('not-found', 'subject', whyNot(mode, resolved, there));
   }
   const { state, result, loadCase, condition } = row;
+  if (place !== undefined && result.place !== place) {
+    return refuse(
+      'not-found',
+      'place',
+      `This margin is listed for the place "${result.place}": there is none at "${place}".`,
+    );
+  }
   const margin = toMargin(row, resolved, settings.targetMargin, '');
   const steps = marginWorking({ state, adhesive: resolved.adhesive, settings, result });
   const where = [

@@ -2,7 +2,6 @@
 import { layeredCurves } from '../../model/curves/layered-curves.ts';
 import { stressCurves } from '../../model/curves/stress-curves.ts';
 import { gapStates } from '../../model/joint/assembly.ts';
-import { WALL_MODES } from '../../model/margins/asked.ts';
 import { jointState } from '../../model/margins/state.ts';
 import {
   findPlateau,
@@ -23,62 +22,42 @@ import type {
 } from '../../shared/reports.ts';
 import { caseText } from '../../shared/words.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
+import { drawnRow, isCaseOf } from './drawn-row.ts';
 import { jointFlags } from './flags.ts';
 import { casesInFocus } from './focus.ts';
 import { describeJoint, modeLabel } from './labels.ts';
 import { degrees, type Governing, governingModes, radians, toMargin } from './margins.ts';
 import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 import { edgeMomentOf, ledgersOf, mapOf } from './stress-extras.ts';
+import { figureFlags } from './validity.ts';
 
 export const STATIONS = 161;
 
 /** As a list of gap states is read: from thin to thick, then the sides. */
 const IN_ORDER: readonly GapState[] = ['min', 'nominal', 'max', 'thin-side', 'thick-side'];
 
-export const isCaseOf = (one: ResolvedCase, { loadCase, condition }: Governing): boolean =>
-  one.loadCase === loadCase && one.condition === condition;
-
 const nameOf = (one: ResolvedCase | undefined): string =>
   one ? caseText(one.loadCase.name, one.condition?.name ?? null) : '';
 
-/**
- * The governing row that decides what is drawn when nothing is asked for.
- * @param there the cases in the focus
- */
-export function drawn(
-  rows: readonly Governing[],
-  { gapState }: Focus,
-  there: readonly ResolvedCase[],
-): Governing | undefined {
-  const fitting = rows.filter(
-    (row) =>
-      there.some((one) => isCaseOf(one, row)) &&
-      (gapState === undefined || row.result.gapState === gapState),
-  );
-  const ofBond = fitting.find(
-    ({ result }) => !WALL_MODES.has(result.mode) && result.mode !== 'durability-trough',
-  );
-  return ofBond ?? fitting[0];
-}
-
+/** @param rows the governing rows of the joint; asked for only where the focus names no case */
 export function stressOf(
   project: Project,
   resolved: ResolvedJoint,
   focus: Focus,
-  rows: readonly Governing[],
+  rows: () => readonly Governing[],
 ): Reply<StressReport | null> {
   const { cases, input, adhesive, joint } = resolved;
   if (cases.length === 0 && focus.caseId === undefined) return ok(null);
   const there = casesInFocus(project, resolved, focus);
   if (!there.ok) return there;
-  const row = drawn(rows, focus, there.value);
+  const { settings } = project;
+  const row = drawnRow(resolved, settings, focus, there.value, rows);
   const found = there.value.find((one) => row && isCaseOf(one, row)) ?? there.value[0]!;
   const states = gapStates(input);
   const wanted = focus.gapState ?? row?.result.gapState ?? 'nominal';
   const gapState = states.includes(wanted) ? wanted : 'nominal';
   const theta = focus.theta === undefined ? (row?.result.theta ?? 0) : radians(focus.theta);
   const loadFactor = focus.loadFactor ?? 1;
-  const { settings } = project;
   const state = jointState(input, adhesive, found.input, gapState, settings);
   const curves = stressCurves(
     state,
@@ -88,7 +67,10 @@ export function stressOf(
     focus.stations ?? STATIONS,
   );
   const layered = layeredCurves(state, theta, loadFactor, curves.x);
-  const flags = [];
+  const flags = figureFlags(state, theta, [
+    ...curves.bonds.map(({ peak }) => ({ like: 'adhesive-yield' as const, x: peak.x })),
+    ...layered.map(({ peak }) => ({ like: 'adhesive-peel' as const, x: peak.x })),
+  ]);
   if (!curves.carried) {
     flags.push({
       code: 'not-carried',
@@ -139,7 +121,7 @@ export function analyse(
 ): Reply<JointReport> {
   const { settings } = project;
   const rows = governingModes(resolved, settings);
-  const stress = stressOf(project, resolved, focus, rows);
+  const stress = stressOf(project, resolved, focus, () => rows);
   if (!stress.ok) return stress;
   return ok({
     jointId: resolved.joint.id,

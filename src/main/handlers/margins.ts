@@ -109,7 +109,10 @@ export function toMargin(
     theta: degrees(result.theta),
     part: result.part,
     typical: typicalBehind(result, resolved),
-    remark: remark || flows || plyRemark(result, state.assembly.flat) || remarkOf(result),
+    remark:
+      result.reached <= 0
+        ? 'reached by temperature alone, before any load'
+        : remark || flows || plyRemark(result, state.assembly.flat) || remarkOf(result),
     flags: marginFlags(result, state),
   };
 }

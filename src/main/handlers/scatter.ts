@@ -25,6 +25,7 @@ import { caseText } from '../../shared/words.ts';
 import type { JobContext } from '../jobs/progress.ts';
 import { modeLabel } from './labels.ts';
 import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
+import { limitFlags } from './scatter-limits.ts';
 import { inputLabel, reported, studyOfJoint } from './tolerances.ts';
 
 const caseNameOf = ({ loadCase, condition }: ResolvedCase): string =>
@@ -107,7 +108,7 @@ function flagsOf(own: Study, study: Study, { variations }: JointScatter): Flag[]
       message: `The knockdown for scatter, ${before}, is taken as 1 here: the adhesive's strength has a tolerance of its own.`,
     });
   }
-  return flags;
+  return [...flags, ...limitFlags(study, variations)];
 }
 
 export function matters(
@@ -146,7 +147,17 @@ export function scatter(
   const ready = prepare(project, resolved);
   if (!ready.ok) return ready;
   const { problem, common, words } = ready.value;
-  const outcome = scatterOf(problem, { ...options, progress });
+  let outcome: ScatterOutcome;
+  try {
+    outcome = scatterOf(problem, { ...options, progress });
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return refuse(
+      'not-computable',
+      'settings.tolerances',
+      `Over tolerances this wide ${error.message}. Narrow them, or have each sample computed by the full model.`,
+    );
+  }
   const { below, share, exact, check } = outcome;
   return ok({
     ...common,

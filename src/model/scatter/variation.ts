@@ -24,7 +24,7 @@ export interface Variation {
   readonly origin: ToleranceOrigin;
 }
 
-const bondsOf = ({ joint }: Study) =>
+export const bondsOf = ({ joint }: Study) =>
   joint.type === 'sleeve-double'
     ? [joint.innerBond, joint.outerBond]
     : joint.type === 'flat-double'

@@ -175,7 +175,7 @@ const changedAdhesive = (adhesive: AdhesiveInput, changes: Changes): AdhesiveInp
 
 function changedCase(loadCase: CaseInput, changes: Changes): CaseInput {
   const { force, moment, torque, shear } = loadCase.loads;
-  const by = Math.max(1 + (changes.load ?? 0), 0);
+  const by = times(1, changes.load);
   return {
     ...loadCase,
     temperature: loadCase.temperature + (changes['service-temperature'] ?? 0),

@@ -89,6 +89,13 @@ export function rangeOf(
       );
     }
   }
+  if (asked.from !== undefined && asked.to !== undefined && asked.from >= asked.to) {
+    return refuse(
+      'bad-request',
+      'to',
+      `The search must end above where it begins: ${asked.to} mm is not above ${asked.from} mm.`,
+    );
+  }
   const [least, most] =
     asked.from !== undefined && asked.to !== undefined
       ? [asked.from, asked.to]

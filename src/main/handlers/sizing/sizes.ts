@@ -44,10 +44,14 @@ export function sizesOf(
   const total = STEPS * sizes.length;
   const sized = sizes.map((size, i) => {
     let done = 0;
-    return sizeOne(project, resolved, size, () => {
+    const one = sizeOne(project, resolved, size, () => {
       done = Math.min(done + 1, STEPS);
       progress(STEPS * i + done, total, size.name);
     });
+    const { refused } = one.result;
+    // The fault is the size's: the joint itself may be sound.
+    const field = `joints.${index}.sizes.${i}`;
+    return refused ? { ...one, result: { ...one.result, refused: { ...refused, field } } } : one;
   });
   const results = sized.map(({ result }) => result);
   const lowest = results.reduce<SizeResult | null>(

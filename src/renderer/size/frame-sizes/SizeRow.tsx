@@ -164,7 +164,11 @@ function Result(props: { readonly result: SizeResult | null }): JSX.Element {
             <span class="hidden">{` ${stateWords[margin().state]}`}</span>
           </td>
           <td class="number">
-            {props.result?.overlap == null ? 'none' : sizeText('overlap', props.result.overlap)}
+            {props.result?.refused
+              ? '–'
+              : props.result?.overlap == null
+                ? 'none'
+                : sizeText('overlap', props.result.overlap)}
           </td>
         </>
       )}
