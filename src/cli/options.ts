@@ -17,11 +17,13 @@ export interface Option {
   read(text: string): Read;
 }
 
+const minus = (value: number | null): string => String(value).replace('-', '−');
+
 /** Ranges are those of the contract: nothing here says them a second time. */
 function numberIn(schema: z.ZodNumber): Option['read'] {
   const { minValue, maxValue } = schema;
   const whole = schema.format === 'safeint';
-  const range = `${whole ? 'a whole number' : 'a number'} from ${minValue} to ${maxValue}`;
+  const range = `${whole ? 'a whole number' : 'a number'} from ${minus(minValue)} to ${minus(maxValue)}`;
   return (text) => {
     const entry = readNumber(text);
     if (!entry.ok) return { wrong: `${entry.message} It takes ${range}.` };

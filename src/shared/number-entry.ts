@@ -44,6 +44,7 @@ function separated(text: string): string | null {
   const last = Math.max(text.lastIndexOf('.'), text.lastIndexOf(','));
   // The same mark twice can only part thousands; otherwise the last one is read as the point.
   const parted = marks === '' || (marks.length > 1 && new Set(marks).size === 1);
+  if (parted && marks.length > 1 && !/^[+-]?\d{1,3}(?:[.,]\d{3})+$/.test(text)) return null;
   const pointed = parted ? joined : `${bare(text.slice(0, last))}.${bare(text.slice(last + 1))}`;
   if (!parseDecimal(joined) || !parseDecimal(pointed)) return null;
   if (/^[+-]?[1-9]\d{0,2},\d{3}$/.test(text)) {

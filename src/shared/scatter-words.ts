@@ -70,14 +70,14 @@ export function checkSentences(report: ScatterReport): string[] {
   ];
 }
 
-/** `5th percentile +0.12 (+0.11 … +0.13)`. */
+/** `5th percentile +0.123 (+0.121 … +0.126)`: limits of many samples lie close together. */
 export const percentileText = ({
   share,
   value,
   low,
   high,
 }: ScatterReport['percentiles'][number]): string =>
-  `${ordinal(Math.round(100 * share))} percentile ${signed(value)} (${signed(low)} … ${signed(high)})`;
+  `${ordinal(Math.round(100 * share))} percentile ${signed(value, 3)} (${signed(low, 3)} … ${signed(high, 3)})`;
 
 const ordinal = (n: number): string =>
   `${n}${n === 1 ? 'st' : n === 2 ? 'nd' : n === 3 ? 'rd' : 'th'}`;

@@ -54,10 +54,10 @@ export const sentence = (text: string): string =>
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** `+0.42`, `−0.08`; the sign is the true one even where two decimals round to nothing. */
-export function signed(value: number): string {
+export function signed(value: number, decimals = 2): string {
   const size = Math.abs(value);
   const sign = value < 0 ? '−' : '+';
-  return size >= 99.995 ? `> ${sign}99` : `${sign}${size.toFixed(2)}`;
+  return size >= 99.995 ? `> ${sign}99` : `${sign}${size.toFixed(decimals)}`;
 }
 
 /** Three significant figures, never in powers: for readouts and labels beside a drawing. */

@@ -62,8 +62,8 @@ describe('the words of a command', () => {
     complains(['sweep', 'x', '--joint', 'a', '--joint', 'b'], '--joint stands twice'));
 
   it.each([
-    ['--theta', '361', 'a number from -360 to 360'],
-    ['--theta', '-361', 'a number from -360 to 360'],
+    ['--theta', '361', 'a number from −360 to 360'],
+    ['--theta', '-361', 'a number from −360 to 360'],
     ['--factor', '-1', 'a number from 0 to 100'],
     ['--factor', '1,5', 'write 1.5'],
     ['--factor', 'NaN', 'is not a number'],

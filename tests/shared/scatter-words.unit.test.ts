@@ -57,7 +57,7 @@ describe('words of scatter', () => {
       'uniform, −0.03 mm … 0 mm',
     );
     expect(percentileText({ share: 0.01, value: -0.02, low: -0.03, high: 0.01 })).toBe(
-      '1st percentile −0.02 (−0.03 … +0.01)',
+      '1st percentile −0.020 (−0.030 … +0.010)',
     );
   });
 });

@@ -97,9 +97,12 @@ describe('a frame size', () => {
     expect(jointSchema.safeParse(large).success).toBe(true);
   });
 
-  it('with loads of its own takes those, whatever its factor', () => {
+  it('with loads of its own takes those, times its factor', () => {
     const loads = [{ case: 'gust', force: 1, moment: 2, torque: 3, shear: 4 }];
-    expect(atSize(joint, { id: 'l', name: 'L', loadFactor: 9, loads }).loads).toEqual(loads);
+    expect(atSize(joint, { id: 'l', name: 'L', loads }).loads).toEqual(loads);
+    expect(atSize(joint, { id: 'l', name: 'L', loadFactor: 9, loads }).loads).toEqual([
+      { case: 'gust', force: 9, moment: 18, torque: 27, shear: 36 },
+    ]);
   });
 
   it('of a flat joint differs in width and thickness', () => {

@@ -123,7 +123,8 @@ export function SizePage(props: SizePageProps): JSX.Element {
           <header>
             <h2 id="section-title">Section</h2>
             <span class="units">
-              {[report()?.description, view() && scaleNote(view()!)].filter(Boolean).join(' · ')}
+              {/* What is not to scale must be said: where the line is cut, it is the description that goes. */}
+              {[view() && scaleNote(view()!), report()?.description].filter(Boolean).join(' · ')}
             </span>
             <ViewRow chosen={props.sizing.view()} onChoose={props.sizing.setView} />
           </header>

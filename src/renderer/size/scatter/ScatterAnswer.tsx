@@ -16,7 +16,7 @@ import { barsOf } from './histogram-data.ts';
 export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.Element {
   const report = () => props.report;
   const range = ({ low, high }: { low: number; high: number }): string =>
-    `${signed(low)} … ${signed(high)}`;
+    `${signed(low, 3)} … ${signed(high, 3)}`;
   return (
     <>
       <p class="study-answer">{belowSentence(report())}</p>
@@ -50,7 +50,7 @@ export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.El
               {(percentile) => (
                 <tr>
                   <th scope="row">{`${100 * percentile.share} % of samples below`}</th>
-                  <td class="number">{signed(percentile.value)}</td>
+                  <td class="number">{signed(percentile.value, 3)}</td>
                   <td>{`${range(percentile)} with ${100 * report().confidence} % confidence`}</td>
                 </tr>
               )}
