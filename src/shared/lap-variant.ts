@@ -1,7 +1,8 @@
 /** A joint with the other lap, and its sleeve walls by a factor: what a comparison varies. */
 import { convertLap, isFlat, type Lap, lapOf } from './convert-lap.ts';
-import type { Joint, Wall } from './project.ts';
+import type { Joint } from './project.ts';
 import { quantities } from './quantities.ts';
+import { mapWalls, namedWalls } from './vary-joint.ts';
 
 export type Plies = 'single' | 'double';
 
@@ -45,35 +46,23 @@ export function named<J extends Joint>(joint: J, id: string, name: string): J {
   return { ...kept, id: id.slice(0, ID), name: name.slice(0, NAME) } as J;
 }
 
-const wallKeys = {
-  'sleeve-single': ['sleeve'],
-  'sleeve-double': ['spigot', 'socket'],
-  'flat-single': ['plate'],
-  'flat-double': ['lowerStrap', 'upperStrap'],
-} as const satisfies Record<Joint['type'], readonly string[]>;
-
-/** Sleeve walls, plate or straps, under the names that the joint has for them. */
-export const sleeveWalls = (joint: Joint): readonly (readonly [key: string, wall: Wall])[] =>
-  wallKeys[joint.type].map((key) => [key, (joint as unknown as Record<string, Wall>)[key]!]);
-
 /** Thickness is kept to a tenth of a micrometre: nobody makes it closer. */
 const fine = (value: number): number => Math.round(value * 1e4) / 1e4;
 
 /** The same joint with every sleeve wall a factor thicker; tapers keep their shape. */
-export function scaleWalls(joint: Joint, factor: number): Joint {
-  const walls = sleeveWalls(joint).map(([key, wall]) => [
-    key,
-    { ...wall, atRoot: fine(wall.atRoot * factor), atMouth: fine(wall.atMouth * factor) },
-  ]);
-  return { ...joint, ...Object.fromEntries(walls) } as Joint;
-}
+export const scaleWalls = (joint: Joint, factor: number): Joint =>
+  mapWalls(joint, (wall) => ({
+    ...wall,
+    atRoot: fine(wall.atRoot * factor),
+    atMouth: fine(wall.atMouth * factor),
+  }));
 
 /** The wall that the project file would refuse, if any. */
 export function wallOutOfRange(
   joint: Joint,
 ): { readonly key: string; readonly value: number } | null {
   const { min, max } = quantities.wall;
-  for (const [key, wall] of sleeveWalls(joint)) {
+  for (const [key, wall] of namedWalls(joint)) {
     for (const end of ['atRoot', 'atMouth'] as const) {
       const value = wall[end];
       if (value < min || value > max) return { key: `${key}.${end}`, value };

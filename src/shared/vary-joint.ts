@@ -11,37 +11,27 @@ export type Vary = (typeof varied)[number];
 /** Sums and ratios of decimals, without the digits that only rounding made. */
 export const tidy = (value: number): number => Number(value.toPrecision(9));
 
-/** Walls of sleeve, plate or straps; the first gives the value. */
-export function sleeveWalls(joint: Joint): readonly Wall[] {
-  switch (joint.type) {
-    case 'sleeve-single':
-      return [joint.sleeve];
-    case 'sleeve-double':
-      return [joint.spigot, joint.socket];
-    case 'flat-single':
-      return [joint.plate];
-    case 'flat-double':
-      return [joint.lowerStrap, joint.upperStrap];
-  }
-}
+const wallKeys = {
+  'sleeve-single': ['sleeve'],
+  'sleeve-double': ['spigot', 'socket'],
+  'flat-single': ['plate'],
+  'flat-double': ['lowerStrap', 'upperStrap'],
+} as const satisfies Record<Joint['type'], readonly string[]>;
+
+/** Walls of sleeve, plate or straps, under the names that the joint has for them. */
+export const namedWalls = (joint: Joint): readonly (readonly [key: string, wall: Wall])[] =>
+  wallKeys[joint.type].map((key) => [key, (joint as unknown as Record<string, Wall>)[key]!]);
+
+/** The same without their names; the first gives the value. */
+export const sleeveWalls = (joint: Joint): readonly Wall[] =>
+  namedWalls(joint).map(([, wall]) => wall);
 
 /** The joint with each wall of the sleeve changed. */
-export function mapWalls(joint: Joint, change: (wall: Wall) => Wall): Joint {
-  switch (joint.type) {
-    case 'sleeve-single':
-      return { ...joint, sleeve: change(joint.sleeve) };
-    case 'sleeve-double':
-      return { ...joint, spigot: change(joint.spigot), socket: change(joint.socket) };
-    case 'flat-single':
-      return { ...joint, plate: change(joint.plate) };
-    case 'flat-double':
-      return {
-        ...joint,
-        lowerStrap: change(joint.lowerStrap),
-        upperStrap: change(joint.upperStrap),
-      };
-  }
-}
+export const mapWalls = (joint: Joint, change: (wall: Wall) => Wall): Joint =>
+  ({
+    ...joint,
+    ...Object.fromEntries(namedWalls(joint).map(([key, wall]) => [key, change(wall)])),
+  }) as Joint;
 
 export function bondsOf(joint: Joint): readonly Bond[] {
   switch (joint.type) {

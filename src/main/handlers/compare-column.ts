@@ -15,9 +15,8 @@ import { stressOf } from './joint.ts';
 import { describeJoint, modeLabel } from './labels.ts';
 import { degrees, type Governing, governingModes, toMargin } from './margins.ts';
 import { massOf, printingOf } from './mass.ts';
-import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
+import { type ResolvedCase, type ResolvedJoint, resolveAlone } from './resolve.ts';
 import { springsAt } from './springs.ts';
-import { resolveAlone } from './variant.ts';
 
 /** A joint to set beside others, and where it stands in the project. */
 export interface Place {

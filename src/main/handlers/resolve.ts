@@ -141,3 +141,12 @@ function jointInput(
     }
   }
 }
+
+/**
+ * A joint that need not stand in the project, resolved as if it did.
+ * @param index the place in the project that refusals about it name
+ */
+export const resolveAlone = (project: Project, joint: Joint, index = 0): ResolvedJoint => ({
+  ...resolveJoint({ ...project, joints: [joint] }, 0),
+  index,
+});

@@ -13,7 +13,6 @@ import {
   type Plies,
   pliesOf,
   scaleWalls,
-  sleeveWalls,
   wallOutOfRange,
   withLap,
 } from '../../shared/lap-variant.ts';
@@ -21,19 +20,16 @@ import type { Joint, Project } from '../../shared/project.ts';
 import { quantities } from '../../shared/quantities.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Equal, VariantReport } from '../../shared/reports-compare.ts';
+import { namedWalls } from '../../shared/vary-joint.ts';
 import { figure, millimetres, signed } from '../../shared/words.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { modeLabel } from './labels.ts';
-import { type Governing, governingModes } from './margins.ts';
+import { governingModes } from './margins.ts';
 import { massOf } from './mass.ts';
-import { type ResolvedJoint, resolveJoint } from './resolve.ts';
-
-/** A joint that need not stand in the project, resolved as if it did. */
-export const resolveAlone = (project: Project, joint: Joint): ResolvedJoint =>
-  resolveJoint({ ...project, joints: [joint] }, 0);
-
-/** What overlap, wall and gap are rounded to where the project does not say. */
-const OVERLAP_STEP = 1;
+import { type ResolvedJoint, resolveAlone } from './resolve.ts';
+import { judgeJoint } from './sizing/context.ts';
+import { rangeOf, stepOf } from './sizing/range.ts';
+import { shortestOverlap } from './sizing/size-joint.ts';
 
 export function variant(
   project: Project,
@@ -74,7 +70,7 @@ export function variant(
 }
 
 const thicknessWords = (joint: Joint): string =>
-  sleeveWalls(joint)
+  namedWalls(joint)
     .map(([key, { atRoot, atMouth }]) => {
       const name = key.replace('Strap', ' strap');
       const at = atRoot === atMouth ? `${atRoot}` : `${atRoot} to ${atMouth}`;
@@ -160,37 +156,31 @@ function atEqualMargin(
     );
   }
   const target = own.result.margin;
-  const step = settings.steps?.overlap ?? OVERLAP_STEP;
+  const step = stepOf(project, 'overlap');
+  const range = rangeOf(project, resolveAlone(project, plain, index), 'overlap', step, {});
+  if (!range.ok) return range;
   let looked = 0;
-  const known = new Map<number, Governing>();
-  const lowestAt = (steps: number): Governing => {
-    const before = known.get(steps);
-    if (before) return before;
-    seen.progress(Math.min(looked++, LOOKS - 1), LOOKS, 'overlaps');
-    const sized = { ...plain, overlap: overlapOf(steps, step) };
-    const [lowest] = governingModes(resolveAlone(project, sized), settings, true);
-    known.set(steps, lowest!);
-    return lowest!;
-  };
-  const reaches = (steps: number): boolean => lowestAt(steps).result.margin >= target;
-  const most = Math.floor(LONGEST_OVERLAP / step + 1e-9);
-  const least = Math.max(1, Math.ceil(quantities.overlap.min / step - 1e-9));
-  const found = shortest(
-    reaches,
-    Math.min(Math.max(Math.round(joint.overlap / step), least), most),
-    least,
-    most,
-  );
-  if (found === null) {
-    const { result } = lowestAt(most);
+  const judge = judgeJoint({
+    project,
+    joint: plain,
+    index,
+    vary: 'overlap',
+    target,
+    step,
+    onAnalysis: () => seen.progress(Math.min(looked++, LOOKS - 1), LOOKS, 'overlaps'),
+  });
+  const { sized } = shortestOverlap(judge, range.value);
+  if (!sized.found) {
+    const { result } = sized.best.row;
     return refuse(
       'not-computable',
       `joints.${index}.overlap`,
       `No overlap of the ${pliesOf(plain)} lap up to ${LONGEST_OVERLAP} mm reaches the margin ${signed(target)} of the joint as it is: ${modeLabel(result.mode, result.part)} stops it at ${signed(result.margin)}, whatever the overlap.`,
     );
   }
-  const { result } = lowestAt(found);
-  const overlap = overlapOf(found, step);
+  const { low } = sized.found;
+  const overlap = judge.value(low);
+  const { result } = judge.lowest(low)!;
   return ok({
     of: joint.id,
     joint: { ...plain, overlap },
@@ -205,37 +195,3 @@ function atEqualMargin(
 
 /** About as many overlaps as a search looks at. */
 const LOOKS = 16;
-
-const overlapOf = (steps: number, step: number): number => Number((steps * step).toPrecision(12));
-
-/**
- * The shortest that holds next to one that does not, by doubling away from the start and halving
- * between; `least` where even that holds, null where none does.
- */
-function shortest(
-  holds: (n: number) => boolean,
-  start: number,
-  least: number,
-  most: number,
-): number | null {
-  let [low, high] = [start, start];
-  if (holds(start)) {
-    while (holds(low)) {
-      if (low === least) return least;
-      high = low;
-      low = Math.max(least, Math.floor(low / 1.6));
-    }
-  } else {
-    while (!holds(high)) {
-      if (high === most) return null;
-      low = high;
-      high = Math.min(most, Math.ceil(high * 1.6));
-    }
-  }
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    if (holds(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
-}

@@ -7,7 +7,7 @@ import { type QuantityName, quantities } from '../../../shared/quantities.ts';
 import type { Margin } from '../../../shared/reports.ts';
 import { sleeveWalls, type Vary, variedValue, withValue } from '../../../shared/vary-joint.ts';
 import { questionOf, toMargin, withCase } from '../margins.ts';
-import { type ResolvedJoint, resolveJoint } from '../resolve.ts';
+import { type ResolvedJoint, resolveAlone } from '../resolve.ts';
 
 export const quantityOf: Readonly<Record<Vary, QuantityName>> = {
   overlap: 'overlap',
@@ -32,12 +32,6 @@ export interface JointJudge extends Judge {
   joint(multiple: number): Joint;
   margin(row: GoverningRow, multiple: number): Margin;
 }
-
-/** A joint that stands in the project, or could, in the model's terms. */
-export const resolveAlone = (project: Project, joint: Joint, index: number): ResolvedJoint => ({
-  ...resolveJoint({ ...project, joints: [joint] }, 0),
-  index,
-});
 
 export function judgeJoint(context: SizingContext): JointJudge {
   const { project, joint, index, vary, target, step, onAnalysis } = context;

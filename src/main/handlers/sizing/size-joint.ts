@@ -3,6 +3,7 @@
 import {
   ALIKE,
   type GridPoint,
+  nearest,
   type Sized,
   type SizePlan,
   size,
@@ -24,7 +25,7 @@ import { jointFlags } from '../flags.ts';
 import { governingModes, toMargin } from '../margins.ts';
 import type { ResolvedJoint } from '../resolve.ts';
 import { type JointJudge, judgeJoint, type SizingContext } from './context.ts';
-import { rangeOf, stepOf } from './range.ts';
+import { type Range, rangeOf, stepOf } from './range.ts';
 import { ladders, type Suggested, suggest } from './suggest.ts';
 
 export interface SizeQuestion {
@@ -119,6 +120,16 @@ export function sizeUpTo(
   if (sized.found || !further || plan.last >= last || !judge.reaches(last)) return { plan, sized };
   const longer = { ...plan, last };
   return { plan: longer, sized: size(judge, longer) };
+}
+
+/** The shortest overlap of a joint, without a drawing; where none reaches the target, where it comes nearest. */
+export function shortestOverlap(
+  judge: JointJudge,
+  { first, last, chosen }: Range,
+): { readonly plan: SizePlan; readonly sized: Sized } {
+  const begun = { first, last, wanted: 'smallest', drawn: false } as const;
+  const { plan, sized } = sizeUpTo(judge, begun, chosen);
+  return { plan, sized: sized.found ? sized : nearest(judge, plan) };
 }
 
 export const noLoad = ({ index, joint }: ResolvedJoint): Reply<never> =>

@@ -1,5 +1,4 @@
 /** The request `joint.sizes`: one joint in its frame sizes, and the overlap that each or all of them need. */
-import { nearest } from '../../../model/sizing/size.ts';
 import { MODEL_VERSION } from '../../../model/version.ts';
 import { atSize } from '../../../shared/frame-sizes.ts';
 import type { Project } from '../../../shared/project.ts';
@@ -8,10 +7,10 @@ import type { SizeResult, SizesReport } from '../../../shared/reports-sizing.ts'
 import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { guarded } from '../guarded.ts';
 import { governingModes, toMargin } from '../margins.ts';
-import type { ResolvedJoint } from '../resolve.ts';
-import { type JointJudge, judgeJoint, resolveAlone } from './context.ts';
+import { type ResolvedJoint, resolveAlone } from '../resolve.ts';
+import { type JointJudge, judgeJoint } from './context.ts';
 import { rangeOf, stepOf } from './range.ts';
-import { noLoad, sizeUpTo } from './size-joint.ts';
+import { noLoad, shortestOverlap } from './size-joint.ts';
 
 /** About how many analyses the sizing of one size takes. */
 const STEPS = 20;
@@ -88,11 +87,8 @@ function sizeOne(
     const step = stepOf(project, 'overlap');
     const range = rangeOf(project, own, 'overlap', step, {});
     if (!range.ok) return range;
-    const { first, last } = range.value;
     const judge = judgeJoint({ ...own, project, vary: 'overlap', target, step, onAnalysis });
-    const begun = { first, last, wanted: 'smallest', drawn: false } as const;
-    const { plan, sized } = sizeUpTo(judge, begun, true);
-    const end = sized.found ? sized : nearest(judge, plan);
+    const { plan, sized: end } = shortestOverlap(judge, range.value);
     const at = end.found?.low ?? end.best.multiple;
     return ok({
       judge,
