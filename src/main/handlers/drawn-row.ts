@@ -1,27 +1,15 @@
 /** Which governing row a drawing or a figure follows in what its focus leaves open. */
-import type { Mode } from '../../model/margins/asked.ts';
-import { WALL_MODES } from '../../model/margins/asked.ts';
+import { BOND_MODES } from '../../model/margins/asked.ts';
 import { governingRows } from '../../model/margins/governing.ts';
 import { statesOf } from '../../model/margins/over-states.ts';
 import type { Focus } from '../../shared/contract.ts';
 import type { Settings } from '../../shared/project.ts';
+import { statesInFocus } from './focus.ts';
 import { type Governing, questionOf, withCase } from './margins.ts';
 import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 
 export const isCaseOf = (one: ResolvedCase, { loadCase, condition }: Governing): boolean =>
   one.loadCase === loadCase && one.condition === condition;
-
-/** What the curves show: the trough is a rule of length, walls have no bond. */
-const isOfBonds = (mode: Mode): boolean => !WALL_MODES.has(mode) && mode !== 'durability-trough';
-const bondModes: ReadonlySet<Mode> = new Set<Mode>([
-  'adhesive-yield',
-  'adhesive-strain',
-  'adhesive-peel',
-  'peel-shear',
-  'interlaminar',
-  'fracture',
-  'cyclic-shear',
-]);
 
 /**
  * The row of the bonds with the lowest margin in the focus. A case that is named has a worst state of
@@ -43,15 +31,14 @@ export function drawnRow(
         there.some((one) => isCaseOf(one, row)) &&
         (gapState === undefined || row.result.gapState === gapState),
     );
-    return fitting.find(({ result }) => isOfBonds(result.mode)) ?? fitting[0];
+    return fitting.find(({ result }) => BOND_MODES.has(result.mode)) ?? fitting[0];
   }
   // All is said: nothing is left open.
   if (there.length === 1 && gapState !== undefined && focus.theta !== undefined) return undefined;
   const asked = { ...resolved, cases: there };
   const question = questionOf(asked, settings);
-  const all = statesOf(question);
-  const wanted = all.filter((state) => gapState === undefined || state.gapState === gapState);
-  const states = wanted.length > 0 ? wanted : all;
-  const [lowest] = governingRows(question, { onlyLowest: true, only: bondModes, states });
+  const wanted = statesInFocus(question, focus);
+  const states = wanted.length > 0 ? wanted : statesOf(question);
+  const [lowest] = governingRows(question, { onlyLowest: true, only: BOND_MODES, states });
   return lowest && withCase(lowest, asked);
 }

@@ -1,13 +1,13 @@
 /** Which result a question is about: the governing row, or the worst of a mode in one case. */
-import { gapStates } from '../../model/joint/assembly.ts';
 import type { ModelSettings } from '../../model/joint/types.ts';
-import { allModes } from '../../model/margins/all-modes.ts';
 import type { Mode } from '../../model/margins/asked.ts';
-import { jointState } from '../../model/margins/state.ts';
+import { overStates } from '../../model/margins/over-states.ts';
 import { refineStrength } from '../../model/margins/strength-clocking.ts';
 import type { Focus } from '../../shared/contract.ts';
 import type { Place } from '../../shared/reports.ts';
-import type { Governing } from './margins.ts';
+import { isCaseOf } from './drawn-row.ts';
+import { statesInFocus } from './focus.ts';
+import { type Governing, questionOf, withCase } from './margins.ts';
 import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 
 export interface About {
@@ -42,26 +42,25 @@ export function rowInFocus(
   settings: ModelSettings,
   rows: readonly Governing[],
   about: About,
-  { gapState }: Focus,
+  focus: Focus,
   there: readonly ResolvedCase[],
 ): Governing | null {
-  const isThere = ({ loadCase, condition, result }: Governing): boolean =>
-    there.some((one) => one.loadCase === loadCase && one.condition === condition) &&
-    (gapState === undefined || result.gapState === gapState);
-  const known = fitting(rows, about);
-  const listed = known.find(isThere);
+  const { gapState } = focus;
+  const isThere = (row: Governing): boolean =>
+    there.some((one) => isCaseOf(one, row)) &&
+    (gapState === undefined || row.result.gapState === gapState);
+  const listed = fitting(rows, about).find(isThere);
   if (listed) return listed;
-  const found: Governing[] = [];
-  for (const { loadCase, condition, input } of there) {
-    for (const gap of gapStates(resolved.input)) {
-      if (gapState !== undefined && gap !== gapState) continue;
-      const state = jointState(resolved.input, resolved.adhesive, input, gap, settings);
-      const only = onlyFor(about.mode);
-      for (const result of allModes(state, resolved.adhesive, settings.factors, { only })) {
-        found.push({ result, loadCase, condition, state });
-      }
-    }
-  }
+  const asked = { ...resolved, cases: there };
+  const question = questionOf(asked, settings);
+  const states = overStates(
+    question,
+    { only: onlyFor(about.mode) },
+    statesInFocus(question, focus),
+  );
+  const found = [...states].flatMap(({ caseIndex, state, modes }) =>
+    modes.map((result) => withCase({ result, caseIndex, state }, asked)),
+  );
   const [worst] = fitting(found, about).sort((a, b) => a.result.margin - b.result.margin);
   return worst ? { ...worst, result: refineStrength(worst.state, worst.result) } : null;
 }

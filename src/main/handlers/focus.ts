@@ -1,4 +1,5 @@
 /** Which of a joint's cases a question is about: the load case, and the surroundings it is judged in. */
+import { type Question, type StateName, statesOf } from '../../model/margins/over-states.ts';
 import type { Focus } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
@@ -16,6 +17,13 @@ export const isWanted = (
 ): boolean =>
   (caseId === undefined || loadCase.id === caseId) &&
   (conditionId === undefined || conditionIdOf({ condition }) === conditionId);
+
+/** The states of a question in the gap state that a focus names; all of them when it names none. */
+export const statesInFocus = (
+  question: Question,
+  { gapState }: Pick<Focus, 'gapState'>,
+): StateName[] =>
+  statesOf(question).filter((state) => gapState === undefined || state.gapState === gapState);
 
 const list = (ids: readonly string[]): string => [...new Set(ids)].join(', ') || 'none';
 

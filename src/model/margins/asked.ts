@@ -34,6 +34,14 @@ export const WALL_MODES: ReadonlySet<Mode> = new Set<Mode>([
   'first-ply',
 ]);
 
+/** Modes of the bonds but the durability trough, which is a rule of length and not of strength. */
+export const BOND_MODES: ReadonlySet<Mode> = new Set<Mode>([
+  'adhesive-yield',
+  'adhesive-strain',
+  'cyclic-shear',
+  ...PEEL_MODES,
+]);
+
 /** Modes that end the joint; the others limit its service. */
 export const FAILURE_MODES: ReadonlySet<Mode> = new Set([
   'adhesive-strain',

@@ -4,7 +4,7 @@
  */
 import { assemble } from '../joint/assembly.ts';
 import type { JointInput } from '../joint/types.ts';
-import { type Mode, PEEL_MODES, WALL_MODES } from '../margins/asked.ts';
+import { BOND_MODES, type Mode, WALL_MODES } from '../margins/asked.ts';
 import { overStates, type Question } from '../margins/over-states.ts';
 import type { ModeResult } from '../margins/result.ts';
 import { severestFirst } from '../margins/severest-first.ts';
@@ -28,13 +28,7 @@ interface CaseMode {
 
 const bondOnly: ReadonlySet<Mode> = new Set(['adhesive-strain']);
 /** All but the durability trough, which is a rule of length. */
-const service: ReadonlySet<Mode> = new Set<Mode>([
-  'adhesive-yield',
-  'adhesive-strain',
-  'cyclic-shear',
-  ...PEEL_MODES,
-  ...WALL_MODES,
-]);
+const service: ReadonlySet<Mode> = new Set<Mode>([...BOND_MODES, ...WALL_MODES]);
 
 const ratioOf = ({ reached, asked }: ModeResult): number => reached / asked;
 
