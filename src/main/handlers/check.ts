@@ -2,13 +2,13 @@
 import { MODEL_VERSION } from '../../model/version.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import { ok, type Reply } from '../../shared/reply.ts';
-import type { CheckReport, JointSummary, MarginState } from '../../shared/reports.ts';
+import type { CheckReport, JointSummary } from '../../shared/reports.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
-import { dealtBack } from '../jobs/shares.ts';
+import { mergeShares } from '../jobs/shares.ts';
 import { lowestOfJoint } from './corners.ts';
 import { jointFlags } from './flags.ts';
 import { guarded } from './guarded.ts';
-import { describeJoint } from './labels.ts';
+import { countStates, describeJoint } from './labels.ts';
 import { toMargin } from './margins.ts';
 import { resolveJoint } from './resolve.ts';
 
@@ -42,12 +42,6 @@ function summarise(
 /** Progress counts load cases; a joint without one is a step too. */
 const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
 
-const countStates = (joints: readonly JointSummary[]): CheckReport['counts'] => {
-  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
-  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
-  return counts;
-};
-
 /**
  * @param context with a `share`, only every so manyth joint is judged, and the report holds these
  * alone: `mergeChecks` puts the shares together
@@ -76,13 +70,5 @@ export function check(project: Project, context: JobContext = unwatched): CheckR
 }
 
 /** The report of the whole project from those of its shares, in their order. */
-export function mergeChecks(replies: readonly Reply<CheckReport>[]): Reply<CheckReport> {
-  const shares: CheckReport[] = [];
-  for (const reply of replies) {
-    // What is wrong with the project, every share says.
-    if (!reply.ok) return reply;
-    shares.push(reply.value);
-  }
-  const joints = dealtBack(shares.map((share) => share.joints));
-  return ok({ ...shares[0]!, joints, counts: countStates(joints) });
-}
+export const mergeChecks = (replies: readonly Reply<CheckReport>[]): Reply<CheckReport> =>
+  mergeShares(replies, (joints: readonly JointSummary[]) => ({ counts: countStates(joints) }));

@@ -13,12 +13,11 @@ import type {
   CornerMargin,
   CornersReport,
   JointCorners,
-  MarginState,
 } from '../../shared/reports.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
-import { dealtBack } from '../jobs/shares.ts';
+import { mergeShares } from '../jobs/shares.ts';
 import { guarded } from './guarded.ts';
-import { describeJoint } from './labels.ts';
+import { countStates, describeJoint } from './labels.ts';
 import { type Governing, questionOf, toMargin, withCase } from './margins.ts';
 import { type ResolvedJoint, resolveJoint } from './resolve.ts';
 
@@ -110,12 +109,6 @@ export interface CornersQuestion {
 /** Progress counts cells; a joint without a load case is a step too. */
 const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
 
-const countStates = (joints: readonly JointCorners[]): CornersReport['counts'] => {
-  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
-  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
-  return counts;
-};
-
 const countLooks = (joints: readonly JointCorners[]): number =>
   joints.reduce((sum, { states }) => sum + states, 0);
 
@@ -174,13 +167,8 @@ export function corners(
 }
 
 /** The report of the whole project from those of its shares, in their order. */
-export function mergeCorners(replies: readonly Reply<CornersReport>[]): Reply<CornersReport> {
-  const shares: CornersReport[] = [];
-  for (const reply of replies) {
-    // What is wrong with the project, every share says.
-    if (!reply.ok) return reply;
-    shares.push(reply.value);
-  }
-  const joints = dealtBack(shares.map((share) => share.joints));
-  return ok({ ...shares[0]!, joints, counts: countStates(joints), states: countLooks(joints) });
-}
+export const mergeCorners = (replies: readonly Reply<CornersReport>[]): Reply<CornersReport> =>
+  mergeShares(replies, (joints: readonly JointCorners[]) => ({
+    counts: countStates(joints),
+    states: countLooks(joints),
+  }));

@@ -54,3 +54,12 @@ export function modeLabel(mode: Mode, part: string, atRoot = false): string {
 /** The state follows the margin as computed, not as rounded for display. */
 export const marginState = (margin: number, target: number): MarginState =>
   margin < 0 ? 'fails' : margin < target ? 'low' : 'holds';
+
+/** How many joints stand in each state; one without a margin in none. */
+export function countStates(
+  joints: readonly { readonly lowest: { readonly state: MarginState } | null }[],
+): Record<MarginState, number> {
+  const counts: Record<MarginState, number> = { fails: 0, low: 0, holds: 0 };
+  for (const { lowest } of joints) if (lowest) counts[lowest.state]++;
+  return counts;
+}

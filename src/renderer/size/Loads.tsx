@@ -1,7 +1,9 @@
 /** The load cases that act on the joint, each with its kind and the state of the adhesive in it. */
+
 import { createMemo, For, type JSX, Show } from 'solid-js';
 import type { Joint, LoadCase } from '../../shared/project.ts';
 import { environment, kindOf } from '../../shared/words.ts';
+import { RemoveButton } from '../parts/RemoveButton.tsx';
 import { Choice } from './Choice.tsx';
 import type { FieldSource } from './entry.ts';
 import { loadInputs, noLoad } from './form-model.ts';
@@ -43,17 +45,11 @@ export function Loads(props: LoadsProps): JSX.Element {
             <div class="load">
               <div class="load-head">
                 <h3>{name()}</h3>
-                <button
-                  type="button"
-                  class="quiet"
-                  aria-label={`Remove ${name()}`}
+                <RemoveButton
+                  label={`Remove ${name()}`}
                   title={`Take ${name()} off this joint`}
-                  onClick={() => remove(caseId)}
-                >
-                  <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
-                    <path d="M1 1 L8 8 M8 1 L1 8" />
-                  </svg>
-                </button>
+                  onRemove={() => remove(caseId)}
+                />
               </div>
               <Show when={caseOf(caseId)}>
                 {(load) => (

@@ -1,7 +1,9 @@
 /** The project's conditions, and which load cases are judged in all of them. */
+
 import { For, Index, type JSX, Show } from 'solid-js';
 import type { Condition, LoadCase } from '../../../shared/project.ts';
 import { environment, kindOf } from '../../../shared/words.ts';
+import { RemoveButton } from '../../parts/RemoveButton.tsx';
 import { Choice } from '../../size/Choice.tsx';
 import type { FieldSource } from '../../size/entry.ts';
 import { NumberField } from '../../size/NumberField.tsx';
@@ -74,17 +76,11 @@ export function Conditions(props: FieldSource): JSX.Element {
                     props.project.edit(['conditions', k, 'moisture'], moisture)
                   }
                 />
-                <button
-                  type="button"
-                  class="quiet"
-                  aria-label={`Remove condition ${k + 1}, ${condition().name}`}
+                <RemoveButton
+                  label={`Remove condition ${k + 1}, ${condition().name}`}
                   title="Take this condition away"
-                  onClick={() => remove(k)}
-                >
-                  <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
-                    <path d="M1 1 L8 8 M8 1 L1 8" />
-                  </svg>
-                </button>
+                  onRemove={() => remove(k)}
+                />
               </div>
             )}
           </Index>

@@ -1,7 +1,9 @@
 /** Strength against gap, from coupons: rows of a gap and what is left there. */
+
 import { createUniqueId, Index, type JSX, Show } from 'solid-js';
 import type { Knockdowns } from '../../../shared/project.ts';
 import { quantities } from '../../../shared/quantities.ts';
+import { RemoveButton } from '../../parts/RemoveButton.tsx';
 import { type Path, valueAt } from '../../state/project.ts';
 import type { FieldSource } from '../entry.ts';
 import { NumberField } from '../NumberField.tsx';
@@ -70,17 +72,11 @@ export function GapTable(props: GapTableProps): JSX.Element {
                 help: 'Their strength over that at the gap of the states above.',
               }}
             />
-            <button
-              type="button"
-              class="quiet"
-              aria-label={`Remove gap row ${k + 1}`}
+            <RemoveButton
+              label={`Remove gap row ${k + 1}`}
               title="Take this row away"
-              onClick={() => remove(k)}
-            >
-              <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
-                <path d="M1 1 L8 8 M8 1 L1 8" />
-              </svg>
-            </button>
+              onRemove={() => remove(k)}
+            />
           </div>
         )}
       </Index>

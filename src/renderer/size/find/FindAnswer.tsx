@@ -48,7 +48,7 @@ export function FindAnswer(props: FindAnswerProps): JSX.Element {
           )}
         </Show>
       </div>
-      <p class="find-note">{varyNote(props.report)}</p>
+      <p class="asked-note">{varyNote(props.report)}</p>
       <Show when={props.report.found}>
         {(found) => (
           <table class="rows">
@@ -95,7 +95,7 @@ export function FindAnswer(props: FindAnswerProps): JSX.Element {
       </Show>
       <Show when={props.report.suggestions.length > 0 || props.report.noHelp.length > 0}>
         <h3>What would help</h3>
-        <p class="find-note">Each was put through the same sizing before it was offered.</p>
+        <p class="asked-note">Each was put through the same sizing before it was offered.</p>
         <table class="rows">
           <caption class="hidden">Changes that help</caption>
           <tbody>
@@ -116,7 +116,7 @@ export function FindAnswer(props: FindAnswerProps): JSX.Element {
             </For>
           </tbody>
         </table>
-        <p class="find-note">{noHelpText(props.report)}</p>
+        <p class="asked-note">{noHelpText(props.report)}</p>
       </Show>
     </div>
   );

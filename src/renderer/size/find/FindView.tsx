@@ -4,10 +4,9 @@ import { unwrap } from 'solid-js/store';
 import type { Joint } from '../../../shared/project.ts';
 import { inWordsOf, sizeText, varyWords } from '../../../shared/sizing-words.ts';
 import { type Vary, varied, variedValue } from '../../../shared/vary-joint.ts';
-import { sentence } from '../../../shared/words.ts';
-import { JobProgress } from '../../parts/JobProgress.tsx';
 import { LooseNumber, readLoose } from '../../parts/LooseNumber.tsx';
 import { createFound } from '../../state/found.ts';
+import { FoundStatus } from '../FoundStatus.tsx';
 import type { ViewProps } from '../views.ts';
 import { FindAnswer } from './FindAnswer.tsx';
 
@@ -123,10 +122,7 @@ export function FindView(props: ViewProps): JSX.Element {
         <SizeField of="from" label="Look from" />
         <SizeField of="to" label="to" />
       </form>
-      <JobProgress job={found.job} label="Sizing" />
-      <Show when={found.stopped() && !found.job.running()}>
-        <p class="find-note">Stopped before an answer was found.</p>
-      </Show>
+      <FoundStatus found={found} label="Sizing" stopped="Stopped before an answer was found." />
       <Show when={used()}>
         {(done) => (
           <p class="find-used" role="status">
@@ -146,14 +142,11 @@ export function FindView(props: ViewProps): JSX.Element {
           </p>
         )}
       </Show>
-      <Show when={found.refusal()}>
-        {(error) => <p class="refused">{sentence(error().message)}</p>}
-      </Show>
       <Show
         when={found.answer()}
         fallback={
           <Show when={!found.refusal() && !found.job.running()}>
-            <p class="find-note">
+            <p class="asked-note">
               Finds the smallest size that reaches the target in every mode, load case and gap
               state, and checks it by the full analysis. Where none does, it says what stops it and
               tries what would help.

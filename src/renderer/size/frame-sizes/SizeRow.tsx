@@ -1,10 +1,12 @@
 /** One frame size: what differs from the joint, and its figures once they are computed. */
+
 import { type Accessor, createUniqueId, For, type JSX, Show } from 'solid-js';
 import type { FlatSize, Joint, SleeveSize } from '../../../shared/project.ts';
 import type { SizeResult } from '../../../shared/reports.ts';
 import { setBy, sizeText } from '../../../shared/sizing-words.ts';
 import { sentence, signed, stateWords } from '../../../shared/words.ts';
 import { Mark } from '../../parts/Mark.tsx';
+import { RemoveButton } from '../../parts/RemoveButton.tsx';
 import type { FieldSource } from '../entry.ts';
 import { loadFields } from '../form-model.ts';
 import { NumberField } from '../NumberField.tsx';
@@ -76,17 +78,11 @@ export function SizeRow(props: SizeRowProps): JSX.Element {
         </td>
         <Result result={props.result} />
         <td>
-          <button
-            type="button"
-            class="quiet"
-            aria-label={`Remove ${props.size().name}`}
+          <RemoveButton
+            label={`Remove ${props.size().name}`}
             title="Remove this size"
-            onClick={() => props.onRemove()}
-          >
-            <svg width="9" height="9" viewBox="0 0 9 9" aria-hidden="true">
-              <path d="M1 1 L8 8 M8 1 L1 8" />
-            </svg>
-          </button>
+            onRemove={() => props.onRemove()}
+          />
         </td>
       </tr>
       <Show when={props.result?.lowest}>

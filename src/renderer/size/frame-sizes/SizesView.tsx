@@ -3,9 +3,9 @@ import { createSignal, For, Index, type JSX, Show } from 'solid-js';
 import type { FlatSize, SleeveSize } from '../../../shared/project.ts';
 import type { SizesReport } from '../../../shared/reports.ts';
 import { sizesAnswer, sizeText } from '../../../shared/sizing-words.ts';
-import { sentence, signed } from '../../../shared/words.ts';
-import { JobProgress } from '../../parts/JobProgress.tsx';
+import { signed } from '../../../shared/words.ts';
 import { createFound } from '../../state/found.ts';
+import { FoundStatus } from '../FoundStatus.tsx';
 import type { ViewProps } from '../views.ts';
 import { columnsOf, newSize } from './columns.ts';
 import { SizeRow } from './SizeRow.tsx';
@@ -80,20 +80,18 @@ function Table(props: ViewProps): JSX.Element {
           Add a size
         </button>
       </form>
-      <JobProgress job={found.job} label="Frame sizes" />
-      <Show when={found.stopped() && !found.job.running()}>
-        <p class="find-note">Stopped before all sizes were computed.</p>
-      </Show>
-      <Show when={found.refusal()}>
-        {(error) => <p class="refused">{sentence(error().message)}</p>}
-      </Show>
+      <FoundStatus
+        found={found}
+        label="Frame sizes"
+        stopped="Stopped before all sizes were computed."
+      />
       <Show when={found.old()}>
         <p class="stale-word">Figures of the joint before its last change. Analyse again.</p>
       </Show>
       <Show
         when={sizes().length > 0}
         fallback={
-          <p class="find-note">
+          <p class="asked-note">
             The same joint in other sizes of the frame: add them, give what differs, and they are
             analysed together.
           </p>
@@ -186,7 +184,7 @@ function Common(props: {
       </div>
       <Show when={props.report.common}>
         {(common) => (
-          <p class="find-note">
+          <p class="asked-note">
             {`Checked with ${sizeText('overlap', common().overlap)}: ${common()
               .checks.map(({ sizeId, margin }) => `${nameOf(sizeId)} ${signed(margin.margin)}`)
               .join(', ')}.`}

@@ -1,9 +1,8 @@
 /** Which input's tolerance moves the lowest margin most: a tornado, largest first, and its figures. */
 import { type JSX, Show } from 'solid-js';
 import { middleSentence } from '../../../shared/scatter-words.ts';
-import { sentence } from '../../../shared/words.ts';
-import { JobProgress } from '../../parts/JobProgress.tsx';
 import { createFound } from '../../state/found.ts';
+import { FoundStatus } from '../FoundStatus.tsx';
 import { Tolerances } from '../tolerances/Tolerances.tsx';
 import type { ViewProps } from '../views.ts';
 import { Tornado } from './Tornado.tsx';
@@ -31,13 +30,7 @@ export function MattersView(props: ViewProps): JSX.Element {
           Compute
         </button>
       </form>
-      <JobProgress job={found.job} label="What matters" />
-      <Show when={found.stopped() && !found.job.running()}>
-        <p class="study-note">Stopped before it was done.</p>
-      </Show>
-      <Show when={found.refusal()}>
-        {(refusal) => <p class="refused">{sentence(refusal().message)}</p>}
-      </Show>
+      <FoundStatus found={found} label="What matters" stopped="Stopped before it was done." />
       <Show when={found.answer()}>
         {(report) => (
           <div class="study-result" classList={{ 'is-old': found.old() }}>

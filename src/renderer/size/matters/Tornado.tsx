@@ -1,8 +1,10 @@
 /** One row for each input: its bar about the middle margin on a common axis, and the figures of it. */
+
 import { createMemo, For, type JSX, Show } from 'solid-js';
 import type { InputTolerance, MattersBar, MattersReport } from '../../../shared/reports-scatter.ts';
 import { changeText, lowestText } from '../../../shared/scatter-words.ts';
 import { signed } from '../../../shared/words.ts';
+import { Hatch } from '../../parts/Hatch.tsx';
 import { type BarScale, barScale } from './bar-scale.ts';
 
 const HEIGHT = 18;
@@ -137,21 +139,5 @@ function BarOf(props: {
         y2={HEIGHT}
       />
     </svg>
-  );
-}
-
-function Hatch(props: { readonly id: string }): JSX.Element {
-  return (
-    <defs>
-      <pattern
-        id={props.id}
-        width="5"
-        height="5"
-        patternUnits="userSpaceOnUse"
-        patternTransform="rotate(45)"
-      >
-        <line class="hatch" x1="0" y1="0" x2="0" y2="5" />
-      </pattern>
-    </defs>
   );
 }

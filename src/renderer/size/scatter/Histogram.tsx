@@ -1,7 +1,9 @@
 /** The histogram, drawn to the size of its place; below zero in the colour of what fails, and hatched. */
+
 import { createMemo, For, type JSX, Show } from 'solid-js';
 import type { ScatterReport } from '../../../shared/reports-scatter.ts';
 import { signed } from '../../../shared/words.ts';
+import { Hatch } from '../../parts/Hatch.tsx';
 import { createSize } from '../../size-of.ts';
 import { LEFT } from '../section/scale.ts';
 import { barsOf, histogramSentence, ticksOf } from './histogram-data.ts';
@@ -62,17 +64,7 @@ export function Histogram(props: { readonly report: ScatterReport }): JSX.Elemen
               role="img"
               aria-label={histogramSentence(props.report)}
             >
-              <defs>
-                <pattern
-                  id="histogram-hatch"
-                  width="5"
-                  height="5"
-                  patternUnits="userSpaceOnUse"
-                  patternTransform="rotate(45)"
-                >
-                  <line class="hatch" x1="0" y1="0" x2="0" y2="5" />
-                </pattern>
-              </defs>
+              <Hatch id="histogram-hatch" />
               <For each={bars()}>
                 {({ from, to, count }) => {
                   const below = to <= 1e-12;

@@ -82,8 +82,8 @@ export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.El
           </tbody>
         </table>
       </div>
-      <p class="study-note">{middleSentence(report())}</p>
-      <p class="study-note">{checkSentences(report()).join(' ')}</p>
+      <p class="asked-note">{middleSentence(report())}</p>
+      <p class="asked-note">{checkSentences(report()).join(' ')}</p>
       <ul class="study-notes">
         <For each={report().flags}>{({ message }) => <li>{message}</li>}</For>
       </ul>

@@ -1,9 +1,8 @@
 /** How the lowest margin scatters over all tolerances at once: what to draw, how many, and the answer. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { scatterDefaults } from '../../../shared/reports-scatter.ts';
-import { sentence } from '../../../shared/words.ts';
-import { JobProgress } from '../../parts/JobProgress.tsx';
 import { createFound } from '../../state/found.ts';
+import { FoundStatus } from '../FoundStatus.tsx';
 import { PlainNumber } from '../tolerances/PlainNumber.tsx';
 import { Tolerances } from '../tolerances/Tolerances.tsx';
 import type { ViewProps } from '../views.ts';
@@ -84,13 +83,7 @@ export function ScatterView(props: ViewProps): JSX.Element {
           Start
         </button>
       </form>
-      <JobProgress job={found.job} label="Scatter" />
-      <Show when={found.stopped() && !found.job.running()}>
-        <p class="study-note">Stopped: nothing was counted.</p>
-      </Show>
-      <Show when={found.refusal()}>
-        {(refusal) => <p class="refused">{sentence(refusal().message)}</p>}
-      </Show>
+      <FoundStatus found={found} label="Scatter" stopped="Stopped: nothing was counted." />
       <Show when={found.answer()}>
         {(report) => (
           <div class="study-result" classList={{ 'is-old': found.old() }}>

@@ -112,7 +112,7 @@ export function Tolerances(props: Pick<ViewProps, 'bridge' | 'project' | 'index'
           </For>
         </tbody>
       </table>
-      <p class="study-note">
+      <p class="asked-note">
         Spread: standard deviation of a normal distribution, half-width of the others. One draw
         moves every wall, bond and case alike. Tolerances are assumptions: coupons and measured
         parts decide.
