@@ -1,26 +1,12 @@
 /** The one door to the model: requests, replies, refusals. */
 import { describe, expect, it } from 'vitest';
-import { type Ask, createAsk } from '../../src/main/ask.ts';
-import type { Project } from '../../src/shared/project.ts';
-import type { Reply } from '../../src/shared/reply.ts';
 import type {
   CheckReport,
   JointReport,
-  Opened,
   StressReport,
   SweepReport,
 } from '../../src/shared/reports.ts';
-
-const ask: Ask = createAsk({ carrier: 'terminal' });
-
-async function value<T>(name: string, input: unknown): Promise<T> {
-  const reply = (await ask(name, input)) as Reply<T>;
-  if (!reply.ok) throw new Error(`${name}: ${reply.error.field} ${reply.error.message}`);
-  return reply.value;
-}
-
-const curlew = async (): Promise<Project> =>
-  structuredClone((await value<Opened>('project.demo', {})).document);
+import { ask, curlew, value } from './asking.ts';
 
 describe('Curlew', () => {
   it('shows all three states, the failing one first in need', async () => {

@@ -1,24 +1,14 @@
 /** Variants and comparisons: what is made equal is equal, and the reasons are in the figures. */
 import { describe, expect, it, vi } from 'vitest';
-import { createAsk } from '../../src/main/ask.ts';
 import type { Joint, Project } from '../../src/shared/project.ts';
 import type { Reply } from '../../src/shared/reply.ts';
-import type { JointReport, Opened, StressReport } from '../../src/shared/reports.ts';
+import type { JointReport, StressReport } from '../../src/shared/reports.ts';
 import type { CompareReport, Equal, VariantReport } from '../../src/shared/reports-compare.ts';
 import type { SpringsReport } from '../../src/shared/reports-springs.ts';
 import { expectClose } from '../support/close.ts';
+import { ask, curlew, value } from './asking.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
-const ask = createAsk({ carrier: 'terminal' });
-
-async function value<T>(name: string, input: object): Promise<T> {
-  const reply = (await ask(name, input)) as Reply<T>;
-  if (!reply.ok) throw new Error(`${name}: ${reply.error.field} ${reply.error.message}`);
-  return reply.value;
-}
-const curlew = async (): Promise<Project> =>
-  structuredClone((await value<Opened>('project.demo', {})).document);
-
 const variant = (document: Project, jointId: string, lap: 'single' | 'double', equal: Equal) =>
   value<VariantReport>('joint.variant', { document, jointId, lap, equal });
 const withVariant = (document: Project, { of, joint }: VariantReport): Project => ({

@@ -1,22 +1,10 @@
 /** What long requests tell while they work; the answer is the same whoever follows. */
 import { describe, expect, it } from 'vitest';
-import { createAsk } from '../../src/main/ask.ts';
 import { mergeChecks } from '../../src/main/handlers/check.ts';
 import type { Share } from '../../src/main/jobs/progress.ts';
-import type { Project } from '../../src/shared/project.ts';
 import type { Reply } from '../../src/shared/reply.ts';
-import type { CheckReport, Opened } from '../../src/shared/reports.ts';
-
-const ask = createAsk({ carrier: 'terminal' });
-
-async function value<T>(name: string, input: unknown): Promise<T> {
-  const reply = (await ask(name, input)) as Reply<T>;
-  if (!reply.ok) throw new Error(`${name}: ${reply.error.field} ${reply.error.message}`);
-  return reply.value;
-}
-
-const curlew = async (): Promise<Project> =>
-  structuredClone((await value<Opened>('project.demo', {})).document);
+import type { CheckReport } from '../../src/shared/reports.ts';
+import { ask, curlew, value } from './asking.ts';
 
 describe('long requests', () => {
   /** Asks, and gives back every step that was told. */

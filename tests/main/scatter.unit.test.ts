@@ -1,23 +1,16 @@
 /** Tolerances, what matters and scatter, through the door. */
 import { describe, expect, it, vi } from 'vitest';
-import { createAsk } from '../../src/main/ask.ts';
 import type { Project } from '../../src/shared/project.ts';
 import type { Reply } from '../../src/shared/reply.ts';
-import type { Opened } from '../../src/shared/reports.ts';
 import type {
   InputTolerance,
   MattersReport,
   ScatterReport,
 } from '../../src/shared/reports-scatter.ts';
+import { ask, curlew } from './asking.ts';
 
 vi.setConfig({ testTimeout: 180_000 });
 
-const ask = createAsk({ carrier: 'terminal' });
-async function curlew(): Promise<Project> {
-  const reply = (await ask('project.demo', {})) as Reply<Opened>;
-  if (!reply.ok) throw new Error(reply.error.message);
-  return structuredClone(reply.value.document);
-}
 async function value<T>(name: string, input: unknown, context = {}): Promise<T> {
   const reply = (await ask(name, input, context)) as Reply<T>;
   if (!reply.ok) throw new Error(`${reply.error.field}: ${reply.error.message}`);

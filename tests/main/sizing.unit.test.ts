@@ -1,21 +1,12 @@
 /** The requests joint.size and joint.sizes: answers that the analysis of the joint confirms. */
 import { describe, expect, it } from 'vitest';
-import { createAsk } from '../../src/main/ask.ts';
 import { atSize } from '../../src/shared/frame-sizes.ts';
 import type { Joint, Project } from '../../src/shared/project.ts';
 import { readProject } from '../../src/shared/read-project.ts';
-import type { Reply } from '../../src/shared/reply.ts';
 import type { JointReport, Opened, SizesReport, SizingReport } from '../../src/shared/reports.ts';
 import { noHelpText, sizesAnswer, sizingAnswer } from '../../src/shared/sizing-words.ts';
 import { withValue } from '../../src/shared/vary-joint.ts';
-
-const ask = createAsk({ carrier: 'terminal' });
-
-async function value<T>(name: string, input: unknown): Promise<T> {
-  const reply = (await ask(name, input)) as Reply<T>;
-  if (!reply.ok) throw new Error(`${name}: ${reply.error.field} ${reply.error.message}`);
-  return reply.value;
-}
+import { ask, value } from './asking.ts';
 
 const { document: curlew } = await value<Opened>('project.demo', {});
 const jointOf = (id: string): Joint => structuredClone(curlew.joints.find((one) => one.id === id)!);

@@ -1,8 +1,6 @@
 /** What is said of a wall of plies: held and free constants, scaled plies, faces of tube and strip. */
 import { describe, expect, it } from 'vitest';
-import { createAsk } from '../../src/main/ask.ts';
 import type { Project } from '../../src/shared/project.ts';
-import type { Reply } from '../../src/shared/reply.ts';
 import type {
   JointReport,
   LaminateReport,
@@ -11,14 +9,7 @@ import type {
   Working,
 } from '../../src/shared/reports.ts';
 import { expectClose } from '../support/close.ts';
-
-const ask = createAsk({ carrier: 'terminal' });
-
-async function value<T>(name: string, input: unknown): Promise<T> {
-  const reply = (await ask(name, input)) as Reply<T>;
-  if (!reply.ok) throw new Error(`${name}: ${reply.error.field} ${reply.error.message}`);
-  return reply.value;
-}
+import { value } from './asking.ts';
 
 /** The demonstration, its strip and the tube of its boom tip made of this stack, in walls of this size. */
 async function laidUp(stack: string, wall: number): Promise<Project> {

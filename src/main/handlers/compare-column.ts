@@ -1,9 +1,8 @@
 /** One column of a comparison: everything that is set side by side, of one joint. */
-import { assemble, gapStates } from '../../model/joint/assembly.ts';
-import { allModes } from '../../model/margins/all-modes.ts';
+import { assemble } from '../../model/joint/assembly.ts';
 import type { Mode } from '../../model/margins/asked.ts';
+import { overStates } from '../../model/margins/over-states.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
-import { jointState } from '../../model/margins/state.ts';
 import { refineStrength } from '../../model/margins/strength-clocking.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import { ok, type Reply, type RequestError } from '../../shared/reply.ts';
@@ -13,7 +12,7 @@ import { jointFlags } from './flags.ts';
 import { guarded } from './guarded.ts';
 import { stressOf } from './joint.ts';
 import { describeJoint, modeLabel } from './labels.ts';
-import { degrees, type Governing, governingModes, toMargin } from './margins.ts';
+import { degrees, type Governing, governingModes, questionOf, toMargin } from './margins.ts';
 import { massOf, printingOf } from './mass.ts';
 import { type ResolvedCase, type ResolvedJoint, resolveAlone } from './resolve.ts';
 import { springsAt } from './springs.ts';
@@ -42,16 +41,15 @@ export interface Strength {
 /** The worst of the joint's gaps; null where no load acts in the case. */
 function strengthIn(
   { settings }: Project,
-  { input, adhesive }: ResolvedJoint,
-  { input: loaded }: ResolvedCase,
+  resolved: ResolvedJoint,
+  compared: ResolvedCase,
 ): Strength | null {
-  const found = gapStates(input).flatMap((gapState) => {
-    const state = jointState(input, adhesive, loaded, gapState, settings);
-    const modes = allModes(state, adhesive, settings.factors, { only: bondFailures });
-    return modes
+  const question = questionOf({ ...resolved, cases: [compared] }, settings);
+  const found = [...overStates(question, { only: bondFailures })].flatMap(({ state, modes }) =>
+    modes
       .filter(({ mode }) => bondFailures.has(mode))
-      .map((result) => refineStrength(state, result));
-  });
+      .map((result) => refineStrength(state, result)),
+  );
   const lowest = (results: readonly ModeResult[]): ModeResult | undefined =>
     results.toSorted((a, b) => a.reached - b.reached)[0];
   const shear = lowest(found.filter(({ mode }) => mode === 'adhesive-strain'));

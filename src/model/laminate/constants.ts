@@ -45,6 +45,14 @@ const NEGLIGIBLE = 1e-9;
 const largest = (p: Plane): number => Math.max(p.c11, p.c22, p.c66);
 const largestAny = (p: Plane): number => Math.max(...Object.values(p).map(Math.abs));
 
+/** From a flexibility: Ex = 1/(t·a11), Ey = 1/(t·a22), Gxy = 1/(t·a66), νxy = −a12/a11. */
+export const elasticConstants = (t: number, flexibility: Plane) => ({
+  axialModulus: 1 / (t * flexibility.c11),
+  hoopModulus: 1 / (t * flexibility.c22),
+  shearModulus: 1 / (t * flexibility.c66),
+  poisson: -flexibility.c12 / flexibility.c11,
+});
+
 /**
  * From a = A⁻¹: Ex = 1/(t·a11), Ey = 1/(t·a22), Gxy = 1/(t·a66), νxy = −a12/a11, α = a·N_T.
  * A alone: no curvature, which is exact when B = 0.
@@ -58,10 +66,7 @@ export function inPlaneConstants(stiffness: LaminateStiffness): InPlaneConstants
   );
   const scale = largest(a);
   return {
-    axialModulus: 1 / (t * flexibility.c11),
-    hoopModulus: 1 / (t * flexibility.c22),
-    shearModulus: 1 / (t * flexibility.c66),
-    poisson: -flexibility.c12 / flexibility.c11,
+    ...elasticConstants(t, flexibility),
     axialExpansion,
     hoopExpansion,
     shearExpansion,

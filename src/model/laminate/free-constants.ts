@@ -2,7 +2,7 @@
  * Engineering constants of a wall that is free to bend and twist, beside those of `constants.ts`,
  * which hold the curvature suppressed. The two agree when B = 0.
  */
-import { inPlaneConstants, type PlaneConstants, released } from './constants.ts';
+import { elasticConstants, inPlaneConstants, type PlaneConstants, released } from './constants.ts';
 import { addTriple, invertPlane, times } from './plane.ts';
 import type { LaminateStiffness } from './stack.ts';
 
@@ -16,14 +16,7 @@ export function freeConstants(stiffness: LaminateStiffness): PlaneConstants {
   const flexibility = invertPlane(released(a, b, d));
   const force = addTriple(thermalForce, times(b, times(invertPlane(d), thermalMoment)), -1);
   const [axialExpansion, hoopExpansion] = times(flexibility, force);
-  return {
-    axialModulus: 1 / (t * flexibility.c11),
-    hoopModulus: 1 / (t * flexibility.c22),
-    shearModulus: 1 / (t * flexibility.c66),
-    poisson: -flexibility.c12 / flexibility.c11,
-    axialExpansion,
-    hoopExpansion,
-  };
+  return { ...elasticConstants(t, flexibility), axialExpansion, hoopExpansion };
 }
 
 /** A constant that changes by less than this share when the wall is let free is not told twice. */

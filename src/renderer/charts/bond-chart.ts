@@ -5,7 +5,7 @@
 import { figure, millimetres } from '../../shared/words.ts';
 import { drawFoot, drawRungs } from './axes.ts';
 import type { BondCurve, BondPicture } from './bond-picture.ts';
-import { nearest } from './bond-picture.ts';
+import { lineOf, nearest } from './bond-picture.ts';
 import { LINE, linesBox, makeLabelSet, writeLines } from './label-set.ts';
 import { arrowUp, ring, rule } from './pen.ts';
 import { type Box, type LabelWish, type Point, placeLabels } from './place-labels.ts';
@@ -203,12 +203,7 @@ export function makeBondChart(canvas: HTMLCanvasElement): BondChart {
       const xHigh = (view.width - PADDING.right - view.left) / view.scale;
       plot.show(
         { xLow: 0, xHigh, yLow: range.low, yHigh: range.high },
-        next.curves.map(({ values, colour, dash, width }) => ({
-          points: next.x.map((x, i) => ({ x, y: values[i] ?? 0 })),
-          colour: ink[colour],
-          dash,
-          width,
-        })),
+        next.curves.map((curve) => lineOf(curve, next.x, ink)),
       );
     },
     hover(pixel) {

@@ -1,5 +1,6 @@
 /** What a chart along the bond is given to paint: plain arrays, no report. */
 import type { Ink } from './ink.ts';
+import type { Curve } from './plot.ts';
 
 export interface BondView {
   /** Left edge of the overlap, pixels from the left of the canvas. */
@@ -29,6 +30,18 @@ export interface BondCurve {
     readonly text: string | null;
   } | null;
 }
+
+/** A curve as the plot draws it. */
+export const lineOf = (
+  { values, colour, dash, width }: BondCurve,
+  x: readonly number[],
+  ink: Ink,
+): Curve => ({
+  points: x.map((at, i) => ({ x: at, y: values[i] ?? 0 })),
+  colour: ink[colour],
+  dash,
+  width,
+});
 
 export interface BondPlot {
   readonly x: readonly number[];

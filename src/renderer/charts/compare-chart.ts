@@ -1,7 +1,7 @@
 /** Curves of several joints over one another on one axis, each with its own stations. */
 import { figure, millimetres } from '../../shared/words.ts';
 import { drawFoot, drawRungs } from './axes.ts';
-import { nearest } from './bond-picture.ts';
+import { lineOf, nearest } from './bond-picture.ts';
 import type { CompareCurve, ComparePlot } from './compare-data.ts';
 import type { Ink } from './ink.ts';
 import { LINE, linesBox, makeLabelSet, writeLines } from './label-set.ts';
@@ -158,12 +158,7 @@ export function makeCompareChart(canvas: HTMLCanvasElement): CompareChart {
       const { span, range, ink } = next;
       plot.show(
         { xLow: span.low, xHigh: span.high, yLow: range.low, yHigh: range.high },
-        next.curves.map(({ x, values, colour, dash, width }) => ({
-          points: x.map((at, i) => ({ x: at, y: values[i] ?? 0 })),
-          colour: ink[colour],
-          dash,
-          width,
-        })),
+        next.curves.map((curve) => lineOf(curve, curve.x, ink)),
       );
     },
     hover(pixel) {

@@ -1,8 +1,7 @@
 /** From the reports of several joints to one plot: what is drawn, and what is said of it. */
 import type { BondStress, StressReport } from '../../shared/reports.ts';
 import { figure, millimetres } from '../../shared/words.ts';
-import { isMain, placeAlong, type Range, tableStations } from './bond-picture.ts';
-import type { Ink } from './ink.ts';
+import { type BondCurve, isMain, placeAlong, type Range, tableStations } from './bond-picture.ts';
 import { countedPeel, drawnStrengths } from './peel-data.ts';
 import { allowables, shearRange } from './shear-data.ts';
 
@@ -18,20 +17,9 @@ export type Quantity = 'shear' | 'peel';
 /** The end that all are drawn from. */
 export type From = 'root' | 'mouth';
 
-export interface CompareCurve {
-  /** As the readout under the pointer calls it: `B outer`. */
-  readonly name: string;
+/** A curve with stations of its own: overlaps differ. */
+export interface CompareCurve extends BondCurve {
   readonly x: readonly number[];
-  readonly values: readonly number[];
-  readonly colour: keyof Ink;
-  readonly dash: readonly number[];
-  readonly width: number;
-  /** Ringed, and labelled unless another label speaks for it. */
-  readonly peak: {
-    readonly x: number;
-    readonly value: number;
-    readonly text: string | null;
-  } | null;
 }
 
 export interface ComparePlot {

@@ -58,6 +58,26 @@ export function writeLines(
   });
 }
 
+/** Pixels between a place and its readout. */
+const ASIDE = 10;
+
+/** The readout of a place at its side: right of it, or left where the frame ends; between top and foot. */
+export function writeBeside(
+  context: CanvasRenderingContext2D,
+  lines: readonly { text: string; colour: string }[],
+  place: Point,
+  area: Box,
+  halo: string,
+): void {
+  const { width, height } = linesBox(context, lines);
+  const right = place.x + ASIDE;
+  const corner = {
+    x: right + width < area.right ? right : place.x - ASIDE - width,
+    y: Math.min(area.bottom - height - 4, Math.max(area.top, place.y + LINE / 2)),
+  };
+  writeLines(context, lines, corner, halo);
+}
+
 export const linesBox = (
   context: CanvasRenderingContext2D,
   lines: readonly { text: string }[],

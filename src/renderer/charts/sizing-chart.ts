@@ -5,7 +5,7 @@ import { signed } from '../../shared/words.ts';
 import { drawFoot, drawRungs } from './axes.ts';
 import type { Painted } from './Canvas.tsx';
 import type { Ink } from './ink.ts';
-import { type LabelSet, LINE, linesBox, makeLabelSet, writeLines } from './label-set.ts';
+import { type LabelSet, LINE, makeLabelSet, writeBeside } from './label-set.ts';
 import { ring, rule } from './pen.ts';
 import type { Point } from './place-labels.ts';
 import { makePlot, type Painter } from './plot.ts';
@@ -133,12 +133,7 @@ export function makeSizingChart(canvas: HTMLCanvasElement): Painted<SizingPictur
       { text: sizeText(report.vary, near.value), colour: ink.ink },
       { text: `${signed(near.margin)} ${near.label}`, colour: ink.ink },
     ];
-    const { width, height } = linesBox(context, lines);
-    const corner = {
-      x: place.x + 10 + width < area.right ? place.x + 10 : place.x - 10 - width,
-      y: Math.min(area.bottom - height - 4, Math.max(area.top, place.y + LINE / 2)),
-    };
-    writeLines(context, lines, corner, ink.paper);
+    writeBeside(context, lines, place, area, ink.paper);
   }
 
   const plot = makePlot(canvas, { padding, under, over });

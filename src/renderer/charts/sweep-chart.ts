@@ -3,7 +3,7 @@ import type { SweepReport } from '../../shared/reports.ts';
 import { figure, millimetres } from '../../shared/words.ts';
 import { drawFoot, drawRungs } from './axes.ts';
 import type { Ink } from './ink.ts';
-import { type LabelSet, LINE, linesBox, makeLabelSet, writeLines } from './label-set.ts';
+import { type LabelSet, LINE, makeLabelSet, writeBeside } from './label-set.ts';
 import { ring, rule } from './pen.ts';
 import type { Point } from './place-labels.ts';
 import { makePlot, type Painter } from './plot.ts';
@@ -152,13 +152,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
       { text: `bond ${figure(here.bond)}`, colour: ink.shear },
       { text: `${here.mode} ${figure(here.all)}`, colour: ink.ink },
     ];
-    const { width, height } = linesBox(context, lines);
-    const fitsRight = x(at) + 10 + width < area.right;
-    const corner = {
-      x: fitsRight ? x(at) + 10 : x(at) - 10 - width,
-      y: Math.min(area.bottom - height - 4, Math.max(area.top, y(here.all) + LINE / 2)),
-    };
-    writeLines(context, lines, corner, ink.paper);
+    writeBeside(context, lines, { x: x(at), y: y(here.all) }, area, ink.paper);
   }
 
   const plot = makePlot(canvas, { padding, under, over });
