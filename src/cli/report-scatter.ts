@@ -85,7 +85,7 @@ export function scatterText(report: ScatterReport, joint: Joint, paper: Paper): 
   return parts(
     paragraph(`${joint.name}: ${belowSentence(report)}`, width),
     paragraph(
-      `${report.percentiles.map(percentileText).join('; ')}. Mean ${signed(mean)}, standard deviation ${deviation.toFixed(3)}, lowest ${signed(lowest)}, highest ${signed(highest)}.`,
+      `${report.percentiles.map(percentileText).join('; ')}. Mean ${signed(mean, 3)}, standard deviation ${deviation.toFixed(3)}, lowest ${signed(lowest, 3)}, highest ${signed(highest, 3)}.`,
       width,
     ),
     paragraph(middleSentence(report), width),

@@ -1,5 +1,6 @@
 /** The one door to the model: requests, replies, refusals. */
 import { describe, expect, it } from 'vitest';
+import type { Project } from '../../src/shared/project.ts';
 import type {
   CheckReport,
   JointReport,
@@ -78,6 +79,47 @@ describe('the state that is drawn', () => {
     expect(other.x).toHaveLength(11);
     expect(other.x[0]).toBe(0);
     expect(other.x[10]).toBe(35);
+  });
+
+  it('draws a case that is named at its own worst state, whichever other cases there are', async () => {
+    const document = await curlew();
+    for (const { id: jointId, loads } of document.joints) {
+      for (const { case: caseId } of loads) {
+        const drawn = (project: Project): Promise<StressReport> =>
+          value('joint.stress', { document: project, jointId, focus: { caseId, stations: 2 } });
+        const alone = structuredClone(document);
+        const joint = alone.joints.find(({ id }) => id === jointId)!;
+        joint.loads = joint.loads.filter((load) => load.case === caseId) as typeof joint.loads;
+        const [one, other] = [await drawn(document), await drawn(alone)];
+        expect([one.gapState, one.theta, one.conditionId]).toEqual([
+          other.gapState,
+          other.theta,
+          other.conditionId,
+        ]);
+        const { margins } = await value<JointReport>('joint.analyse', {
+          document: alone,
+          jointId,
+          focus: {},
+        });
+        const ofBond = margins.find(
+          ({ mode, part }) => mode !== 'durability-trough' && / ?bond$/.test(part),
+        )!;
+        expect(one.gapState).toBe(ofBond.gapState);
+        expect(one.theta).toBeCloseTo(ofBond.theta, 6);
+      }
+    }
+  });
+
+  it('flags what the drawn figures leave of their domains, and nothing where they leave none', async () => {
+    const document = await curlew();
+    const asked = { jointId: 'boom-tip', focus: { caseId: 'gust' } };
+    const inside = await value<StressReport>('joint.stress', { document, ...asked });
+    expect(inside.flags).toEqual([]);
+    document.loadCases.find(({ id }) => id === 'gust')!.temperature = -120;
+    const cold = await value<StressReport>('joint.stress', { document, ...asked });
+    expect(cold.flags.map(({ code }) => code)).toContain('outside-table');
+    // Each once, though shear and peel both leave it.
+    expect(new Set(cold.flags.map(({ message }) => message)).size).toBe(cold.flags.length);
   });
 
   it('shows the most the bond carries where it cannot carry the load, and says so', async () => {

@@ -106,7 +106,7 @@ export function AddList(props: AddListProps): JSX.Element {
                   props.onDone();
                 }}
               >
-                {letter} {joint.name}
+                {columns().length > 1 ? `${letter} ${joint.name}` : joint.name}
               </button>
             )}
           </For>

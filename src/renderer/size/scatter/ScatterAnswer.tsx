@@ -57,13 +57,13 @@ export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.El
             </For>
             <tr>
               <th scope="row">mean</th>
-              <td class="number">{signed(report().mean)}</td>
+              <td class="number">{signed(report().mean, 3)}</td>
               <td>{`standard deviation ${report().deviation.toFixed(3)}`}</td>
             </tr>
             <tr>
               <th scope="row">lowest, highest</th>
-              <td class="number">{signed(report().lowest)}</td>
-              <td>{signed(report().highest)}</td>
+              <td class="number">{signed(report().lowest, 3)}</td>
+              <td>{signed(report().highest, 3)}</td>
             </tr>
           </tbody>
         </table>
