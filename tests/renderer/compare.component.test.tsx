@@ -69,7 +69,7 @@ describe('a joint by itself', () => {
       'Double lap at equal added mass: The mass is not known.',
     );
     expect(screen.queryByText('changes not saved')).toBeNull();
-    press('A Boom tip');
+    press('Boom tip');
     await compared(1);
     expect(asked().columns).toEqual([{ joint: 'tip' }, { variant: 'tip-by-hand' }]);
   });
