@@ -3,6 +3,7 @@
  * what it sends. The Electron bridge, the loopback route and the command line all derive from it.
  */
 import { z } from 'zod';
+import { gapCheckSchema, measuredSurfaceSchema } from './project-bench.ts';
 import { quantities } from './quantities.ts';
 import type { Reply } from './reply.ts';
 import type {
@@ -21,6 +22,7 @@ import type {
   Working,
 } from './reports.ts';
 import type { CompareReport, VariantReport } from './reports-compare.ts';
+import type { GapLimitsReport, GapReport, GapVerdict, Kept } from './reports-gap.ts';
 import {
   type InputTolerance,
   type MattersReport,
@@ -58,6 +60,9 @@ export const figures = [
   'edge-moment',
 ] as const;
 
+/** Surfaces as read so far; the plan of the joint is told by `src/shared/measuring-plan.ts`. */
+const measured = z.array(measuredSurfaceSchema).max(4);
+
 const job = z.string().min(1).max(64);
 /** Input of a long request: an id that the caller chooses, by which to follow and to stop it. */
 const long = <S extends z.core.$ZodShape>(shape: S) =>
@@ -76,6 +81,14 @@ const quickRequests = {
   'joint.springs': z.strictObject({ document, jointId, caseId: caseId.optional() }),
   /** How the inputs of the joint vary: of the project, of the joint, or typical. */
   'joint.tolerances': z.strictObject({ document, jointId }),
+  /** The gap between measured parts: mistakes, gaps, uncertainty, adhesive; no margins. */
+  'joint.gap': z.strictObject({ document, jointId, measured }),
+  /** Keeps a check of measured parts outside the project file, as at each entry. */
+  'bench.keep': z.strictObject({ project: z.string().max(120), check: gapCheckSchema }),
+  /** What is kept of a project's checks. */
+  'bench.kept': z.strictObject({ project: z.string().max(120) }),
+  /** Puts a kept check away: it is offered no more. */
+  'bench.drop': z.strictObject({ project: z.string().max(120), checkId: z.string().max(64) }),
   'laminate.describe': z.strictObject({
     document,
     adherendId: z.string().max(64),
@@ -139,6 +152,10 @@ const longRequests = {
     lap: z.enum(['single', 'double']),
     equal: z.enum(['overlap', 'mass', 'margin']),
   }),
+  /** May these parts be bonded: `joint.gap`, and the margins at the gap as measured. */
+  'joint.gap-verdict': long({ document, jointId, measured }),
+  /** Gaps at which the joint reaches its target, those at which coupons exist, those that are set. */
+  'joint.gap-limits': long({ document, jointId }),
   /** The lowest margin at both ends of each input's tolerance. */
   'joint.matters': long({ document, jointId }),
   /** The lowest margin of many samples of the inputs. */
@@ -190,6 +207,12 @@ export interface Answers {
   'joint.tolerances': readonly InputTolerance[];
   'joint.matters': MattersReport;
   'joint.scatter': ScatterReport;
+  'joint.gap': GapReport;
+  'joint.gap-verdict': GapVerdict;
+  'joint.gap-limits': GapLimitsReport;
+  'bench.keep': { readonly at: string };
+  'bench.kept': Kept;
+  'bench.drop': { readonly dropped: boolean };
   'joint.variant': VariantReport;
   'project.compare': CompareReport;
 }

@@ -1,5 +1,6 @@
 /** Joints of the project file: one schema for each type, walls, bonds and loads among them. */
 import { z } from 'zod';
+import { benchSchema } from './project-bench.ts';
 import { id, name, number } from './project-fields.ts';
 
 const wallSchema = z
@@ -64,7 +65,13 @@ const flatSizes = sizesOf(
   }),
 );
 
-const jointCommon = { id, name, overlap: number('overlap'), adhesive: id };
+const jointCommon = {
+  id,
+  name,
+  overlap: number('overlap'),
+  adhesive: id,
+  bench: benchSchema.optional(),
+};
 
 export const sleeveSingleSchema = z.strictObject({
   ...jointCommon,

@@ -1,5 +1,6 @@
 /** Materials of the project file: adherends, the plies of laminates, adhesives. */
 import { z } from 'zod';
+import { processSchema } from './project-bench.ts';
 import { id, name, number, sourceSchema } from './project-fields.ts';
 
 const density = number('density')
@@ -162,6 +163,7 @@ export const adhesiveSchema = z.strictObject({
     })
     .optional()
     .describe('S-N line: allowed peak shear = yield × min(1, coefficient × cycles^−exponent).'),
+  process: processSchema.optional(),
   density,
   source: sourceSchema,
 });

@@ -4,11 +4,13 @@
  * Checks that need several fields at once are in `project-rules.ts`.
  */
 import { z } from 'zod';
+import { gapCheckSchema, instrumentSchema } from './project-bench.ts';
 import { id, name, note, number } from './project-fields.ts';
 import { jointSchema } from './project-joints.ts';
 import { adherendSchema, adhesiveSchema, moistureSchema, plySchema } from './project-materials.ts';
 import { settingsSchema } from './project-settings.ts';
 
+export * from './project-bench.ts';
 export type { Source } from './project-fields.ts';
 export * from './project-joints.ts';
 export * from './project-materials.ts';
@@ -66,6 +68,16 @@ export const projectShape = z.strictObject({
     .max(200)
     .optional()
     .describe('Other shapes of a joint, to compare; no part of the frame.'),
+  instruments: z
+    .array(instrumentSchema)
+    .max(40)
+    .optional()
+    .describe('What diameters are read with at the bench; a usual caliper when left out.'),
+  gapChecks: z
+    .array(gapCheckSchema)
+    .max(5000)
+    .optional()
+    .describe('Measured parts and what was said of them, the oldest first.'),
 });
 
 export type LoadCase = z.infer<typeof loadCaseSchema>;

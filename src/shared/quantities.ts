@@ -3,7 +3,20 @@
  * range in which it makes physical sense. The schema refuses what is outside; the input fields,
  * the JSON Schema and the messages all read this table.
  */
-export type Unit = 'mm' | 'MPa' | 'N' | 'N/mm' | 'N·mm' | '°C' | '1/K' | 'kg/m³' | '1' | 'cycles';
+export type Unit =
+  | 'mm'
+  | 'MPa'
+  | 'N'
+  | 'N/mm'
+  | 'N·mm'
+  | '°C'
+  | '1/K'
+  | 'kg/m³'
+  | '°'
+  | 'min'
+  | 'h'
+  | '1'
+  | 'cycles';
 
 export interface Quantity {
   /** What a person calls it, lower case, as it stands in a sentence. */
@@ -144,6 +157,34 @@ export const quantities = {
   toleranceSize: quantity('spread', 'mm', 0, 100, 'Of a size.'),
   toleranceTemperature: quantity('spread', '°C', 0, 200, 'Of a temperature.'),
   toleranceShare: quantity('spread', '1', 0, 0.9, 'Share of the value: 0.05 is 5 %.'),
+  diameter: quantity('diameter', 'mm', 0.1, 1100, 'As the instrument reads it.'),
+  station: quantity('station', 'mm', 0, 500, 'Distance from the mouth of the sleeve.'),
+  clocking: quantity('clocking', '°', 0, 179.999, 'Turn from the mark on the tube.'),
+  instrumentError: quantity(
+    'instrument error',
+    'mm',
+    0,
+    1,
+    'Largest error of the instrument, plus or minus, the same in all its readings; from its certificate.',
+  ),
+  repeatability: quantity(
+    'repeatability',
+    'mm',
+    0,
+    1,
+    'Standard deviation of one reading, from reading the same place ten times.',
+  ),
+  spacerSize: quantity('spacer size', 'mm', 0.01, 5, 'Diameter of the wire or of the beads.'),
+  wasteFactor: quantity(
+    'waste factor',
+    '1',
+    1,
+    20,
+    'Adhesive mixed over adhesive in the bond: what stays in the cup, the nozzle and the fillets.',
+  ),
+  mixParts: quantity('mix', '1', 0.01, 1000, 'Parts by mass.'),
+  openTime: quantity('open time', 'min', 1, 1440, 'From mixing until the parts must be together.'),
+  cureHours: quantity('cure time', 'h', 0.1, 1000, 'How long a step of the cure lasts.'),
 } as const satisfies Record<string, Quantity>;
 
 export type QuantityName = keyof typeof quantities;

@@ -23,6 +23,9 @@ const byUnit: Readonly<Record<Unit, DisplayUnit>> = {
   'kg/m³': { symbol: 'kg/m³', shift: 0 },
   '1': { symbol: '', shift: 0 },
   cycles: { symbol: 'cycles', shift: 0 },
+  '°': { symbol: '°', shift: 0 },
+  min: { symbol: 'min', shift: 0 },
+  h: { symbol: 'h', shift: 0 },
 };
 
 const gigapascal: DisplayUnit = { symbol: 'GPa', shift: 3 };
