@@ -39,3 +39,91 @@ export interface MeasuredJoint {
   readonly bonds: readonly MeasuredBond[];
   readonly holding: Holding;
 }
+
+/** A length and its standard uncertainty (k = 1), mm. */
+export interface Spread {
+  readonly value: number;
+  readonly standard: number;
+}
+
+export interface PlacedSpread extends Spread {
+  /** From the mouth, mm. */
+  readonly x: number;
+  /** From the mark, radians, in [0, 2π). */
+  readonly theta: number;
+}
+
+export interface Span {
+  readonly min: PlacedSpread;
+  readonly mean: Spread;
+  readonly max: PlacedSpread;
+}
+
+export interface MeasuredGap {
+  /** Both parts on one axis. */
+  readonly centred: Span;
+  /** The worst that the holding leaves, each section by itself: the tube can shift and tilt. */
+  readonly held: Span;
+  /** Where the held gap is largest: how far the tube stands off, toward which side. */
+  readonly offset: { readonly value: number; readonly theta: number };
+  readonly stoppedBy: 'jig' | 'spacer' | 'touch';
+  /** Of the bond, mm³. */
+  readonly volume: number;
+  readonly map: {
+    readonly x: readonly number[];
+    readonly theta: readonly number[];
+    readonly centred: readonly (readonly number[])[];
+    /** Toward `offset.theta`. */
+    readonly held: readonly (readonly number[])[];
+  };
+}
+
+export interface SurfaceSummary {
+  readonly mean: Spread;
+  /** Largest less smallest diameter at one station, mm. */
+  readonly ovality: number;
+  /** By the straight line through the stations' means: at the mouth less at the root, mm. */
+  readonly taper: number;
+}
+
+/** What the verdict is made of; lengths in mm. */
+export interface VerdictInput {
+  readonly bonds: readonly {
+    readonly gap: Pick<MeasuredGap, 'centred' | 'held'>;
+    /** Null where nothing bounds it. */
+    readonly from: number | null;
+    readonly to: number | null;
+  }[];
+  readonly holding: Holding;
+  /** Coverage factor of the uncertainties. */
+  readonly coverage: number;
+  readonly target: number;
+  /** Lowest margin at the gap as measured, and at the ends of its uncertainty; null when not computed. */
+  readonly measured: number | null;
+  readonly guarded: number | null;
+  /** Readings that look wrong and are not confirmed. */
+  readonly doubts: number;
+}
+
+export interface Finding {
+  readonly code:
+    | 'inside'
+    | 'reading'
+    | 'does-not-fit'
+    | 'below-spacer'
+    | 'below-range'
+    | 'above-range'
+    | 'margin'
+    | 'uncertain'
+    | 'not-held'
+    | 'no-range';
+  readonly state: 'accept' | 'hold' | 'reject';
+  /** Place in `bonds`; null when it is about the joint. */
+  readonly bond: number | null;
+  /** What was compared, its uncertainty as expanded, and with what; null where nothing was. */
+  readonly value: number | null;
+  readonly uncertainty: number | null;
+  readonly limit: number | null;
+  /** Of `uncertain`: which limit cannot be told from. */
+  readonly against: 'spacer' | 'from' | 'to' | 'margin' | null;
+}
