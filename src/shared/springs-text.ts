@@ -1,5 +1,5 @@
 /** Springs as tables: words, units and the sign convention, and the same as CSV for a frame model. */
-
+import { writeCsv } from './csv.ts';
 import type { Spring, SpringKind, SpringState, SpringsReport } from './reports-springs.ts';
 import { environment, figure } from './words.ts';
 
@@ -40,9 +40,6 @@ export function stiffnessFigure(value: number): string {
   return value >= 1e4 ? Number(text).toExponential(3).replace('e+', 'e') : text;
 }
 
-const cell = (text: string): string =>
-  /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-
 /** One row for each state and spring; plain points and digits, so that any program reads it. */
 export function springsCsv({ jointId, states }: SpringsReport): string {
   const head = [
@@ -62,7 +59,7 @@ export function springsCsv({ jointId, states }: SpringsReport): string {
     ...state.springs.map((spring) => [...stateCells(jointId, state), ...springCells(spring)]),
     [...stateCells(jointId, state), 'across', digits(state.shear), 'N/mm', '', '', '', ''],
   ]);
-  return `${[head, ...rows].map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
+  return writeCsv([head, ...rows]);
 }
 
 const digits = (value: number): string => String(Number(value.toPrecision(8)));

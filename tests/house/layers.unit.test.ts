@@ -54,6 +54,7 @@ const allowed: readonly Case[] = [
   ['src/model/a', '../errors.ts'],
   ['src/model/a', './b.ts'],
   ['src/shared', 'zod'],
+  ['src/shared', 'papaparse'],
   ['src/shared', './reply.ts'],
   ['src/renderer', 'solid-js'],
   ['src/renderer', 'chart.js'],
