@@ -1,0 +1,195 @@
+/** May these parts be bonded: the gap as measured, the margins at it, the verdict. */
+import { gapScatter } from '../../../model/gap/gap-scatter.ts';
+import type { MeasuredGap } from '../../../model/gap/types.ts';
+import { judgeGap } from '../../../model/gap/verdict.ts';
+import type { JointInput } from '../../../model/joint/types.ts';
+import { MODEL_VERSION } from '../../../model/version.ts';
+import type { MeasuredSurface, Project } from '../../../shared/project.ts';
+import { ok, type Reply } from '../../../shared/reply.ts';
+import type { Margin } from '../../../shared/reports.ts';
+import type { GapReport, GapScatter, GapVerdict, Reason } from '../../../shared/reports-gap.ts';
+import { count, sentence } from '../../../shared/words.ts';
+import { type JobContext, unwatched } from '../../jobs/progress.ts';
+import { lowestOfJoint } from '../corners.ts';
+import { type Governing, toMargin } from '../margins.ts';
+import type { ResolvedJoint } from '../resolve.ts';
+import { COVERAGE, type GapAnswer, gapOf } from './gap.ts';
+import { sayFinding } from './gap-words.ts';
+
+/** Of the Monte Carlo beside the uncertainties; the same seed gives the same figures. */
+export const SCATTER = { samples: 2000, seed: 1 } as const;
+
+/** The joint with these gaps all the way round, the outer bond's last. */
+export function withGaps(joint: JointInput, gaps: readonly number[]): JointInput {
+  const bond = (i: number) => ({ gap: gaps[i]!, tolerance: 0 });
+  if (joint.type === 'sleeve-single') return { ...joint, bond: bond(0), offset: 0 };
+  if (joint.type === 'sleeve-double') {
+    return { ...joint, innerBond: bond(0), outerBond: bond(1), offset: 0 };
+  }
+  return joint;
+}
+
+interface Ends {
+  readonly min: number;
+  readonly mean: number;
+  readonly max: number;
+}
+
+/** Gaps to judge: all bonds thin, mean and thick; of two bonds also one thin where the other is thick. */
+function combinations(bonds: readonly Ends[]): readonly (readonly number[])[] {
+  const all = (['min', 'mean', 'max'] as const).map((end) => bonds.map((bond) => bond[end]));
+  if (bonds.length < 2) return all;
+  const [inner, outer] = bonds as [Ends, Ends];
+  return [...all, [inner.min, outer.max], [inner.max, outer.min]];
+}
+
+const measuredEnds = ({ held }: MeasuredGap): Ends => ({
+  min: held.min.value,
+  mean: held.mean.value,
+  max: held.max.value,
+});
+
+/** As far as the gap can be by its uncertainty; no thinner than the spacers that the parts rest on. */
+const guardedEnds = ({ held }: MeasuredGap, spacer: number): Ends => {
+  const thin = held.min.value - COVERAGE * held.min.standard;
+  return {
+    min: Math.max(thin, Math.min(spacer, held.min.value)),
+    mean: held.mean.value,
+    max: held.max.value + COVERAGE * held.max.standard,
+  };
+};
+
+/** @param told after each combination of gaps */
+function lowestAt(
+  resolved: ResolvedJoint,
+  { settings }: Project,
+  bonds: readonly Ends[],
+  told: (judged: number, of: number) => void,
+): Margin | null {
+  const list = combinations(bonds);
+  if (list.some((gaps) => gaps.some((gap) => !(gap > 0)))) return null;
+  let lowest: { readonly governing: Governing; readonly at: ResolvedJoint } | null = null;
+  for (const [i, gaps] of list.entries()) {
+    const at = { ...resolved, input: withGaps(resolved.input, gaps) };
+    const governing = lowestOfJoint(at, settings, (states, of) =>
+      told(i + states / of, list.length),
+    );
+    if (governing && (!lowest || governing.result.margin < lowest.governing.result.margin)) {
+      lowest = { governing, at };
+    }
+  }
+  return lowest && toMargin(lowest.governing, lowest.at, settings.targetMargin, '');
+}
+
+const notYet = ({ missing, mistakes }: GapReport, of: number): Reason | null => {
+  const [wrong] = mistakes.filter(({ level }) => level === 'wrong');
+  const common = { state: 'unknown', bond: null } as const;
+  if (wrong) return { ...common, code: 'reading', message: wrong.message };
+  const left = missing.reduce((sum, one) => sum + one.count, 0);
+  if (left === 0) return null;
+  const message = `${sentence(count(left)).slice(0, -1)} of ${of} readings ${left === 1 ? 'is' : 'are'} still to be taken.`;
+  return { ...common, code: 'not-measured', message };
+};
+
+/** Readings that the check will have in all. */
+const readingsOf = (measured: readonly MeasuredSurface[], { question }: GapAnswer): number =>
+  question.plan.surfaces.reduce((sum, { surface }) => {
+    const { stations, clockings } =
+      measured.find((one) => one.surface === surface) ?? question.plan;
+    return sum + stations.length * clockings.length;
+  }, 0);
+
+/** Shares of the progress: margins as measured, at the ends of the uncertainty, Monte Carlo. */
+const TOTAL = 100;
+const PARTS = { measured: 45, guarded: 45, scatter: 10 } as const;
+
+export function gapVerdict(
+  project: Project,
+  resolved: ResolvedJoint,
+  measured: readonly MeasuredSurface[],
+  { progress }: JobContext = unwatched,
+  now: () => Date = () => new Date(),
+): Reply<GapVerdict> {
+  const reply = gapOf(project, resolved, measured);
+  if (!reply.ok) return reply;
+  const { report, question, gaps } = reply.value;
+  const { joint } = resolved;
+  const target = project.settings.targetMargin;
+  const common = {
+    jointId: joint.id,
+    gap: report,
+    targetMargin: target,
+    modelVersion: MODEL_VERSION,
+    at: now().toISOString(),
+  };
+  const reason = notYet(report, readingsOf(measured, reply.value));
+  if (reason || !question.model) {
+    const reasons = reason ? [reason] : [];
+    return ok({
+      ...common,
+      state: 'unknown',
+      reasons,
+      scatter: [],
+      measured: null,
+      guarded: null,
+    });
+  }
+  const { holding } = question.model;
+  const part = (before: number, share: number, what: string) => (done: number, of: number) =>
+    progress(before + (share * done) / of, TOTAL, what);
+  const atMeasured = lowestAt(
+    resolved,
+    project,
+    gaps.map(measuredEnds),
+    part(0, PARTS.measured, 'margins at the gap as measured'),
+  );
+  const atGuarded = lowestAt(
+    resolved,
+    project,
+    gaps.map((gap) => guardedEnds(gap, holding.spacer)),
+    part(PARTS.measured, PARTS.guarded, 'margins within the uncertainty'),
+  );
+  const scattered = gapScatter(
+    question.model,
+    SCATTER,
+    part(PARTS.measured + PARTS.guarded, PARTS.scatter, 'uncertainty by Monte Carlo'),
+  );
+  const findings = judgeGap({
+    bonds: gaps.map((gap, i) => ({ gap, ...report.limits[i]! })),
+    holding,
+    coverage: COVERAGE,
+    target,
+    measured: atMeasured?.margin ?? null,
+    guarded: atGuarded?.margin ?? null,
+    doubts: report.mistakes.filter(({ level }) => level === 'doubt').length,
+  });
+  const said = {
+    bonds: report.bonds,
+    limits: report.limits,
+    bench: joint.bench,
+    measured: atMeasured,
+    guarded: atGuarded,
+    target,
+  };
+  return ok({
+    ...common,
+    state: findings[0]!.state,
+    reasons: findings.map((finding) => ({
+      code: finding.code,
+      state: finding.state,
+      bond: finding.bond === null ? null : report.bonds[finding.bond]!.bond,
+      message: sayFinding(finding, said),
+    })),
+    scatter: scattered.map(
+      ({ min, mean, max }, i): GapScatter => ({
+        bond: report.bonds[i]!.bond,
+        min: { low: min.low, high: min.high },
+        mean: { low: mean.low, high: mean.high },
+        max: { low: max.low, high: max.high },
+        ...SCATTER,
+      }),
+    ),
+    measured: atMeasured,
+    guarded: atGuarded,
+  });
+}
