@@ -48,6 +48,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.e2e.test.ts'],
           globalSetup: [at('e2e/support/global-setup.ts')],
+          // Never in the folders of whoever runs the tests.
+          env: { LAPWRIGHT_DATA: resolve(root, 'node_modules/.cache/lapwright/data') },
           // Browsers measure and draw: side by side they slow each other down.
           fileParallelism: false,
           sequence: { groupOrder: 1 },

@@ -19,10 +19,15 @@ import { readProject, readProjectText } from '../shared/read-project.ts';
 import { ok, type Reply, refuse } from '../shared/reply.ts';
 import type { About, Opened } from '../shared/reports.ts';
 import { openDemo } from './demo/demo.ts';
+import type { BenchJournal } from './files/bench-journal.ts';
 import { check } from './handlers/check.ts';
 import { compare } from './handlers/compare.ts';
 import { corners } from './handlers/corners.ts';
 import { explain } from './handlers/explain.ts';
+import { gapOf } from './handlers/gap/gap.ts';
+import { gapLimits } from './handlers/gap/gap-limits.ts';
+import { gapVerdict } from './handlers/gap/gap-verdict.ts';
+import { benchRequests } from './handlers/gap/requests.ts';
 import { guarded } from './handlers/guarded.ts';
 import { analyse, stressOf, sweep } from './handlers/joint.ts';
 import { describeLaminate } from './handlers/laminate.ts';
@@ -41,6 +46,8 @@ export interface AskOptions {
   readonly carrier: About['carrier'];
   /** What the app opens with; the demonstration project when left out. */
   readonly initial?: () => Reply<Opened>;
+  /** Where checks of measured parts are kept; nowhere when left out. */
+  readonly journal?: BenchJournal;
 }
 
 /** What a carrier knows besides the request; nothing when it just asks. */
@@ -154,6 +161,18 @@ function makeHandlers(options: AskOptions): Handlers {
     'job.stop': ({ job }, desk) => stopAt(desk, job),
     'joint.springs': ({ document, jointId, caseId }) =>
       withJoint(document, jointId, (project, resolved) => springs(project, resolved, caseId)),
+    'joint.gap': ({ document, jointId, measured }) =>
+      withJoint(document, jointId, (project, resolved) => {
+        const answer = gapOf(project, resolved, measured);
+        return answer.ok ? ok(answer.value.report) : answer;
+      }),
+    'joint.gap-verdict': ({ document, jointId, measured }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        gapVerdict(project, resolved, measured, context),
+      ),
+    'joint.gap-limits': ({ document, jointId }, context) =>
+      withJoint(document, jointId, (project, resolved) => gapLimits(project, resolved, context)),
+    ...benchRequests(options.journal),
     'joint.variant': ({ document, jointId, lap, equal }, context) =>
       withJoint(document, jointId, (project, resolved) =>
         variant(project, resolved, { lap, equal }, context),

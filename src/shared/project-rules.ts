@@ -3,6 +3,7 @@
  * wet properties. Sizes that must fit inside one another are the model's to refuse.
  */
 import type { Adhesive, Joint, Laminate, Project } from './project.ts';
+import { brokenBench, brokenChecks } from './project-bench-rules.ts';
 import { readStack } from './stack-notation.ts';
 
 export interface Broken {
@@ -89,7 +90,7 @@ function brokenJoint(project: Project, joint: Joint, where: string): Broken | nu
       };
     }
   }
-  return brokenSizes(project, joint, where);
+  return brokenBench(joint, where) ?? brokenSizes(project, joint, where);
 }
 
 function brokenSizes(project: Project, { sizes }: Joint, where: string): Broken | null {
@@ -188,6 +189,8 @@ export function brokenRule(project: Project): Broken | null {
     'conditions',
     'loadCases',
     'joints',
+    'instruments',
+    'gapChecks',
   ] as const) {
     const repeated = repeatedIds(project[list] ?? [], list);
     if (repeated) return repeated;
@@ -222,5 +225,5 @@ export function brokenRule(project: Project): Broken | null {
     const broken = brokenJoint(project, joint, `joints.${i}`);
     if (broken) return broken;
   }
-  return brokenVariants(project) ?? brokenTolerances(project);
+  return brokenVariants(project) ?? brokenTolerances(project) ?? brokenChecks(project);
 }

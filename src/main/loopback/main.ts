@@ -5,6 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
 import { readProjectFile } from '../files/read-project-file.ts';
 import { createAskWithJobs } from '../jobs/ask-with-jobs.ts';
 import { readPageFiles } from '../page-files.ts';
@@ -25,6 +26,7 @@ export async function main(argv: readonly string[]): Promise<void> {
   const { file } = values;
   const core = createAskWithJobs({
     carrier: 'loopback',
+    journal: makeBenchJournal(dataFolder()),
     worker: join(built, 'main', 'worker.js'),
     ...(file === undefined ? {} : { initial: () => readProjectFile(resolve(file)) }),
   });

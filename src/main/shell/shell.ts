@@ -11,6 +11,7 @@ import {
   session,
 } from 'electron';
 import { createAsk } from '../ask.ts';
+import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
 import { readProjectFile } from '../files/read-project-file.ts';
 import { type AskFor, makeJobs, withJobs } from '../jobs/ask-with-jobs.ts';
 import { readPageFiles } from '../page-files.ts';
@@ -25,6 +26,7 @@ import { windowOptions } from './window-options.ts';
 /** The folder of what was built: this program is one of the files in its `main`. */
 const built = resolve(import.meta.dirname, '..');
 const carrier = 'electron';
+const journal = makeBenchJournal(dataFolder());
 
 const asks = new Map<number, AskFor>();
 const jobs = makeJobs({ carrier, worker: join(built, 'main', 'worker.js') });
@@ -39,7 +41,7 @@ function openWindow(file: string | null): void {
   );
   const { id } = window.webContents;
   const initial = file === null ? {} : { initial: () => readProjectFile(file) };
-  asks.set(id, withJobs(createAsk({ carrier, ...initial }), jobs));
+  asks.set(id, withJobs(createAsk({ carrier, journal, ...initial }), jobs));
   window.once('closed', () => {
     asks.delete(id);
     jobs.leave(String(id));

@@ -96,8 +96,8 @@ export const jointIndex = (project: Project, id: string): number =>
  */
 export function withOneJoint(project: Project, index: number): Project | null {
   const joint: Joint | undefined = project.joints[index];
-  // Variants are of joints that would not be there.
-  const { variants: _variants, ...rest } = project;
+  // Variants and measured parts are of joints that would not be there.
+  const { variants: _variants, gapChecks: _gapChecks, ...rest } = project;
   return joint ? { ...rest, joints: [joint] } : null;
 }
 
