@@ -13,6 +13,7 @@ export interface Command {
 }
 
 const exits = {
+  gap: 'Exit code: 0 when the parts are accepted, 1 when they are held, rejected or not yet fully measured, 2 when the input is refused.',
   check:
     'Exit code: 0 when every margin reaches the target, 1 when one does not, 2 when the input is refused or a joint cannot be computed.',
   size: 'Exit code: 0 when the target is reached, 1 when it is not, 2 when the input is refused or a size cannot be computed.',
@@ -123,6 +124,13 @@ export const commands: readonly Command[] = [
     options: [option.joint, option.samples, option.seed, option.method, option.json],
     brief: 'how the lowest margin of one joint scatters over its tolerances',
     more: `Prints the share of random samples whose lowest margin is below zero with its exact binomial confidence limits, percentiles, the histogram, which mode governs how often, and how far the fitted surfaces are off the full model. The same seed gives the same figures. The durability trough is left out. ${exits.other}`,
+  },
+  {
+    name: 'gap',
+    file: true,
+    options: [option.joint, option.measured, option.limits, option.template, option.json],
+    brief: 'may these measured parts be bonded: the gap between them, and the verdict',
+    more: `Prints the verdict with its reason first, then the gap on one axis and as held by spacers or jig, each with its uncertainty, the limits, the margins at the gap as measured and the adhesive to mix. Stations count from the mouth of the sleeve, clockings from the mark. ${exits.gap}`,
   },
   {
     name: 'schema',

@@ -260,3 +260,25 @@ export const json: Option = {
 };
 export const help: Option = { name: 'help', help: 'explain this command', read: on };
 export const version: Option = { name: 'version', help: 'print the version', read: on };
+
+const path: Option['read'] = (text) =>
+  text === '' ? { wrong: 'it takes the path of a file.' } : { value: text };
+
+export const measured: Option = {
+  name: 'measured',
+  takes: 'CSV',
+  help: 'file of measured diameters, as --template prints it',
+  read: path,
+};
+
+export const template: Option = {
+  name: 'template',
+  help: 'print the file to fill in with measured diameters',
+  read: on,
+};
+
+export const limits: Option = {
+  name: 'limits',
+  help: 'print between which gaps the joint reaches its target, by the model and by coupons',
+  read: on,
+};

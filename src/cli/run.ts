@@ -17,6 +17,7 @@ import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
 import { compare, springs } from './run-compare.ts';
 import { corners } from './run-corners.ts';
+import { gap } from './run-gap.ts';
 import { matters, scatter } from './run-scatter.ts';
 import { size, sizes } from './run-size.ts';
 
@@ -164,6 +165,7 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (name === 'size') return size(ask, project, run, paper);
   if (name === 'sizes') return sizes(ask, project, run, paper);
   if (name === 'springs') return springs(ask, project, run, paper);
+  if (name === 'gap') return gap(ask, project, run, cwd, paper);
   if (name === 'compare') return compare(ask, project, run, paper);
   return check(ask, project, run, paper);
 }

@@ -18,11 +18,12 @@ export type CsvRead =
  * Rows of a text, whichever of comma, semicolon and tab parts it; quotes by RFC 4180. Empty lines and
  * lines that begin with # are left out but counted.
  */
-export function readCsv(text: string): CsvRead {
+export function readCsv(raw: string): CsvRead {
+  const text = raw.replace(/^\uFEFF/, '');
   const first = text.split(/\r?\n/).find((line) => line.trim() !== '' && !line.startsWith('#'));
   const marks = ['\t', ';', ','];
   const delimiter = marks.find((mark) => first?.includes(mark)) ?? ',';
-  const { data, errors } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
+  const { data, errors } = Papa.parse<string[]>(text, {
     delimiter,
     preview: MOST_ROWS + 1,
   });

@@ -116,7 +116,7 @@ function exchanged(
   outside: MeasuredSurface,
 ): boolean {
   const [small, large] = [meanOf(inside), meanOf(outside)];
-  if (small === null || large === null || small <= large) return false;
+  if (small === null || large === null || small - large < bond.gap) return false;
   const drawn = (surface: MeasuredSurface['surface']): number =>
     plan.surfaces.find((one) => one.surface === surface)!.drawn;
   const near = (value: number, to: number): boolean => Math.abs(value - to) < 2 * bond.gap;

@@ -152,6 +152,13 @@ export function readMeasuredCsv(
     const cell = (column: Column): string => cells[order.indexOf(column)] ?? '';
     const complain = (message: string): void => void errors.push({ line, message });
     if (errors.length >= MOST_ERRORS) break;
+    // A decimal comma that is not quoted parts its number in two.
+    if (cells.length > order.length && cells.slice(order.length).some((one) => one !== '')) {
+      complain(
+        `${cells.length} cells under ${order.length} columns: is a decimal comma among them?`,
+      );
+      continue;
+    }
     const surface = known.find(
       (one) => one === cell('surface').toLowerCase().replace(/[ ,]+/g, '-'),
     );

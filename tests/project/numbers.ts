@@ -132,6 +132,23 @@ export const sleeveLoadNumbers: Table = {
   shear: 'shear',
 };
 
+export const benchNumbers: Table = {
+  'spacer.size': 'spacerSize',
+  jigOffset: 'offset',
+  waste: 'wasteFactor',
+};
+export const limitNumbers: Table = { from: 'gap', to: 'gap' };
+export const instrumentNumbers: Table = {
+  error: 'instrumentError',
+  repeatability: 'repeatability',
+};
+export const processNumbers: Table = {
+  'mix.resin': 'mixParts',
+  'mix.hardener': 'mixParts',
+  openTime: 'openTime',
+};
+export const cureNumbers: Table = { temperature: 'temperature', hours: 'cureHours' };
+
 const tube: Table = { 'tube.outsideDiameter': 'outsideDiameter', 'tube.wall': 'wall' };
 const strip: Table = { 'strip.thickness': 'wall' };
 const wall = (name: string): Table => ({ [`${name}.atRoot`]: 'wall', [`${name}.atMouth`]: 'wall' });
@@ -188,7 +205,7 @@ const given = (project: Project, where: Path, table: Table): NumberAt[] =>
     .map((number) => ({ ...number, optional: true }));
 
 function numbersOfAdhesive(project: Project, i: number): NumberAt[] {
-  const { states, fatigue, fracture, knockdowns } = project.adhesives[i]!;
+  const { states, fatigue, fracture, knockdowns, process } = project.adhesives[i]!;
   const where = ['adhesives', i];
   return [
     ...at(where, { stressFreeTemperature: 'temperature' }),
@@ -204,16 +221,36 @@ function numbersOfAdhesive(project: Project, i: number): NumberAt[] {
       at([...where, 'knockdowns', 'gap', k], gapKnockdownNumbers),
     ),
     ...(fatigue ? at([...where, 'fatigue'], fatigueNumbers) : []),
+    ...given(project, [...where, 'process'], processNumbers),
+    ...(process?.cure ?? []).flatMap((_, k) => at([...where, 'process', 'cure', k], cureNumbers)),
   ];
 }
 
-function numbersOfJoint(project: Project, { type, loads, sizes }: Joint, where: Path): NumberAt[] {
+function numbersOfBench(project: Project, bench: Joint['bench'], where: Path): NumberAt[] {
+  const list = (name: 'stations' | 'clockings', quantity: QuantityName): NumberAt[] =>
+    (bench?.[name] ?? []).map((_, i) => ({ path: [...where, name, i], quantity, optional: true }));
+  return [
+    ...given(project, where, benchNumbers),
+    ...Object.keys(bench?.limits ?? {}).flatMap((key) =>
+      at([...where, 'limits', key], limitNumbers),
+    ),
+    ...list('stations', 'station'),
+    ...list('clockings', 'clocking'),
+  ];
+}
+
+function numbersOfJoint(
+  project: Project,
+  { type, loads, sizes, bench }: Joint,
+  where: Path,
+): NumberAt[] {
   const flat = type.startsWith('flat');
   const loadNumbers: Table = flat ? { force: 'force' } : sleeveLoadNumbers;
   const ofLoads = (list: readonly unknown[], at_: Path): NumberAt[] =>
     list.flatMap((_, k) => at([...at_, 'loads', k], loadNumbers));
   return [
     ...at(where, jointNumbers[type]),
+    ...numbersOfBench(project, bench, [...where, 'bench']),
     ...ofLoads(loads, where),
     ...(sizes ?? []).flatMap((size, i) => [
       ...given(project, [...where, 'sizes', i], flat ? flatSizeNumbers : sleeveSizeNumbers),
@@ -250,6 +287,7 @@ export function numbersOf(project: Project): NumberAt[] {
       }),
     ),
     ...project.joints.flatMap((joint, i) => numbersOfJoint(project, joint, ['joints', i])),
+    ...(project.instruments ?? []).flatMap((_, i) => at(['instruments', i], instrumentNumbers)),
     ...(project.variants ?? []).flatMap(({ joint }, i) =>
       numbersOfJoint(project, joint, ['variants', i, 'joint']),
     ),

@@ -18,9 +18,13 @@ const reasons: Readonly<Record<string, string>> = {
   ELOOP: 'its links go in a circle',
 };
 
-export function readProjectFile(path: string): Reply<Opened> {
+/**
+ * The text of an ordinary file, or one clear line that begins with its name.
+ * @param most bytes
+ * @param what it would be, such as `a project`
+ */
+export function readTextFile(path: string, most: number, what: string): Reply<string> {
   const name = basename(path);
-  let text: string;
   try {
     // Not to wait: a named pipe opens only when somebody writes to it.
     const file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
@@ -29,15 +33,15 @@ export function readProjectFile(path: string): Reply<Opened> {
       if (info.isDirectory())
         return refuse('bad-input', '', `${name}: it is a folder, not a file.`);
       if (!info.isFile()) return refuse('bad-input', '', `${name}: it is not an ordinary file.`);
-      if (info.size > MAX_BODY) {
+      if (info.size > most) {
         return refuse(
           'bad-input',
           '',
-          `${name}: ${megabytes(info.size)} is too large for a project; the limit is ${megabytes(MAX_BODY)}.`,
+          `${name}: ${megabytes(info.size)} is too large for ${what}; the limit is ${megabytes(most)}.`,
         );
       }
       const bytes = readFileSync(file);
-      text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+      return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
     } finally {
       closeSync(file);
     }
@@ -47,7 +51,13 @@ export function readProjectFile(path: string): Reply<Opened> {
     const code = (error as NodeJS.ErrnoException).code ?? '';
     return refuse('bad-input', '', `${name}: ${reasons[code] ?? 'it cannot be read'}.`);
   }
-  const read = readProjectText(text);
+}
+
+export function readProjectFile(path: string): Reply<Opened> {
+  const name = basename(path);
+  const text = readTextFile(path, MAX_BODY, 'a project');
+  if (!text.ok) return text;
+  const read = readProjectText(text.value);
   if (read.ok) return ok({ document: read.value, origin: name });
   const { code, field, message } = read.error;
   return refuse(

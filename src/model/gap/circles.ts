@@ -1,7 +1,7 @@
 /**
  * The gap between two circles off one axis, seen from the inner one's centre: exact for circles. Of
- * ovals each radius is taken at its own angle; what that leaves is the oval times the offset over the
- * radius, far below a micrometre here.
+ * ovals each radius is taken at its own angle; what that leaves is about twice the oval times the offset
+ * over the radius, below a micrometre here.
  */
 
 /** Angle from the direction in which the inner circle is moved, by its cosine and sine. */

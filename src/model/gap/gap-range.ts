@@ -30,6 +30,7 @@ export interface GapRangeFound {
 
 /** mm. */
 const MICROMETRE = 0.001;
+const whole = (micrometres: number): number => Number((micrometres * MICROMETRE).toPrecision(12));
 /** Exactly on target counts, whatever the last digit says. */
 const ROUNDING = 1e-9;
 
@@ -66,18 +67,17 @@ export function gapRange(question: GapRangeQuestion): GapRangeFound {
     const outside = gaps[i + step];
     const last = gaps[i]!;
     if (outside === undefined) return { gap: last, open: true };
-    let [inner, outer] = [last, outside];
-    while (Math.abs(outer - inner) > MICROMETRE) {
-      const middle = (inner + outer) / 2;
-      if (reaches(at(middle))) inner = middle;
+    // Halved over whole micrometres: the last of them that reaches is the edge.
+    const inward = step > 0 ? Math.floor : Math.ceil;
+    let inner = inward(last / MICROMETRE + step * 1e-6);
+    let outer = -inward(-outside / MICROMETRE + step * 1e-6);
+    while (Math.abs(outer - inner) > 1) {
+      const middle = Math.round((inner + outer) / 2);
+      if (reaches(at(whole(middle)))) inner = middle;
       else outer = middle;
     }
-    const whole = inner / MICROMETRE;
-    const inward = step > 0 ? Math.floor(whole + 1e-6) : Math.ceil(whole - 1e-6);
-    const rounded = Number((inward * MICROMETRE).toPrecision(12));
-    // Rounded to whole micrometres it stays on this side of the last point that reaches.
-    const gap = step > 0 ? Math.max(rounded, last) : Math.min(rounded, last);
-    return { gap: reaches(at(gap)) ? gap : last, open: false };
+    // Where the edge lies within the micrometre of the last point that reaches, that point is it.
+    return { gap: (whole(inner) - last) * step > 0 ? whole(inner) : last, open: false };
   };
   const [lower, upper] = [edge(-1), edge(1)];
   return {

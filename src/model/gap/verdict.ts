@@ -9,7 +9,6 @@ import type { Finding, VerdictInput } from './types.ts';
 const ROUNDING = 1e-9;
 
 const order: readonly Finding['code'][] = [
-  'reading',
   'does-not-fit',
   'below-spacer',
   'below-range',
@@ -91,15 +90,15 @@ function ofMargins({ measured, guarded, target }: VerdictInput): readonly Findin
 /** The deciding finding first; never empty. */
 export function judgeGap(input: VerdictInput): readonly Finding[] {
   const { spacer, offset } = input.holding;
+  // A reading that may be wrong makes all else worthless.
+  if (input.doubts > 0) return [finding('reading', 'hold', { value: input.doubts })];
   const findings = [
-    ...(input.doubts > 0 ? [finding('reading', 'hold', { value: input.doubts })] : []),
     ...input.bonds.flatMap((_, bond) => ofBond(input, bond)),
     ...(spacer === 0 && offset === Number.POSITIVE_INFINITY ? [finding('not-held', 'hold')] : []),
     ...ofMargins(input),
   ];
   if (findings.length === 0) return [finding('inside', 'accept')];
-  // A reading that may be wrong makes all else worthless.
   const rank = ({ code, state }: Finding): number =>
-    code === 'reading' ? -1 : severity[state] * order.length + order.indexOf(code);
+    severity[state] * order.length + order.indexOf(code);
   return findings.sort((a, b) => rank(a) - rank(b));
 }

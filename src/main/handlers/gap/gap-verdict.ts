@@ -135,19 +135,23 @@ export function gapVerdict(
     });
   }
   const { holding } = question.model;
+  const doubts = report.mistakes.filter(({ level }) => level === 'doubt').length;
   const part = (before: number, share: number, what: string) => (done: number, of: number) =>
     progress(before + (share * done) / of, TOTAL, what);
-  const atMeasured = lowestAt(
-    resolved,
-    project,
+  const marginAt = (bonds: readonly Ends[], before: number, share: number, what: string) =>
+    // Of readings in doubt no margin is worth its time.
+    doubts > 0 ? null : lowestAt(resolved, project, bonds, part(before, share, what));
+  const atMeasured = marginAt(
     gaps.map(measuredEnds),
-    part(0, PARTS.measured, 'margins at the gap as measured'),
+    0,
+    PARTS.measured,
+    'margins at the gap as measured',
   );
-  const atGuarded = lowestAt(
-    resolved,
-    project,
+  const atGuarded = marginAt(
     gaps.map((gap) => guardedEnds(gap, holding.spacer)),
-    part(PARTS.measured, PARTS.guarded, 'margins within the uncertainty'),
+    PARTS.measured,
+    PARTS.guarded,
+    'margins within the uncertainty',
   );
   const scattered = gapScatter(
     question.model,
@@ -161,7 +165,7 @@ export function gapVerdict(
     target,
     measured: atMeasured?.margin ?? null,
     guarded: atGuarded?.margin ?? null,
-    doubts: report.mistakes.filter(({ level }) => level === 'doubt').length,
+    doubts,
   });
   const said = {
     bonds: report.bonds,
