@@ -1,12 +1,12 @@
+#!/usr/bin/env python3
 """Gaps between measured parts by brute force, and their uncertainty by numpy's own sampler.
 
 Shares nothing with the program: the oval is numpy's lstsq, what it leaves is numpy.interp; the outer
 surface is a fine polygon, moved as a whole, and the gap along a ray is where the ray crosses it; how
 far the tube goes is found by bisection on the smallest gap; directions and places are tried one by one.
-
-    python3 measured_gap.py > measured-gap.json
 """
 import json
+import pathlib
 import platform
 
 import numpy as np
@@ -143,7 +143,9 @@ for case in cases:
     case["found"] = [{k: float(v) for k, v in one.items()} for one in found]
     case["deviation"] = [{k: float(np.std(v, ddof=1)) for k, v in one.items()} for one in samples]
 
-print(json.dumps(dict(
+record = dict(
     script="measured_gap.py", python=platform.python_version(), numpy=np.__version__, seed=SEED, samples=SAMPLES,
     accuracy="gaps to 1e-5 mm (polygon of 1440 sides, 360 directions), deviations to 3 % (4000 samples)",
-    cases=cases), indent=1))
+    cases=cases)
+place = pathlib.Path(__file__).with_name("measured-gap.json")
+place.write_text(json.dumps(record, indent=1) + "\n")

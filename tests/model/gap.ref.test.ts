@@ -2,58 +2,20 @@
 import { describe, expect, it } from 'vitest';
 import { gapScatter } from '../../src/model/gap/gap-scatter.ts';
 import { measureGap } from '../../src/model/gap/measure-gap.ts';
-import type { MeasuredJoint } from '../../src/model/gap/types.ts';
 import { expectClose } from '../support/close.ts';
-import { readFixture } from '../support/fixtures.ts';
-import { DEGREE } from '../support/measured.ts';
+import { measuredCases, measuredJoint } from '../support/measured-fixture.ts';
 
-interface Surface {
-  readonly stations: readonly number[];
-  readonly clockings: readonly number[];
-  readonly error: number;
-  readonly repeatability: number;
-  readonly diameters: readonly (readonly number[])[];
-}
-interface Figures {
-  readonly cmin: number;
-  readonly cmax: number;
-  readonly mean: number;
-}
-interface Case {
-  readonly name: string;
-  readonly overlap: number;
-  readonly spacer: number;
-  readonly offset: number | null;
-  readonly bonds: readonly {
-    readonly tubeInside: boolean;
-    readonly inside: Surface;
-    readonly outside: Surface;
-  }[];
-  readonly found: readonly (Figures & { readonly hmin: number; readonly hmax: number })[];
-  readonly deviation: readonly Figures[];
-}
-
-const { cases } = readFixture('measured-gap.json') as { readonly cases: readonly Case[] };
-const turned = (surface: Surface) => ({
-  ...surface,
-  clockings: surface.clockings.map((angle) => angle * DEGREE),
-});
-const modelOf = ({ overlap, spacer, offset, bonds }: Case): MeasuredJoint => ({
-  overlap,
-  holding: { spacer, offset: offset ?? Number.POSITIVE_INFINITY },
-  bonds: bonds.map(({ tubeInside, inside, outside }) => ({
-    tubeInside,
-    inside: turned(inside),
-    outside: turned(outside),
-  })),
-});
+const cases = measuredCases();
 
 // The reference tries places and directions one by one: it finds extremes to about 2e-5 mm.
 const near = { absolute: 3e-5 };
+// Off axis each radius is taken at its own angle: of an oval of 0.03 mm moved by 0.2 mm in a radius of
+// 20 mm that leaves up to 2 · 0.03 · 0.2 / 20 = 6e-4 mm.
+const ovalOffAxis = { absolute: 6e-4 };
 
 describe.each(cases.map((one) => [one.name, one] as const))('%s', (_, one) => {
-  const gaps = measureGap(modelOf(one));
-  const scatter = gapScatter(modelOf(one), { samples: 1500, seed: 3 });
+  const gaps = measureGap(measuredJoint(one));
+  const scatter = gapScatter(measuredJoint(one), { samples: 1500, seed: 3 });
 
   it('has the gaps of polygons moved and met by brute force', () => {
     expect(gaps.length).toBe(one.found.length);
@@ -62,8 +24,8 @@ describe.each(cases.map((one) => [one.name, one] as const))('%s', (_, one) => {
       expectClose(centred.min.value, cmin, near, 'thinnest, centred');
       expectClose(centred.max.value, cmax, near, 'thickest, centred');
       expectClose(centred.mean.value, mean, near, 'mean');
-      expectClose(held.min.value, hmin, near, 'thinnest, as held');
-      expectClose(held.max.value, hmax, near, 'thickest, as held');
+      expectClose(held.min.value, hmin, ovalOffAxis, 'thinnest, as held');
+      expectClose(held.max.value, hmax, ovalOffAxis, 'thickest, as held');
     });
   });
 
@@ -97,7 +59,7 @@ describe.each(cases.map((one) => [one.name, one] as const))('%s', (_, one) => {
 });
 
 it('draws the same samples for the same seed', () => {
-  const model = modelOf(cases[0]!);
+  const model = measuredJoint(cases[0]!);
   const once = gapScatter(model, { samples: 50, seed: 7 });
   expect(gapScatter(model, { samples: 50, seed: 7 })).toEqual(once);
   expect(gapScatter(model, { samples: 50, seed: 8 })).not.toEqual(once);

@@ -7,6 +7,7 @@ import { lapsCompared } from './cases/laps-compared.ts';
 import { layeredAcceptance } from './cases/layered-acceptance.ts';
 import { layeredReference } from './cases/layered-reference.ts';
 import { layeredShells } from './cases/layered-shells.ts';
+import { measuredGaps } from './cases/measured-gap.ts';
 import { plastic } from './cases/plastic.ts';
 import { scatterTopic } from './cases/scatter.ts';
 import { sections } from './cases/sections.ts';
@@ -29,6 +30,7 @@ export const topics: readonly Topic[] = [
   lapsCompared,
   springsTopic,
   scatterTopic,
+  measuredGaps,
   wholeJoints,
   laminates,
   flatLaps,
