@@ -5,37 +5,27 @@ import {
   createSignal,
   For,
   type JSX,
-  Match,
   onCleanup,
   onMount,
   Show,
-  Switch,
 } from 'solid-js';
 import { cautionShort } from '../shared/cautions.ts';
 import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
 import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
-import { ComparePage } from './compare/ComparePage.tsx';
 import { download, fileName, fileText } from './files.ts';
-import { JointsPage } from './joints/JointsPage.tsx';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
-import { SizePage } from './size/SizePage.tsx';
 import { createComparison } from './state/comparison.ts';
+import { createGapCheck } from './state/gap-check.ts';
 import { createJointsView } from './state/joints-view.ts';
+import { createKeptChecks } from './state/kept-checks.ts';
 import { createProject, jointIndex } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
 import { createTheme } from './theme.ts';
-
-type Workspace = 'joints' | 'size' | 'compare';
-
-const workspaces: readonly { id: Workspace; title: string }[] = [
-  { id: 'joints', title: 'Joints' },
-  { id: 'size', title: 'Size' },
-  { id: 'compare', title: 'Compare' },
-];
+import { Workspace, type WorkspaceName, workspaces } from './Workspace.tsx';
 
 /** Where in the file the fault is, for whoever opens it in an editor. */
 const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (at ${error.field})`);
@@ -43,7 +33,7 @@ const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (a
 export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const theme = createTheme();
   const project = createProject();
-  const [workspace, setWorkspace] = createSignal<Workspace>('joints');
+  const [workspace, setWorkspace] = createSignal<WorkspaceName>('joints');
   const [jointId, setJointId] = createSignal<string | null>(null);
   const [trouble, setTrouble] = createSignal<string | null>(null);
   /** Opened, but waiting for a word about the changes that it would put away. */
@@ -112,6 +102,15 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     active: () => workspace() === 'compare',
   });
 
+  const onGap = (): boolean => workspace() === 'gap';
+  const gapCheck = createGapCheck({
+    bridge: props.bridge,
+    project,
+    index: createMemo(current),
+    active: onGap,
+  });
+  const kept = createKeptChecks(props.bridge, project, onGap);
+
   const openCorner = (id: string, corner: CornerMargin): void => {
     sizing.drawCorner(id, corner);
     openJoint(id);
@@ -122,6 +121,9 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     const target = workspaces[Number(event.key) - 1];
     if (!target || project.document() === null) return;
     event.preventDefault();
+    // From the table of joints one goes on with the joint that has the focus.
+    const focused = document.activeElement?.getAttribute('data-joint');
+    if (focused) setJointId(focused);
     setWorkspace(target.id);
   };
   const leaving = (event: BeforeUnloadEvent): void => {
@@ -225,59 +227,22 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             </div>
           }
         >
-          <Switch>
-            <Match when={workspace() === 'joints'}>
-              <JointsPage
-                joints={joints}
-                project={project}
-                onOpen={openJoint}
-                onOpenCorner={openCorner}
-              />
-            </Match>
-            <Match when={workspace() === 'size'}>
-              <Show
-                when={currentJoint()}
-                fallback={
-                  <div class="empty">
-                    <p>There is no joint to size in this project.</p>
-                  </div>
-                }
-              >
-                {(joint) => (
-                  <SizePage
-                    bridge={props.bridge}
-                    project={project}
-                    sizing={sizing}
-                    theme={theme}
-                    index={current()}
-                    joint={joint()}
-                    onJoint={setJointId}
-                  />
-                )}
-              </Show>
-            </Match>
-            <Match when={workspace() === 'compare'}>
-              <Show
-                when={currentJoint() && project.document()}
-                fallback={
-                  <div class="empty">
-                    <p>There is no joint to compare in this project.</p>
-                  </div>
-                }
-              >
-                {(document) => (
-                  <ComparePage
-                    comparison={comparison}
-                    state={project}
-                    project={document()}
-                    theme={theme}
-                    onJoint={setJointId}
-                    onSize={openJoint}
-                  />
-                )}
-              </Show>
-            </Match>
-          </Switch>
+          <Workspace
+            name={workspace()}
+            bridge={props.bridge}
+            project={project}
+            theme={theme}
+            joints={joints}
+            sizing={sizing}
+            comparison={comparison}
+            gapCheck={gapCheck}
+            kept={kept}
+            index={current()}
+            joint={currentJoint()}
+            onJoint={setJointId}
+            onSize={openJoint}
+            onCorner={openCorner}
+          />
         </Show>
       </main>
 

@@ -20,6 +20,8 @@ import './styles/working.css';
 import './styles/compare.css';
 import './styles/compare-table.css';
 import './styles/find.css';
+import './styles/gap.css';
+import './styles/bench-card.css';
 import './styles/study.css';
 
 const root = document.getElementById('app');

@@ -18,6 +18,7 @@ import {
   instrumentNumbers,
   knockdownNumbers,
   limitNumbers,
+  mixNumbers,
   optionalAdhesiveNumbers,
   optionalStateNumbers,
   plyNumbers,
@@ -119,7 +120,7 @@ describe('the guide to the project file', () => {
         tolerance: 'gapTolerance',
       },
     ],
-    ['Process', { ...processNumbers, ...cureNumbers }],
+    ['Process', { ...mixNumbers, ...processNumbers, ...cureNumbers }],
     [
       'Bench',
       {

@@ -133,7 +133,6 @@ export const sleeveLoadNumbers: Table = {
 };
 
 export const benchNumbers: Table = {
-  'spacer.size': 'spacerSize',
   jigOffset: 'offset',
   waste: 'wasteFactor',
 };
@@ -142,11 +141,8 @@ export const instrumentNumbers: Table = {
   error: 'instrumentError',
   repeatability: 'repeatability',
 };
-export const processNumbers: Table = {
-  'mix.resin': 'mixParts',
-  'mix.hardener': 'mixParts',
-  openTime: 'openTime',
-};
+export const mixNumbers: Table = { 'mix.resin': 'mixParts', 'mix.hardener': 'mixParts' };
+export const processNumbers: Table = { openTime: 'openTime' };
 export const cureNumbers: Table = { temperature: 'temperature', hours: 'cureHours' };
 
 const tube: Table = { 'tube.outsideDiameter': 'outsideDiameter', 'tube.wall': 'wall' };
@@ -221,6 +217,7 @@ function numbersOfAdhesive(project: Project, i: number): NumberAt[] {
       at([...where, 'knockdowns', 'gap', k], gapKnockdownNumbers),
     ),
     ...(fatigue ? at([...where, 'fatigue'], fatigueNumbers) : []),
+    ...(process?.mix ? at([...where, 'process'], mixNumbers) : []),
     ...given(project, [...where, 'process'], processNumbers),
     ...(process?.cure ?? []).flatMap((_, k) => at([...where, 'process', 'cure', k], cureNumbers)),
   ];
@@ -231,6 +228,7 @@ function numbersOfBench(project: Project, bench: Joint['bench'], where: Path): N
     (bench?.[name] ?? []).map((_, i) => ({ path: [...where, name, i], quantity, optional: true }));
   return [
     ...given(project, where, benchNumbers),
+    ...(bench?.spacer ? at(where, { 'spacer.size': 'spacerSize' }) : []),
     ...Object.keys(bench?.limits ?? {}).flatMap((key) =>
       at([...where, 'limits', key], limitNumbers),
     ),
@@ -304,7 +302,10 @@ export function pathsOfNumbers(value: unknown, where: Path = []): Path[] {
 }
 
 export const valueAt = (document: unknown, path: Path): unknown =>
-  path.reduce((value, key) => (value as Record<string | number, unknown>)[key], document);
+  path.reduce(
+    (value, key) => (value as Record<string | number, unknown> | undefined)?.[key],
+    document,
+  );
 
 /** A deep copy with one thing put in, or taken out when it is undefined. */
 export function withAt(document: unknown, path: Path, value: unknown): unknown {

@@ -1,0 +1,111 @@
+/** The page of the workspace that is looked at. */
+import { type JSX, Match, Show, Switch } from 'solid-js';
+import type { Bridge } from '../shared/contract.ts';
+import type { Joint } from '../shared/project.ts';
+import type { CornerMargin } from '../shared/reports.ts';
+import { ComparePage } from './compare/ComparePage.tsx';
+import { GapPage } from './gap/GapPage.tsx';
+import { JointsPage } from './joints/JointsPage.tsx';
+import { SizePage } from './size/SizePage.tsx';
+import type { Comparison } from './state/comparison.ts';
+import type { GapCheckState } from './state/gap-check.ts';
+import type { JointsView } from './state/joints-view.ts';
+import type { KeptChecks } from './state/kept-checks.ts';
+import type { ProjectState } from './state/project.ts';
+import type { Sizing } from './state/sizing.ts';
+import type { Theme } from './theme.ts';
+
+export type WorkspaceName = 'joints' | 'size' | 'compare' | 'gap';
+
+export const workspaces: readonly { readonly id: WorkspaceName; readonly title: string }[] = [
+  { id: 'joints', title: 'Joints' },
+  { id: 'size', title: 'Size' },
+  { id: 'compare', title: 'Compare' },
+  { id: 'gap', title: 'Gap check' },
+];
+
+export interface WorkspaceProps {
+  readonly name: WorkspaceName;
+  readonly bridge: Bridge;
+  readonly project: ProjectState;
+  readonly theme: Theme;
+  readonly joints: JointsView;
+  readonly sizing: Sizing;
+  readonly comparison: Comparison;
+  readonly gapCheck: GapCheckState;
+  readonly kept: KeptChecks;
+  /** Place of the joint that is looked at; −1 when there is none. */
+  readonly index: number;
+  readonly joint: Joint | undefined;
+  readonly onJoint: (id: string) => void;
+  readonly onSize: (id: string) => void;
+  readonly onCorner: (id: string, corner: CornerMargin) => void;
+}
+
+const none = (what: string): JSX.Element => (
+  <div class="empty">
+    <p>There is no joint to {what} in this project.</p>
+  </div>
+);
+
+export function Workspace(props: WorkspaceProps): JSX.Element {
+  return (
+    <Switch>
+      <Match when={props.name === 'joints'}>
+        <JointsPage
+          joints={props.joints}
+          project={props.project}
+          onOpen={props.onSize}
+          onOpenCorner={props.onCorner}
+        />
+      </Match>
+      <Match when={props.name === 'size'}>
+        <Show when={props.joint} fallback={none('size')}>
+          {(joint) => (
+            <SizePage
+              bridge={props.bridge}
+              project={props.project}
+              sizing={props.sizing}
+              theme={props.theme}
+              index={props.index}
+              joint={joint()}
+              onJoint={props.onJoint}
+            />
+          )}
+        </Show>
+      </Match>
+      <Match when={props.name === 'compare'}>
+        <Show when={props.joint && props.project.document()} fallback={none('compare')}>
+          {(document) => (
+            <ComparePage
+              comparison={props.comparison}
+              state={props.project}
+              project={document()}
+              theme={props.theme}
+              onJoint={props.onJoint}
+              onSize={props.onSize}
+            />
+          )}
+        </Show>
+      </Match>
+      <Match when={props.name === 'gap'}>
+        <Show when={props.joint} fallback={none('check')}>
+          {(joint) => (
+            <GapPage
+              state={props.gapCheck}
+              kept={props.kept}
+              source={{
+                bridge: props.bridge,
+                project: props.project,
+                index: () => props.index,
+              }}
+              project={props.project.document()!}
+              joint={joint()}
+              onJoint={props.onJoint}
+            />
+          )}
+        </Show>
+      </Match>
+    </Switch>
+  );
+}

@@ -1,0 +1,131 @@
+/** What the bench does with the parts: adhesive to mix, steps to tick, the log of the cure. */
+import { createSignal, For, type JSX, Show } from 'solid-js';
+import { usualChecklist } from '../../shared/bench-words.ts';
+import { readNumber } from '../../shared/number-entry.ts';
+import type { Adhesive, GapCheck, Joint } from '../../shared/project.ts';
+import type { GapReport } from '../../shared/reports-gap.ts';
+import { Disclosure } from '../size/Disclosure.tsx';
+import type { GapCheckState } from '../state/gap-check.ts';
+import { mixText, spacerText } from './bench-text.ts';
+
+export interface BenchPanelProps {
+  readonly state: GapCheckState;
+  readonly check: GapCheck;
+  readonly joint: Joint;
+  readonly adhesive: Adhesive | undefined;
+  readonly report: GapReport | null;
+}
+
+const now = (): string => new Date().toISOString();
+const clock = (iso: string): string => new Date(iso).toLocaleTimeString([], { timeStyle: 'short' });
+
+function CureLog(props: BenchPanelProps): JSX.Element {
+  const [text, setText] = createSignal('');
+  const [note, setNote] = createSignal('');
+  const value = () => readNumber(text());
+  const add = (event: Event): void => {
+    event.preventDefault();
+    const entry = value();
+    if (!entry.ok) return;
+    const row = { at: now(), temperature: entry.value, note: note() };
+    props.state.edit(['cure'], [...props.check.cure.map((one) => ({ ...one })), row]);
+    setText('');
+    setNote('');
+  };
+  return (
+    <form class="gap-cure" onSubmit={add}>
+      <For each={props.check.cure}>
+        {(row) => (
+          <p>
+            {clock(row.at)} · {row.temperature} °C {row.note}
+          </p>
+        )}
+      </For>
+      <Show when={props.check.recorded === undefined}>
+        <label>
+          Now{' '}
+          <input
+            class="figure"
+            type="text"
+            inputmode="decimal"
+            value={text()}
+            aria-label="Temperature of the cure, °C"
+            onInput={(event) => setText(event.currentTarget.value)}
+          />{' '}
+          °C
+        </label>
+        <input
+          class="words"
+          type="text"
+          maxlength={200}
+          aria-label="Note on the cure"
+          placeholder="note"
+          value={note()}
+          onInput={(event) => setNote(event.currentTarget.value)}
+        />
+        <button type="submit" class="plain" disabled={!value().ok}>
+          Log
+        </button>
+      </Show>
+    </form>
+  );
+}
+
+export function BenchPanel(props: BenchPanelProps): JSX.Element {
+  const steps = (): readonly string[] => props.joint.bench?.checklist ?? usualChecklist;
+  const doneAt = (step: string): string | undefined =>
+    props.check.done.find((one) => one.step === step)?.at;
+  const tick = (step: string, on: boolean): void => {
+    const others = props.check.done.filter((one) => one.step !== step).map((one) => ({ ...one }));
+    props.state.edit(['done'], on ? [...others, { step, at: now() }] : others);
+  };
+  const ticked = () => steps().filter((step) => doneAt(step) !== undefined).length;
+  const process = () => props.adhesive?.process;
+  return (
+    <section class="gap-bench" aria-label="Bench">
+      <p class="gap-mix">
+        Mix <b>{mixText(props.report)}</b>
+      </p>
+      <p>
+        {props.adhesive?.name}; {spacerText(props.joint)}
+        <Show when={process()?.openTime}>{(minutes) => <>; open time {minutes()} min</>}</Show>
+        <Show when={process()?.cure}>
+          {(cure) => (
+            <>
+              ; cure{' '}
+              {cure()
+                .map(({ hours, temperature }) => `${hours} h at ${temperature} °C`)
+                .join(', then ')}
+            </>
+          )}
+        </Show>
+        .
+      </p>
+      <Disclosure title="Steps" aside={`${ticked()} of ${steps().length} done`}>
+        <ul class="gap-steps">
+          <For each={steps()}>
+            {(step) => (
+              <li>
+                <label>
+                  <input
+                    type="checkbox"
+                    checked={doneAt(step) !== undefined}
+                    disabled={props.check.recorded !== undefined}
+                    onChange={(event) => tick(step, event.currentTarget.checked)}
+                  />
+                  {step}
+                  <Show when={doneAt(step)}>
+                    {(at) => <span class="units"> {clock(at())}</span>}
+                  </Show>
+                </label>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Disclosure>
+      <Disclosure title="Cure log" aside={`${props.check.cure.length} entries`}>
+        <CureLog {...props} />
+      </Disclosure>
+    </section>
+  );
+}

@@ -1,0 +1,241 @@
+/** What the engineer sets for a joint at the bench: limits with the ranges found, holding, waste, steps. */
+import { createSignal, For, type JSX, Show } from 'solid-js';
+import { usualChecklist } from '../../shared/bench-words.ts';
+import { measuringPlan, usualWaste } from '../../shared/measuring-plan.ts';
+import type { Bench, Joint } from '../../shared/project.ts';
+import type { QuantityName } from '../../shared/quantities.ts';
+import type { BondRange, GapRange } from '../../shared/reports-gap.ts';
+import { sentence, signed } from '../../shared/words.ts';
+import { JobProgress } from '../parts/JobProgress.tsx';
+import { LooseNumber, readLoose } from '../parts/LooseNumber.tsx';
+import { Choice } from '../size/Choice.tsx';
+import { createFound, type FoundSource } from '../state/found.ts';
+
+export interface EngineerPanelProps {
+  readonly source: FoundSource;
+  readonly joint: Joint;
+}
+
+const rangeText = (range: GapRange | null): string =>
+  range ? `${range.from} to ${range.to} mm` : 'none';
+
+/** Margin against gap, the target as a line, the range that counts shaded. */
+function RangeChart(props: { readonly range: BondRange; readonly target: number }): JSX.Element {
+  const [width, height] = [300, 96];
+  const gaps = () => props.range.curve.map(({ gap }) => gap);
+  const values = () => [...props.range.curve.map(({ margin }) => margin), props.target, 0];
+  const x = (gap: number): number => (width * gap) / Math.max(...gaps());
+  const y = (margin: number): number => {
+    const [low, high] = [Math.min(...values()), Math.max(...values())];
+    return height - 4 - ((height - 8) * (margin - low)) / Math.max(1e-9, high - low);
+  };
+  return (
+    <svg
+      class="gap-range-chart"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={`Lowest margin against the gap of the ${props.range.bond}: ${signed(props.range.curve[0]?.margin ?? 0)} at ${gaps()[0]} mm, ${signed(props.range.curve.at(-1)?.margin ?? 0)} at ${gaps().at(-1)} mm; the target is ${signed(props.target)}.`}
+    >
+      <Show when={props.range.narrower}>
+        {(range) => (
+          <rect
+            class="gap-gauge-range"
+            x={x(range().from)}
+            width={x(range().to) - x(range().from)}
+            y="0"
+            height={height}
+          />
+        )}
+      </Show>
+      <path class="gap-range-target" d={`M0 ${y(props.target)} H${width}`} />
+      <polyline
+        class="gap-range-line"
+        points={props.range.curve.map(({ gap, margin }) => `${x(gap)},${y(margin)}`).join(' ')}
+      />
+    </svg>
+  );
+}
+
+export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
+  const found = createFound('joint.gap-limits', props.source);
+  const { project, index } = props.source;
+  const bench = (): Bench => props.joint.bench ?? {};
+  const set = (change: Partial<Record<keyof Bench, unknown>>): void => {
+    const next = Object.entries({ ...JSON.parse(JSON.stringify(bench())), ...change });
+    // What is undefined is left out: a file has no place for it.
+    const kept = Object.fromEntries(next.filter(([, value]) => value !== undefined));
+    project.edit(['joints', index(), 'bench'], kept);
+  };
+  /** A field of its own text; what can be read is stored. */
+  const field = (
+    label: string,
+    quantity: QuantityName,
+    stored: () => number | undefined,
+    placeholder: string,
+    store: (value: number | undefined) => void,
+  ): JSX.Element => {
+    const [typed, setTyped] = createSignal<string | null>(null);
+    const text = (): string => typed() ?? (stored() === undefined ? '' : String(stored()));
+    return (
+      <LooseNumber
+        label={label}
+        quantity={quantity}
+        text={text()}
+        placeholder={placeholder}
+        onText={(next) => {
+          const read = readLoose(next, quantity);
+          setTyped('wrong' in read ? next : next.trim() === '' ? '' : next);
+          if ('value' in read) store(read.value);
+        }}
+      />
+    );
+  };
+  const plan = () => measuringPlan(props.joint);
+  const limitOf = (key: 'bond' | 'innerBond' | 'outerBond') => bench().limits?.[key];
+  const setLimit = (
+    key: 'bond' | 'innerBond' | 'outerBond',
+    range: Partial<GapRange> | undefined,
+  ): void => {
+    const { [key]: old, ...others } = bench().limits ?? {};
+    const drawn = plan()!.bonds.find((bond) => bond.key === key)!.gap;
+    const whole = range && { from: drawn / 2, to: drawn * 2, ...old, ...range };
+    const limits = { ...others, ...(whole ? { [key]: whole } : {}) };
+    set({ limits: Object.keys(limits).length > 0 ? limits : undefined });
+  };
+
+  return (
+    <div class="gap-engineer">
+      <div class="gap-engineer-fields">
+        <span class="loose">
+          Spacer{' '}
+          <Choice
+            name="Spacer"
+            options={[
+              { value: 'none', text: 'none' },
+              { value: 'wire', text: 'wire' },
+              { value: 'beads', text: 'beads' },
+            ]}
+            value={bench().spacer?.form ?? 'none'}
+            onChoose={(form) =>
+              set({
+                spacer: form === 'none' ? undefined : { form, size: bench().spacer?.size ?? 0.1 },
+              })
+            }
+          />
+        </span>
+        <Show when={bench().spacer}>
+          {(spacer) =>
+            field(
+              'of',
+              'spacerSize',
+              () => spacer().size,
+              'size',
+              (size) => {
+                if (size !== undefined) set({ spacer: { form: spacer().form, size } });
+              },
+            )
+          }
+        </Show>
+        {field(
+          'Jig lets the tube off centre by',
+          'offset',
+          () => bench().jigOffset,
+          'no jig',
+          (jigOffset) => set({ jigOffset }),
+        )}
+        {field(
+          'Waste factor',
+          'wasteFactor',
+          () => bench().waste,
+          String(usualWaste),
+          (waste) => set({ waste }),
+        )}
+      </div>
+      <For each={plan()?.bonds}>
+        {({ bond, key }) => (
+          <div class="gap-engineer-fields">
+            <b>Limits of the {bond}</b>
+            {field(
+              'from',
+              'gap',
+              () => limitOf(key)?.from,
+              'coupons',
+              (from) => (from === undefined ? setLimit(key, undefined) : setLimit(key, { from })),
+            )}
+            {field(
+              'to',
+              'gap',
+              () => limitOf(key)?.to,
+              'coupons',
+              (to) => (to === undefined ? setLimit(key, undefined) : setLimit(key, { to })),
+            )}
+          </div>
+        )}
+      </For>
+      <div class="gap-engineer-fields">
+        <button
+          type="button"
+          class="plain"
+          disabled={found.job.running()}
+          onClick={() => void found.ask({})}
+        >
+          Find the range of gaps
+        </button>
+        <JobProgress job={found.job} label="Range of gaps" />
+        <Show when={found.refusal()}>
+          {(error) => <p class="refused">{sentence(error().message)}</p>}
+        </Show>
+      </div>
+      <Show when={found.answer()}>
+        {(report) => (
+          <For each={report().bonds}>
+            {(range) => (
+              <section class="gap-range" aria-label={`Range of the ${range.bond}`}>
+                <RangeChart range={range} target={report().targetMargin} />
+                <div>
+                  <p>
+                    By the model: <b>{rangeText(range.model)}</b>. By coupons:{' '}
+                    <b>{rangeText(range.coupons)}</b>
+                    {range.coupons ? ` (${range.coupons.source.kind})` : ''}. The narrower:{' '}
+                    <b>{rangeText(range.narrower)}</b>.
+                    <Show when={found.old()}> Found before the last change.</Show>
+                  </p>
+                  <For each={range.flags}>{({ message }) => <p class="units">{message}</p>}</For>
+                  <Show when={range.narrower}>
+                    {(narrower) => (
+                      <button
+                        type="button"
+                        class="plain"
+                        onClick={() =>
+                          setLimit(plan()!.bonds.find(({ bond }) => bond === range.bond)!.key, {
+                            ...narrower(),
+                          })
+                        }
+                      >
+                        Take the narrower as the limits
+                      </button>
+                    )}
+                  </Show>
+                </div>
+              </section>
+            )}
+          </For>
+        )}
+      </Show>
+      <label class="gap-checklist">
+        Steps of the bonding, one in a line
+        <textarea
+          rows="6"
+          value={(bench().checklist ?? usualChecklist).join('\n')}
+          onChange={(event) => {
+            const lines = event.currentTarget.value
+              .split('\n')
+              .map((line) => line.trim().slice(0, 160))
+              .filter((line) => line !== '');
+            set({ checklist: lines.length > 0 ? lines.slice(0, 40) : undefined });
+          }}
+        />
+      </label>
+    </div>
+  );
+}

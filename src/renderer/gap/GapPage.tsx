@@ -1,0 +1,214 @@
+/** Gap check: may this tube and this sleeve be bonded? For the technician at the bench. */
+import { For, type JSX, Show } from 'solid-js';
+import { glossary } from '../../shared/bench-words.ts';
+import { checksCsv, readingsCsv } from '../../shared/gap-records.ts';
+import { findMistakes } from '../../shared/measured-mistakes.ts';
+import { readMeasuredCsv } from '../../shared/measured-text.ts';
+import { instrumentsOf, measuringPlan } from '../../shared/measuring-plan.ts';
+import type { Joint, Project } from '../../shared/project.ts';
+import { download } from '../files.ts';
+import { Disclosure } from '../size/Disclosure.tsx';
+import type { FoundSource } from '../state/found.ts';
+import type { GapCheckState } from '../state/gap-check.ts';
+import type { KeptChecks } from '../state/kept-checks.ts';
+import { BenchCard } from './BenchCard.tsx';
+import { BenchPanel } from './BenchPanel.tsx';
+import { EngineerPanel } from './EngineerPanel.tsx';
+import { GapFigures } from './GapFigures.tsx';
+import { clock, GapHead, titleOf } from './GapHead.tsx';
+import { ReadCsvButton } from './ReadCsvButton.tsx';
+import { ReadingGrid } from './ReadingGrid.tsx';
+import { VerdictView } from './VerdictView.tsx';
+
+export interface GapPageProps {
+  readonly state: GapCheckState;
+  readonly kept: KeptChecks;
+  readonly source: FoundSource;
+  readonly project: Project;
+  readonly joint: Joint;
+  readonly onJoint: (id: string) => void;
+}
+
+export function GapPage(props: GapPageProps): JSX.Element {
+  const check = () => props.state.current();
+  const fixed = (): boolean => check()?.recorded !== undefined;
+  const mistakes = () => findMistakes(props.joint, check()?.surfaces ?? []);
+  const adhesive = () => props.project.adhesives.find(({ id }) => id === props.joint.adhesive);
+  const canRecord = (): boolean => {
+    const verdict = props.state.verdict();
+    return !fixed() && verdict !== null && verdict.state !== 'unknown';
+  };
+  const flat = (): boolean => measuringPlan(props.joint) === null;
+  const save = (name: string, text: string): void => download(name, text, 'text/csv');
+
+  return (
+    <div class="gap-page" tabindex="-1">
+      <h1 class="hidden">Gap check {props.joint.name}</h1>
+      <GapHead {...props} fixed={fixed()} flat={flat()} />
+      <For each={props.kept.offered()}>
+        {(kept) => (
+          <div class="gap-offer" role="status">
+            <p>
+              Measured parts from {clock(kept.at)} ({titleOf(kept.check)}) are not in this file.
+            </p>
+            <button type="button" class="plain" onClick={() => props.kept.takeIn(kept)}>
+              Take them in
+            </button>
+            <button type="button" class="plain" onClick={() => props.kept.putAway(kept)}>
+              Put away
+            </button>
+          </div>
+        )}
+      </For>
+      <Show
+        when={!flat()}
+        fallback={
+          <p class="gap-start">
+            A flat joint has no diameters to measure: its gap is set by spacers and read with feeler
+            gauges.
+          </p>
+        }
+      >
+        <Show
+          when={check()}
+          fallback={
+            <div class="gap-start">
+              <h2>May this tube and this sleeve be bonded?</h2>
+              <p>
+                Measure both at every station and clocking. Stations count from the mouth of the
+                sleeve; on the tube, from the line that stands at the mouth when it is home.
+              </p>
+              <button type="button" class="plain is-first" onClick={() => props.state.begin()}>
+                Start measuring
+              </button>
+            </div>
+          }
+        >
+          {(one) => (
+            <div class="gap-body">
+              <div class="gap-readings" classList={{ 'is-double': one().surfaces.length > 2 }}>
+                <For each={one().surfaces}>
+                  {(surface, k) => (
+                    <ReadingGrid
+                      surface={surface}
+                      instruments={instrumentsOf(props.project)}
+                      mistakes={mistakes().filter((found) => found.surface === surface.surface)}
+                      fixed={fixed()}
+                      onRead={(i, j, value) =>
+                        props.state.edit(['surfaces', k(), 'diameters', i, j], value)
+                      }
+                      onConfirm={(i, j) =>
+                        props.state.edit(
+                          ['surfaces', k(), 'confirmed'],
+                          [...(surface.confirmed ?? []), [i, j]],
+                        )
+                      }
+                      onInstrument={({ name, error, repeatability }) =>
+                        props.state.edit(['surfaces', k(), 'instrument'], {
+                          name,
+                          error,
+                          repeatability,
+                        })
+                      }
+                    />
+                  )}
+                </For>
+                <div class="gap-tools">
+                  <Show when={!fixed()}>
+                    <ReadCsvButton
+                      read={(text) =>
+                        readMeasuredCsv(text, props.joint, instrumentsOf(props.project))
+                      }
+                      onRead={(surfaces) => props.state.edit(['surfaces'], surfaces)}
+                    />
+                  </Show>
+                  <button
+                    type="button"
+                    class="link"
+                    onClick={() => save('gap-checks.csv', checksCsv(props.project))}
+                  >
+                    Checks as CSV
+                  </button>
+                  <button
+                    type="button"
+                    class="link"
+                    onClick={() => save('gap-readings.csv', readingsCsv(props.project))}
+                  >
+                    Readings as CSV
+                  </button>
+                </div>
+              </div>
+              <div class="gap-answer">
+                <VerdictView
+                  result={one().result}
+                  verdict={props.state.verdict()}
+                  report={props.state.report()}
+                  job={props.state.job}
+                />
+                <div class="gap-actions">
+                  <Show
+                    when={!fixed()}
+                    fallback={
+                      <button type="button" class="plain" onClick={() => props.state.begin(one())}>
+                        Measure again
+                      </button>
+                    }
+                  >
+                    <button
+                      type="button"
+                      class="plain is-first"
+                      disabled={!canRecord()}
+                      onClick={() => props.state.record()}
+                    >
+                      Record this check
+                    </button>
+                  </Show>
+                  <button type="button" class="plain" onClick={() => window.print()}>
+                    Print card
+                  </button>
+                </div>
+                <Show when={props.state.report()}>
+                  {(report) => <GapFigures report={report()} />}
+                </Show>
+                <BenchPanel
+                  state={props.state}
+                  check={one()}
+                  joint={props.joint}
+                  adhesive={adhesive()}
+                  report={props.state.report()}
+                />
+                <For each={props.state.report()?.flags ?? []}>
+                  {({ message }) => <p class="units">{message}</p>}
+                </For>
+                <Disclosure title="Words">
+                  <dl class="gap-glossary">
+                    <For each={glossary}>
+                      {({ word, means }) => (
+                        <>
+                          <dt>{word}</dt>
+                          <dd>{means}</dd>
+                        </>
+                      )}
+                    </For>
+                  </dl>
+                </Disclosure>
+              </div>
+              <BenchCard
+                project={props.project}
+                joint={props.joint}
+                check={one()}
+                report={props.state.report()}
+                verdict={props.state.verdict()}
+              />
+            </div>
+          )}
+        </Show>
+        <div class="gap-foot">
+          <Disclosure title="Set by the engineer">
+            <EngineerPanel source={props.source} joint={props.joint} />
+          </Disclosure>
+        </div>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,155 @@
+/** The Gap check page as a technician has it: from the Joints page to a printed card, by the keyboard alone. */
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { beforeEach, expect, it } from 'vitest';
+import { root } from '../../src/launch/root.mjs';
+import { describeInBrowser } from './support/browser.ts';
+import { openApp } from './support/open-app.ts';
+import { violations } from './support/violations.ts';
+
+/** Pictures for a person to look at. */
+const pictures = join(root, process.env.LAPWRIGHT_PICTURES ?? 'tests/artefacts');
+mkdirSync(pictures, { recursive: true });
+const patient = { timeout: 60_000 };
+
+/** Tab until the focus is on what has this name. */
+async function tabTo(page: Page, name: string | RegExp): Promise<void> {
+  for (let i = 0; i < 60; i++) {
+    const focused = await page.evaluate(() => {
+      const here = document.activeElement;
+      return here?.getAttribute('aria-label') ?? here?.textContent ?? '';
+    });
+    if (typeof name === 'string' ? focused.trim() === name : name.test(focused)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`no way by Tab to ${name}`);
+}
+
+/** Types every reading of a single lap, surface after surface, each ended by Enter. */
+async function typeReadings(page: Page, diameters: readonly number[]): Promise<void> {
+  for (const [surface, diameter] of diameters.entries()) {
+    for (let i = 0; i < 9; i++) {
+      const value = diameter + 0.004 * ((i + surface) % 3);
+      await page.keyboard.type(value.toFixed(3));
+      await page.keyboard.press('Enter');
+    }
+  }
+}
+
+const pagesOf = (pdf: Buffer): number =>
+  pdf.toString('latin1').match(/\/Type\s*\/Page(?![s\w])/g)?.length ?? 0;
+
+const word = (page: Page) => page.locator('.gap-word');
+const said = (page: Page, verdict: string) => page.locator('.gap-word', { hasText: verdict });
+
+/** The tests' own folder: what one left there would be offered to the next. */
+const forget = (): void =>
+  rmSync(join(process.env.LAPWRIGHT_DATA!, 'bench'), { recursive: true, force: true });
+beforeEach(forget);
+
+describeInBrowser('the Gap check page', () => {
+  it('goes from the Joints page to a printed card by the keyboard alone', async () => {
+    const app = await openApp({ viewport: { width: 1280, height: 800 } });
+    try {
+      const { page } = app;
+      await page.getByRole('table').first().waitFor(patient);
+      await tabTo(page, 'Landing leg');
+      await page.keyboard.press('Control+4');
+      await page.getByText('May this tube and this sleeve be bonded?').waitFor(patient);
+      await tabTo(page, 'Start measuring');
+      await page.keyboard.press('Enter');
+      await tabTo(page, /^spigot, outside, 1 mm/);
+      // The tube is over the spigot: first the spigot, then the bore.
+      await typeReadings(page, [21.6, 22]);
+      await said(page, 'Reject').waitFor(patient);
+      expect(await page.locator('.gap-reason').textContent()).toMatch(
+        /the joint fails: its margin is/,
+      );
+      expect(await page.locator('.gap-kept').textContent()).toMatch(/^kept /);
+      await page.screenshot({ path: join(pictures, 'gap-check-light.png') });
+      const wide = await page.evaluate(
+        () => document.documentElement.scrollWidth <= document.documentElement.clientWidth,
+      );
+      expect(wide).toBe(true);
+      expect(await violations(page)).toEqual([]);
+      await tabTo(page, 'Record this check');
+      await page.keyboard.press('Enter');
+      await page.getByRole('button', { name: 'Measure again' }).waitFor(patient);
+      let printed = 0;
+      await page.exposeFunction('wasPrinted', () => {
+        printed += 1;
+      });
+      await page.evaluate(() => {
+        window.print = () => void (window as unknown as { wasPrinted(): void }).wasPrinted();
+      });
+      await tabTo(page, 'Print card');
+      await page.keyboard.press('Enter');
+      await expect.poll(() => printed).toBe(1);
+      const pdf = await page.pdf({ preferCSSPageSize: true });
+      writeFileSync(join(pictures, 'bench-card.pdf'), pdf);
+      expect(pagesOf(pdf)).toBe(1);
+      await page.emulateMedia({ media: 'print' });
+      await page.setViewportSize({ width: 703, height: 1040 });
+      await page.screenshot({ path: join(pictures, 'bench-card.png') });
+      const card = page.locator('.bench-card');
+      expect(await card.textContent()).toContain('Reject');
+      expect(app.problems).toEqual([]);
+    } finally {
+      await app.close();
+    }
+  });
+
+  it('loses nothing when the window dies, and offers it again', async () => {
+    const first = await openApp();
+    try {
+      const { page } = first;
+      await page.getByRole('table').first().waitFor(patient);
+      await page.keyboard.press('Control+4');
+      await page.getByRole('button', { name: 'Start measuring' }).click();
+      await page.getByLabel('Tube no.').fill('T-0815');
+      await page.getByLabel(/^spigot, outside, 5 mm from the mouth, 0°/).fill('35.61');
+      await page.getByText(/^kept /).waitFor(patient);
+    } finally {
+      await first.close();
+    }
+    const second = await openApp();
+    try {
+      const { page } = second;
+      await page.getByRole('table').first().waitFor(patient);
+      await page.keyboard.press('Control+4');
+      const notice = page.locator('.gap-offer', { hasText: 'T-0815' });
+      await notice.getByRole('button', { name: 'Take them in' }).click();
+      const reading = page.getByLabel(/^spigot, outside, 5 mm from the mouth, 0°/);
+      expect(await reading.inputValue()).toBe('35.61');
+    } finally {
+      await second.close();
+    }
+  });
+
+  it('accepts good parts of a double lap, at night and on a wide screen', async () => {
+    const app = await openApp({ colorScheme: 'dark', viewport: { width: 1920, height: 1080 } });
+    try {
+      const { page } = app;
+      await page.getByRole('table').first().waitFor(patient);
+      await page.keyboard.press('Control+4');
+      await page.getByRole('button', { name: 'New check' }).click();
+      await page.getByLabel(/^spigot, outside, 5 mm from the mouth, 0°/).focus();
+      await typeReadings(page, [35.6, 36, 40, 40.4]);
+      await said(page, 'Accept').waitFor(patient);
+      await page.screenshot({ path: join(pictures, 'gap-check-dark.png') });
+      expect(await violations(page)).toEqual([]);
+      const pdf = await page.pdf({ preferCSSPageSize: true });
+      expect(pagesOf(pdf)).toBe(1);
+      // A changed reading has no verdict until it is known again.
+      const reading = page.getByLabel(/^tube, outside, 5 mm from the mouth, 0°/);
+      await reading.fill('40.2');
+      expect(await word(page).textContent()).toBe('Not yet known');
+      await reading.fill('23');
+      await page.getByRole('button', { name: 'It is right' }).waitFor(patient);
+      expect(app.problems).toEqual([]);
+    } finally {
+      await app.close();
+    }
+  });
+});
