@@ -40,7 +40,7 @@ describe('the start', () => {
       within(bar)
         .getAllByRole('button')
         .map((tab) => tab.textContent),
-    ).toEqual(['Joints', 'Size', 'Compare']);
+    ).toEqual(['Joints', 'Size', 'Compare', 'Gap check']);
   });
 
   it('says plainly what is wrong with a project that cannot be opened, and leads on', async () => {
@@ -167,7 +167,16 @@ describe('the way between', () => {
     fireEvent.keyDown(window, { key: '3', ctrlKey: true });
     expect(screen.getByRole('heading', { name: 'Compare Boom tip' })).toBeTruthy();
     fireEvent.keyDown(window, { key: '4', ctrlKey: true });
-    expect(screen.getByRole('heading', { name: 'Compare Boom tip' })).toBeTruthy();
+    expect(screen.getByRole('heading', { name: 'Gap check Boom tip' })).toBeTruthy();
+    fireEvent.keyDown(window, { key: '5', ctrlKey: true });
+    expect(screen.getByRole('heading', { name: 'Gap check Boom tip' })).toBeTruthy();
+  });
+
+  it('goes on from the table with the joint that has the focus', async () => {
+    await open();
+    (await screen.findByRole('button', { name: 'Boom root' })).focus();
+    fireEvent.keyDown(window, { key: '4', ctrlKey: true });
+    expect(screen.getByRole('heading', { name: 'Gap check Boom root' })).toBeTruthy();
   });
 });
 

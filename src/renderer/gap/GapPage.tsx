@@ -6,6 +6,7 @@ import { findMistakes } from '../../shared/measured-mistakes.ts';
 import { readMeasuredCsv } from '../../shared/measured-text.ts';
 import { instrumentsOf, measuringPlan } from '../../shared/measuring-plan.ts';
 import type { Joint, Project } from '../../shared/project.ts';
+import { sentence } from '../../shared/words.ts';
 import { download } from '../files.ts';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { FoundSource } from '../state/found.ts';
@@ -145,6 +146,13 @@ export function GapPage(props: GapPageProps): JSX.Element {
                   report={props.state.report()}
                   job={props.state.job}
                 />
+                <Show when={!fixed() && props.state.refusal()}>
+                  {(error) => (
+                    <p class="refused" role="alert">
+                      {sentence(error().message)}
+                    </p>
+                  )}
+                </Show>
                 <div class="gap-actions">
                   <Show
                     when={!fixed()}

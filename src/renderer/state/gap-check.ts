@@ -13,7 +13,7 @@ import {
 } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import { emptySurfaces } from '../../shared/measured-text.ts';
-import { instrumentsOf } from '../../shared/measuring-plan.ts';
+import { instrumentsOf, measuringPlan } from '../../shared/measuring-plan.ts';
 import type { GapCheck, Joint } from '../../shared/project.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
@@ -164,7 +164,9 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
   createEffect(
     on([active, key], ([looked, about]) => {
       settle.drop();
-      if (!looked || about === '' || current()?.recorded !== undefined) return;
+      const one = joint();
+      // A flat joint has nothing to measure; what is recorded is not computed anew.
+      if (!looked || !one || !measuringPlan(one) || current()?.recorded !== undefined) return;
       latest.ask(about);
     }),
   );

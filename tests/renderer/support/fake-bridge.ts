@@ -3,6 +3,7 @@ import type { Answers, Bridge, RequestInput, RequestName } from '../../../src/sh
 import type { Project } from '../../../src/shared/project.ts';
 import { ok, type Reply, type RequestError } from '../../../src/shared/reply.ts';
 import { makeCompareReport, makeVariant } from './compare.ts';
+import { makeGapReport, makeGapVerdict } from './gap.ts';
 import { makeLaminateReport } from './laminate.ts';
 import { makeProject } from './project.ts';
 import {
@@ -86,6 +87,13 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     'joint.variant': (input) => ok(makeVariant(documentOf(input), input)),
     'joint.size': (input) => ok(makeSizing(documentOf(input).joints[0]!)),
     'joint.sizes': (input) => ok(makeSizes(documentOf(input).joints[0]!, input.each)),
+    'joint.gap': ({ document, measured }) =>
+      ok(makeGapReport((document as Project).joints[0]!, measured)),
+    'joint.gap-verdict': ({ document, measured }) =>
+      ok(makeGapVerdict((document as Project).joints[0]!, measured)),
+    'bench.kept': () => ok({ checks: [] }),
+    'bench.keep': () => ok({ at: '2026-03-01T09:00:00Z' }),
+    'bench.drop': () => ok({ dropped: true }),
     'job.progress': () =>
       ok({ state: 'unknown', done: 0, total: 0, what: '', elapsed: 0, left: null }),
     'job.stop': () => ok({ stopped: false }),

@@ -1,0 +1,318 @@
+import { fireEvent, render, screen, waitFor, within } from '@solidjs/testing-library';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { App } from '../../src/renderer/App.tsx';
+import { glossary } from '../../src/shared/bench-words.ts';
+import { cautions } from '../../src/shared/cautions.ts';
+import type { GapCheck, Joint, MeasuredSurface, Project } from '../../src/shared/project.ts';
+import { ok } from '../../src/shared/reply.ts';
+import { partsOf } from '../support/parts.ts';
+import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
+import { makeGapVerdict } from './support/gap.ts';
+import { useBrowser } from './support/page.ts';
+import { makeProject, socket } from './support/project.ts';
+
+useBrowser();
+
+let bridge: FakeBridge;
+beforeEach(() => {
+  bridge = makeFakeBridge();
+});
+
+async function openGap(): Promise<void> {
+  render(() => <App bridge={bridge} />);
+  await screen.findByRole('heading', { name: 'Test frame' });
+  fireEvent.keyDown(window, { key: '4', ctrlKey: true });
+  await screen.findByRole('heading', { name: 'Gap check Boom tip' });
+}
+async function start(): Promise<void> {
+  await openGap();
+  fireEvent.click(screen.getByRole('button', { name: 'Start measuring' }));
+}
+const cell = (surface: string, station: number, clocking: number): HTMLInputElement =>
+  screen.getByLabelText(`${surface}, ${station} mm from the mouth, ${clocking}°`);
+const type = (input: HTMLInputElement, text: string): void => {
+  fireEvent.input(input, { target: { value: text } });
+};
+const kept = () => bridge.last('bench.keep') as { project: string; check: GapCheck };
+const readings = (surface: MeasuredSurface['surface']): readonly (number | null)[] =>
+  kept()
+    .check.surfaces.find((one) => one.surface === surface)!
+    .diameters.flat();
+const word = (): string => document.querySelector('.gap-word')!.textContent!.trim();
+const notes = (): string =>
+  [...document.querySelectorAll('.gap-notes p')].map((one) => one.textContent).join('|');
+/** Every reading by the drawing. */
+function typeAll(): void {
+  for (const { surface, stations, clockings, diameters } of partsOf(socket as Joint)) {
+    const name = { 'tube-outside': 'tube, outside', 'socket-inside': 'socket, inside' }[
+      surface as string
+    ]!;
+    stations.forEach((x, i) => {
+      clockings.forEach((angle, j) => {
+        type(cell(name, x, angle), String(diameters[i]![j]));
+      });
+    });
+  }
+}
+
+describe('readings', () => {
+  it('are kept on disk as they are typed, in a record of the document', async () => {
+    await start();
+    type(cell('tube, outside', 3, 60), '32.01');
+    await waitFor(() => expect(readings('tube-outside')[1]).toBe(32.01));
+    expect(kept().project).toBe('Test frame');
+    fireEvent.input(screen.getByLabelText('Tube no.'), { target: { value: 'T-7' } });
+    await waitFor(() => expect(kept().check.tubeSerial).toBe('T-7'));
+    expect(screen.getByText('changes not saved')).toBeTruthy();
+    expect(await screen.findByText(/^kept /)).toBeTruthy();
+  });
+
+  it('say when they cannot be kept', async () => {
+    bridge.refuse('bench.keep', {
+      message: 'The measurements could not be kept: the disk is full.',
+    });
+    await start();
+    expect(await screen.findByText(/the disk is full/)).toBeTruthy();
+  });
+
+  it('follow one another by Enter, and rows by arrows', async () => {
+    await start();
+    const first = cell('tube, outside', 3, 0);
+    first.focus();
+    fireEvent.keyDown(first, { key: 'Enter' });
+    expect(document.activeElement).toBe(cell('tube, outside', 3, 60));
+    fireEvent.keyDown(document.activeElement!, { key: 'ArrowDown' });
+    expect(document.activeElement).toBe(cell('tube, outside', 15, 60));
+    fireEvent.keyDown(document.activeElement!, { key: 'ArrowUp' });
+    fireEvent.keyDown(document.activeElement!, { key: 'Enter', shiftKey: true });
+    expect(document.activeElement).toBe(first);
+    const last = cell('tube, outside', 27, 120);
+    last.focus();
+    fireEvent.keyDown(last, { key: 'Enter' });
+    expect(document.activeElement).toBe(cell('socket, inside', 3, 0));
+  });
+
+  it('are pasted as a block, and what is no number is said', async () => {
+    await start();
+    const clipboardData = { getData: () => '32.01\t32,02\n32.03\t\n' };
+    fireEvent.paste(cell('tube, outside', 3, 60), { clipboardData });
+    await waitFor(() => expect(readings('tube-outside')[1]).toBe(32.01));
+    expect(readings('tube-outside')).toEqual([
+      null,
+      32.01,
+      null,
+      null,
+      32.03,
+      null,
+      null,
+      null,
+      null,
+    ]);
+    expect(notes()).toContain('“32,02” is ambiguous: write 32.02.');
+  });
+
+  it('that look wrong are said as typed; the guess is taken, or the reading confirmed', async () => {
+    await start();
+    const input = cell('tube, outside', 3, 0);
+    type(input, '1.26');
+    expect(notes()).toContain('1.26 looks like inches: 32.004 mm?');
+    expect(input.getAttribute('aria-invalid')).toBe('true');
+    fireEvent.click(screen.getByRole('button', { name: 'Take 32.004' }));
+    await waitFor(() => expect(readings('tube-outside')[0]).toBe(32.004));
+    expect(notes()).toBe('');
+    type(input, '33.5');
+    expect(notes()).toContain('is far from the drawing');
+    fireEvent.click(screen.getByRole('button', { name: 'It is right' }));
+    await waitFor(() => expect(kept().check.surfaces[0]!.confirmed).toEqual([[0, 0]]));
+    expect(notes()).toBe('');
+  });
+});
+
+describe('the verdict', () => {
+  it('counts what is missing, then says what the core says', async () => {
+    await start();
+    await waitFor(() =>
+      expect(screen.getByText('18 readings are still to be taken.')).toBeTruthy(),
+    );
+    expect(bridge.count('joint.gap-verdict')).toBe(0);
+    typeAll();
+    await waitFor(() => expect(word()).toBe('Accept'), { timeout: 3000 });
+    expect(screen.getAllByText('All is inside.').length).toBeGreaterThan(0);
+    expect(screen.getByText(/Limits: 0.12 to 0.5 mm/)).toBeTruthy();
+  });
+
+  it('is not shown for readings that have changed since', async () => {
+    await start();
+    typeAll();
+    await waitFor(() => expect(word()).toBe('Accept'), { timeout: 3000 });
+    type(cell('tube, outside', 3, 0), '32.02');
+    expect(word()).toBe('Not yet known');
+    expect(screen.queryByText('All is inside.')).toBeNull();
+    expect(
+      screen.getByRole<HTMLButtonElement>('button', { name: 'Record this check' }).disabled,
+    ).toBe(true);
+  });
+
+  it('gives way to what the core refuses', async () => {
+    bridge.refuse('joint.gap', { message: 'thin the wall' });
+    await start();
+    expect((await screen.findByRole('alert')).textContent).toBe('Thin the wall.');
+  });
+
+  it('is recorded as it was said, and then stands', async () => {
+    bridge.answer('joint.gap-verdict', ({ document, measured }) =>
+      ok(
+        makeGapVerdict((document as Project).joints[0]!, measured, {
+          state: 'hold',
+          reasons: [{ code: 'margin', state: 'hold', bond: null, message: 'Too weak.' }],
+        }),
+      ),
+    );
+    await start();
+    typeAll();
+    await waitFor(() => expect(word()).toBe('Hold for engineering'), { timeout: 3000 });
+    fireEvent.click(screen.getByRole('button', { name: 'Record this check' }));
+    await waitFor(() => expect(kept().check.recorded).toBe('2026-03-01T10:00:00.000Z'));
+    expect(kept().check.result).toMatchObject({
+      verdict: 'hold',
+      reason: 'Too weak.',
+      bonds: [{ bond: 'bond', min: { value: 0.12, uncertainty: 0 }, from: 0.12, to: 0.5 }],
+      targetMargin: 0.25,
+      modelVersion: '2',
+    });
+    const input = cell('tube, outside', 3, 0);
+    expect(input.readOnly).toBe(true);
+    type(input, '30');
+    expect(readings('tube-outside')[0]).toBe(32);
+    fireEvent.click(screen.getByRole('button', { name: 'Measure again' }));
+    await waitFor(() => expect(kept().check.recorded).toBeUndefined());
+    expect(readings('tube-outside')[0]).toBe(32);
+    expect(kept().check.result).toBeUndefined();
+  });
+});
+
+describe('what was kept', () => {
+  const check: GapCheck = {
+    id: 'lost',
+    joint: 'tip',
+    started: '2026-03-01T08:00:00Z',
+    by: '',
+    tubeSerial: 'T-9',
+    sleeveSerial: '',
+    surfaces: partsOf(socket as Joint),
+    done: [],
+    cure: [],
+  };
+  it('is offered, taken in or put away', async () => {
+    bridge.answer('bench.kept', ({ project }) =>
+      ok({ checks: [{ project, at: check.started, check }] }),
+    );
+    await openGap();
+    const offer = await screen.findByText(/are not in this file/);
+    expect(offer.textContent).toContain('T-9');
+    fireEvent.click(screen.getByRole('button', { name: 'Take them in' }));
+    expect(cell('tube, outside', 3, 0).value).toBe('32');
+    expect(screen.queryByText(/are not in this file/)).toBeNull();
+  });
+
+  it('is not offered where the file has it', async () => {
+    bridge = makeFakeBridge(makeProject({ gapChecks: [check] }));
+    bridge.answer('bench.kept', ({ project }) =>
+      ok({ checks: [{ project, at: check.started, check }] }),
+    );
+    await openGap();
+    expect(cell('tube, outside', 3, 0).value).toBe('32');
+    await waitFor(() => expect(bridge.count('bench.kept')).toBe(1));
+    expect(screen.queryByText(/are not in this file/)).toBeNull();
+  });
+});
+
+describe('the bench', () => {
+  it('has its steps ticked with their time, and a log of the cure', async () => {
+    await start();
+    for (const title of ['Steps', 'Cure log']) {
+      const details = screen.getByText(title).closest('details')!;
+      details.open = true;
+      fireEvent(details, new Event('toggle'));
+    }
+    fireEvent.click(screen.getByLabelText(/^Degrease tube and sleeve/));
+    await waitFor(() => expect(kept().check.done[0]?.step).toMatch(/^Degrease/));
+    fireEvent.input(screen.getByLabelText('Temperature of the cure, °C'), {
+      target: { value: '23' },
+    });
+    fireEvent.click(screen.getByRole('button', { name: 'Log' }));
+    await waitFor(() => expect(kept().check.cure[0]).toMatchObject({ temperature: 23, note: '' }));
+  });
+
+  it('has a card with verdict, figures, steps, cautions and the words on it', async () => {
+    await start();
+    typeAll();
+    await waitFor(() => expect(word()).toBe('Accept'), { timeout: 3000 });
+    const card = within(document.querySelector<HTMLElement>('.bench-card')!);
+    expect(card.getByText('Accept')).toBeTruthy();
+    const text = document.querySelector('.bench-card')!.textContent!;
+    for (const part of [
+      '0.12',
+      '0.28',
+      '0.83 g resin + 0.41 g hardener',
+      'Technician',
+      'Engineer',
+    ]) {
+      expect(text).toContain(part);
+    }
+    for (const { word: one, means } of glossary) expect(text).toContain(`${one}: ${means}`);
+    for (const caution of cautions) expect(text).toContain(caution);
+    expect(text).toContain('Water-break test');
+    expect(text).toContain('The range is typical, not from your coupons.');
+  });
+
+  it('says why a flat joint is not measured so', async () => {
+    await openGap();
+    fireEvent.change(screen.getByLabelText('Joint'), { target: { value: 'lug' } });
+    expect(await screen.findByText(/A flat joint has no diameters to measure/)).toBeTruthy();
+    expect(screen.queryByRole('button', { name: 'Start measuring' })).toBeNull();
+    expect((bridge.last('joint.gap') as { jointId: string }).jointId).toBe('tip');
+  });
+});
+
+describe('what the engineer sets', () => {
+  it('is the spacer, the jig, and limits taken from the ranges that were found', async () => {
+    bridge.answer('joint.gap-limits', () =>
+      ok({
+        jointId: 'tip',
+        targetMargin: 0.25,
+        modelVersion: '2',
+        bonds: [
+          {
+            bond: 'bond',
+            drawn: 0.2,
+            curve: [
+              { gap: 0.1, margin: 0.1, mode: 'peel' },
+              { gap: 0.2, margin: 0.4, mode: 'peel' },
+            ],
+            model: { from: 0.15, to: 0.6 },
+            open: { from: false, to: true },
+            coupons: { from: 0.1, to: 0.5, source: { kind: 'typical', text: '' } },
+            narrower: { from: 0.15, to: 0.5 },
+            set: null,
+            flags: [],
+          },
+        ],
+      }),
+    );
+    await start();
+    const details = screen.getByText('Set by the engineer').closest('details')!;
+    details.open = true;
+    fireEvent(details, new Event('toggle'));
+    fireEvent.click(screen.getByRole('button', { name: 'Find the range of gaps' }));
+    fireEvent.click(await screen.findByRole('button', { name: 'Take the narrower as the limits' }));
+    const bench = () => (bridge.last('joint.gap').document as Project).joints[0]!.bench;
+    await waitFor(() => expect(bench()?.limits).toEqual({ bond: { from: 0.15, to: 0.5 } }));
+    fireEvent.change(screen.getByLabelText('Spacer'), { target: { value: 'beads' } });
+    await waitFor(() => expect(bench()?.spacer).toEqual({ form: 'beads', size: 0.1 }));
+    fireEvent.input(screen.getByLabelText('Jig lets the tube off centre by'), {
+      target: { value: '0.05' },
+    });
+    await waitFor(() => expect(bench()?.jigOffset).toBe(0.05));
+  });
+});
