@@ -1,5 +1,5 @@
 /** Gap check: may this tube and this sleeve be bonded? For the technician at the bench. */
-import { For, type JSX, Show } from 'solid-js';
+import { createMemo, For, type JSX, Show } from 'solid-js';
 import { glossary } from '../../shared/bench-words.ts';
 import { checksCsv, readingsCsv } from '../../shared/gap-records.ts';
 import { findMistakes } from '../../shared/measured-mistakes.ts';
@@ -33,7 +33,7 @@ export interface GapPageProps {
 export function GapPage(props: GapPageProps): JSX.Element {
   const check = () => props.state.current();
   const fixed = (): boolean => check()?.recorded !== undefined;
-  const mistakes = () => findMistakes(props.joint, check()?.surfaces ?? []);
+  const mistakes = createMemo(() => findMistakes(props.joint, check()?.surfaces ?? []));
   const adhesive = () => props.project.adhesives.find(({ id }) => id === props.joint.adhesive);
   const canRecord = (): boolean => {
     const verdict = props.state.verdict();
