@@ -128,6 +128,26 @@ describe('readings', () => {
   });
 });
 
+describe('places', () => {
+  const change = (label: string, value: string): void => {
+    fireEvent.change(screen.getByLabelText(label), { target: { value } });
+  };
+  it('are said where they were in truth, and must rise', async () => {
+    await start();
+    change('Clocking 2 of tube, outside, degrees', '125');
+    await waitFor(() => expect(kept().check.surfaces[0]!.clockings).toEqual([0, 125, 120]));
+    expect(notes()).toContain('The clockings must rise: 125° stands before 120°.');
+    change('Clocking 2 of tube, outside, degrees', '6o');
+    expect(screen.getByLabelText('Clocking 2 of tube, outside, degrees')).toHaveProperty(
+      'value',
+      '125',
+    );
+    change('Station 3 of socket, inside, mm from the mouth', '31');
+    await waitFor(() => expect(kept().check.surfaces[1]!.stations).toEqual([3, 15, 31]));
+    expect(notes()).toContain('The station 31 mm is not within the joint');
+  });
+});
+
 describe('the verdict', () => {
   it('counts what is missing, then says what the core says', async () => {
     await start();
@@ -314,5 +334,19 @@ describe('what the engineer sets', () => {
       target: { value: '0.05' },
     });
     await waitFor(() => expect(bench()?.jigOffset).toBe(0.05));
+    const stations = screen.getByLabelText('Stations, mm from the mouth');
+    fireEvent.input(stations, { target: { value: '5, 3' } });
+    expect(screen.getByText('They must rise: 5 stands before 3.')).toBeTruthy();
+    fireEvent.input(stations, { target: { value: '5 25' } });
+    await waitFor(() => expect(bench()?.stations).toEqual([5, 25]));
+    fireEvent.click(screen.getByRole('button', { name: 'Add an instrument' }));
+    fireEvent.input(screen.getByLabelText('±'), { target: { value: '0.005' } });
+    const document = () => bridge.last('joint.gap').document as Project;
+    fireEvent.click(screen.getByRole('button', { name: 'New check' }));
+    await waitFor(() => expect(document().instruments?.[0]?.error).toBe(0.005));
+    expect(kept().check.surfaces[0]).toMatchObject({
+      stations: [5, 25],
+      instrument: { name: 'Instrument 1', error: 0.005 },
+    });
   });
 });

@@ -123,6 +123,17 @@ export function BenchPanel(props: BenchPanelProps): JSX.Element {
           </For>
         </ul>
       </Disclosure>
+      <label class="gap-note">
+        Note{' '}
+        <input
+          class="words"
+          type="text"
+          maxlength={4000}
+          readonly={props.check.recorded !== undefined}
+          value={props.check.note ?? ''}
+          onInput={(event) => props.state.edit(['note'], event.currentTarget.value)}
+        />
+      </label>
       <Disclosure title="Cure log" aside={`${props.check.cure.length} entries`}>
         <CureLog {...props} />
       </Disclosure>

@@ -4,12 +4,15 @@ import { usualChecklist } from '../../shared/bench-words.ts';
 import { measuringPlan, usualWaste } from '../../shared/measuring-plan.ts';
 import type { Bench, Joint } from '../../shared/project.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
-import type { BondRange, GapRange } from '../../shared/reports-gap.ts';
-import { sentence, signed } from '../../shared/words.ts';
+import type { GapRange } from '../../shared/reports-gap.ts';
+import { sentence } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
 import { LooseNumber, readLoose } from '../parts/LooseNumber.tsx';
 import { Choice } from '../size/Choice.tsx';
 import { createFound, type FoundSource } from '../state/found.ts';
+import { Instruments } from './Instruments.tsx';
+import { PlaceList } from './PlaceList.tsx';
+import { RangeChart } from './RangeChart.tsx';
 
 export interface EngineerPanelProps {
   readonly source: FoundSource;
@@ -18,43 +21,6 @@ export interface EngineerPanelProps {
 
 const rangeText = (range: GapRange | null): string =>
   range ? `${range.from} to ${range.to} mm` : 'none';
-
-/** Margin against gap, the target as a line, the range that counts shaded. */
-function RangeChart(props: { readonly range: BondRange; readonly target: number }): JSX.Element {
-  const [width, height] = [300, 96];
-  const gaps = () => props.range.curve.map(({ gap }) => gap);
-  const values = () => [...props.range.curve.map(({ margin }) => margin), props.target, 0];
-  const x = (gap: number): number => (width * gap) / Math.max(...gaps());
-  const y = (margin: number): number => {
-    const [low, high] = [Math.min(...values()), Math.max(...values())];
-    return height - 4 - ((height - 8) * (margin - low)) / Math.max(1e-9, high - low);
-  };
-  return (
-    <svg
-      class="gap-range-chart"
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-label={`Lowest margin against the gap of the ${props.range.bond}: ${signed(props.range.curve[0]?.margin ?? 0)} at ${gaps()[0]} mm, ${signed(props.range.curve.at(-1)?.margin ?? 0)} at ${gaps().at(-1)} mm; the target is ${signed(props.target)}.`}
-    >
-      <Show when={props.range.narrower}>
-        {(range) => (
-          <rect
-            class="gap-gauge-range"
-            x={x(range().from)}
-            width={x(range().to) - x(range().from)}
-            y="0"
-            height={height}
-          />
-        )}
-      </Show>
-      <path class="gap-range-target" d={`M0 ${y(props.target)} H${width}`} />
-      <polyline
-        class="gap-range-line"
-        points={props.range.curve.map(({ gap, margin }) => `${x(gap)},${y(margin)}`).join(' ')}
-      />
-    </svg>
-  );
-}
 
 export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
   const found = createFound('joint.gap-limits', props.source);
@@ -222,6 +188,21 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
           </For>
         )}
       </Show>
+      <div class="gap-engineer-fields">
+        <PlaceList
+          label="Stations, mm from the mouth"
+          list={plan()?.stations ?? []}
+          most={props.joint.overlap}
+          onList={(stations) => set({ stations })}
+        />
+        <PlaceList
+          label="Clockings, °"
+          list={plan()?.clockings ?? []}
+          most={179.999}
+          onList={(clockings) => set({ clockings })}
+        />
+      </div>
+      <Instruments project={project} />
       <label class="gap-checklist">
         Steps of the bonding, one in a line
         <textarea

@@ -104,6 +104,10 @@ export function GapPage(props: GapPageProps): JSX.Element {
                           [...(surface.confirmed ?? []), [i, j]],
                         )
                       }
+                      onStation={(i, x) => props.state.edit(['surfaces', k(), 'stations', i], x)}
+                      onClocking={(j, angle) =>
+                        props.state.edit(['surfaces', k(), 'clockings', j], angle)
+                      }
                       onInstrument={({ name, error, repeatability }) =>
                         props.state.edit(['surfaces', k(), 'instrument'], {
                           name,

@@ -17,6 +17,36 @@ export interface ReadingGridProps {
   readonly onRead: (station: number, clocking: number, value: number | null) => void;
   readonly onConfirm: (station: number, clocking: number) => void;
   readonly onInstrument: (instrument: Instrument) => void;
+  /** Where it was read in truth. */
+  readonly onStation: (station: number, x: number) => void;
+  readonly onClocking: (clocking: number, angle: number) => void;
+}
+
+/** A station or a clocking, where it was not read as planned. */
+function PlaceInput(props: {
+  readonly name: string;
+  readonly value: number;
+  readonly fixed: boolean;
+  readonly onPlace: (value: number) => void;
+}): JSX.Element {
+  return (
+    <input
+      class="place"
+      type="text"
+      inputmode="decimal"
+      autocomplete="off"
+      aria-label={props.name}
+      title="Where it was read in truth"
+      readonly={props.fixed}
+      value={props.value}
+      onChange={(event) => {
+        const entry = readNumber(event.currentTarget.value);
+        // A place that cannot be read leaves the old one.
+        if (entry.ok) props.onPlace(entry.value);
+        else event.currentTarget.value = String(props.value);
+      }}
+    />
+  );
 }
 
 /** Every reading of the page, in the order of measuring. */
@@ -95,14 +125,33 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
             <th scope="col">
               <span class="hidden">Station, </span>mm from mouth
             </th>
-            <For each={props.surface.clockings}>{(angle) => <th scope="col">{angle}°</th>}</For>
+            <Index each={props.surface.clockings}>
+              {(angle, j) => (
+                <th scope="col">
+                  <PlaceInput
+                    name={`Clocking ${j + 1} of ${name()}, degrees`}
+                    value={angle()}
+                    fixed={props.fixed}
+                    onPlace={(value) => props.onClocking(j, value)}
+                  />
+                  °
+                </th>
+              )}
+            </Index>
           </tr>
         </thead>
         <tbody>
           <Index each={props.surface.stations}>
             {(station, i) => (
               <tr>
-                <th scope="row">{station()}</th>
+                <th scope="row">
+                  <PlaceInput
+                    name={`Station ${i + 1} of ${name()}, mm from the mouth`}
+                    value={station()}
+                    fixed={props.fixed}
+                    onPlace={(value) => props.onStation(i, value)}
+                  />
+                </th>
                 <Index each={props.surface.clockings}>
                   {(angle, j) => {
                     const stored = (): number | null => props.surface.diameters[i]?.[j] ?? null;

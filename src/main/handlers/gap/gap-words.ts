@@ -36,8 +36,9 @@ const whose = {
 const bondText = ({ bonds }: Said, bond: number | null): string =>
   bond === null || bonds.length < 2 ? '' : `${bonds[bond]!.bond}: `;
 
+/** The load case alone: what fails is for the engineer, who finds it beside the margin. */
 const marginText = (margin: Margin | null): string =>
-  margin ? `${margin.label}, ${caseText(margin.caseName, margin.conditionName)}` : '';
+  margin ? `under “${caseText(margin.caseName, margin.conditionName)}”` : '';
 
 const FINER = 'Use a finer instrument, or have it decided by the engineer.';
 
@@ -54,7 +55,7 @@ function uncertainText(finding: Finding, said: Said): string {
     case 'to':
       return `it cannot be told whether the gap is thin enough: ${shown} may be above ${at} mm, ${whose[said.limits[bond!]!.toBy!]}. ${FINER}`;
     default:
-      return `it cannot be told whether the joint is strong enough at this gap: within the uncertainty the margin may be ${signed(value ?? 0)}, below the ${signed(said.target)} asked for (${marginText(said.guarded)}). ${FINER}`;
+      return `it cannot be told whether the joint is strong enough at this gap: within the uncertainty the margin may be ${signed(value ?? 0)}, below the ${signed(said.target)} asked for, ${marginText(said.guarded)}. ${FINER}`;
   }
 }
 
@@ -77,8 +78,8 @@ function textOf(finding: Finding, said: Said): string {
       return `the gap is too thick: ${shown} at ${placeText(place!.held.max)}, above ${mm(limit!)} mm, ${whose[said.limits[bond!]!.toBy!]}.`;
     case 'margin':
       return value! < 0
-        ? `at this gap the joint fails: its margin is ${signed(value!)} (${marginText(said.measured)}).`
-        : `at this gap the joint is not strong enough: its margin is ${signed(value!)}, below the ${signed(said.target)} asked for (${marginText(said.measured)}).`;
+        ? `at this gap the joint fails: its margin is ${signed(value!)} ${marginText(said.measured)}.`
+        : `at this gap the joint is not strong enough: its margin is ${signed(value!)}, below the ${signed(said.target)} asked for, ${marginText(said.measured)}.`;
     case 'uncertain':
       return uncertainText(finding, said);
     case 'not-held':

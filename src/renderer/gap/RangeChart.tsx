@@ -1,0 +1,44 @@
+/** Lowest margin of a joint against the gap of one bond. */
+import { type JSX, Show } from 'solid-js';
+import type { BondRange } from '../../shared/reports-gap.ts';
+import { signed } from '../../shared/words.ts';
+
+/** Margin against gap, the target as a line, the range that counts shaded. */
+export function RangeChart(props: {
+  readonly range: BondRange;
+  readonly target: number;
+}): JSX.Element {
+  const [width, height] = [300, 96];
+  const gaps = () => props.range.curve.map(({ gap }) => gap);
+  const values = () => [...props.range.curve.map(({ margin }) => margin), props.target, 0];
+  const x = (gap: number): number => (width * gap) / Math.max(...gaps());
+  const y = (margin: number): number => {
+    const [low, high] = [Math.min(...values()), Math.max(...values())];
+    return height - 4 - ((height - 8) * (margin - low)) / Math.max(1e-9, high - low);
+  };
+  return (
+    <svg
+      class="gap-range-chart"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={`Lowest margin against the gap of the ${props.range.bond}: ${signed(props.range.curve[0]?.margin ?? 0)} at ${gaps()[0]} mm, ${signed(props.range.curve.at(-1)?.margin ?? 0)} at ${gaps().at(-1)} mm; the target is ${signed(props.target)}.`}
+    >
+      <Show when={props.range.narrower}>
+        {(range) => (
+          <rect
+            class="gap-gauge-range"
+            x={x(range().from)}
+            width={x(range().to) - x(range().from)}
+            y="0"
+            height={height}
+          />
+        )}
+      </Show>
+      <path class="gap-range-target" d={`M0 ${y(props.target)} H${width}`} />
+      <polyline
+        class="gap-range-line"
+        points={props.range.curve.map(({ gap, margin }) => `${x(gap)},${y(margin)}`).join(' ')}
+      />
+    </svg>
+  );
+}
