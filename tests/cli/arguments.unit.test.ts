@@ -3,7 +3,7 @@ import { commands } from '../../src/cli/commands.ts';
 import { file, lapwright, linesOf, mastProject } from './lapwright.ts';
 
 // A busy machine computes a joint in seconds, not in a tenth of one.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const complains = async (argv: readonly string[], ...parts: readonly string[]): Promise<void> => {
   const { code, out, err } = await lapwright(argv);

@@ -9,7 +9,7 @@ import { buildIsCurrent } from '../../src/launch/build.mjs';
 import { file, lapwright, mastProject } from './lapwright.ts';
 
 // A busy machine computes a joint in seconds, not in a tenth of one.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const root = resolve(import.meta.dirname, '..', '..');
 const program = join(root, 'out', 'main', 'cli.js');

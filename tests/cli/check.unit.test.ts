@@ -6,7 +6,7 @@ import type { CheckReport } from '../../src/shared/reports.ts';
 import { answerOf, changed, file, lapwright, linesOf, mastProject, type Ran } from './lapwright.ts';
 
 // A busy machine computes a joint in seconds, not in a tenth of one.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const rowsOf = (out: string): string[] => {
   const lines = linesOf(out);
@@ -26,7 +26,7 @@ describe('check of the demonstration project', () => {
     writeFileSync(join(path, 'curlew.lapwright.json'), JSON.stringify(demo));
     ran = await lapwright(['check', 'curlew.lapwright.json'], { cwd: path });
     rmSync(path, { recursive: true });
-  }, 120_000);
+  }, 600_000);
 
   it('exits with 1, for one joint fails, and complains of nothing', () => {
     expect(report.counts.fails).toBe(1);

@@ -5,7 +5,7 @@ import type { CornersReport } from '../../src/shared/reports.ts';
 import { signed } from '../../src/shared/words.ts';
 import { answerOf, changed, file, lapwright, linesOf, type Ran } from './lapwright.ts';
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const blocks = (out: string): string[][] =>
   out.split('\n\n').map((block) => block.split('\n').filter((line) => line !== ''));
@@ -25,7 +25,7 @@ describe('corners of the demonstration project', () => {
     path = `${mkdtempSync(`${tmpdir()}/lapwright-`)}/curlew.json`;
     writeFileSync(path, JSON.stringify(document));
     ran = await lapwright(['corners', path]);
-  }, 120_000);
+  }, 600_000);
 
   it('shows a column for each case, a figure for each load, the governing one marked', () => {
     const [, table] = blocks(ran.out);

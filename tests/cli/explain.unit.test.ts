@@ -3,7 +3,7 @@ import type { JointReport, Working } from '../../src/shared/reports.ts';
 import { signed } from '../../src/shared/words.ts';
 import { answerOf, file, lapwright, linesOf, mastProject } from './lapwright.ts';
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const mast = mastProject();
 const explain = (...more: string[]) =>

@@ -4,7 +4,7 @@ import type { SpringsReport } from '../../src/shared/reports-springs.ts';
 import { springsCsv, stiffnessFigure } from '../../src/shared/springs-text.ts';
 import { answerOf, changed, file, lapwright, mastProject } from './lapwright.ts';
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const mast = mastProject();
 const jointId = 'mast-foot';

@@ -4,7 +4,7 @@ import type { StressReport, SweepReport } from '../../src/shared/reports.ts';
 import { answerOf, changed, file, lapwright, linesOf, mastProject } from './lapwright.ts';
 
 // A busy machine computes a joint in seconds, not in a tenth of one.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const mast = mastProject();
 const stressOf = (focus: object): Promise<StressReport> =>

@@ -8,7 +8,7 @@ import type { SpringsReport } from '../../src/shared/reports-springs.ts';
 import { expectClose } from '../support/close.ts';
 import { ask, curlew, value } from './asking.ts';
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 const variant = (document: Project, jointId: string, lap: 'single' | 'double', equal: Equal) =>
   value<VariantReport>('joint.variant', { document, jointId, lap, equal });
 const withVariant = (document: Project, { of, joint }: VariantReport): Project => ({

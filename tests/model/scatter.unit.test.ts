@@ -296,7 +296,7 @@ describe('the landing leg', () => {
     expect(fast.ratios.slice(0, 200)).toEqual(slow.ratios.slice(0, 200));
     expect(worst).toBeGreaterThan(0);
     expect(worst).toBeLessThan(1e-3);
-  }, 120_000);
+  }, 600_000);
 
   it('gives golden figures for its seed', () => {
     const { below, ratios } = scatterOf(problem, { ...options, method: 'fitted' });
@@ -311,7 +311,7 @@ describe('the landing leg', () => {
     ] as const) {
       close(ratios[index]!, ratio, { relative: 1e-9 }, { index });
     }
-  }, 120_000);
+  }, 600_000);
 
   it('is at the ends of its tornado where the changed joint is', () => {
     const { bars } = tornadoOf(problem);

@@ -32,7 +32,7 @@ import {
 } from './numbers.ts';
 
 // A busy machine computes a joint in seconds, not in a tenth of one.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const docs = join(import.meta.dirname, '..', '..', 'docs');
 /** A checkout may have turned the line ends. */

@@ -7,7 +7,7 @@ import { cautions } from '../../src/shared/cautions.ts';
 import { lapwright } from '../cli/lapwright.ts';
 import { importsOf, trackedFiles } from '../house/sources.ts';
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const root = resolve(import.meta.dirname, '..', '..');
 const read = (name: string): string =>
