@@ -147,6 +147,7 @@ export type ReasonCode =
   | 'below-range'
   | 'above-range'
   | 'margin'
+  | 'no-margin'
   | 'uncertain'
   | 'not-held'
   | 'no-range';

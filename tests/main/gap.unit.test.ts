@@ -107,6 +107,17 @@ describe('a verdict at its exact limit', () => {
     );
   });
 
+  it('never accepts a joint that carries no load: its strength is not known', async () => {
+    const still = [{ case: 'gust', force: 0, moment: 0, torque: 0, shear: 0 }];
+    for (const loads of [[], still]) {
+      const { document, joint } = await project('boom-tip', wire, { loads } as Partial<Joint>);
+      const report = await verdict(document, partsOf(joint, undefined, exact));
+      expect(report.measured).toBeNull();
+      expect(decided(report)).toBe('hold no-margin');
+      expect(report.reasons[0]!.message).toMatch(/no load is known for this joint/);
+    }
+  });
+
   it('rejects a margin below zero', async () => {
     const { document, joint } = await project('landing-leg', wire);
     const report = await verdict(document, partsOf(joint, undefined, exact));

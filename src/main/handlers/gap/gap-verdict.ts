@@ -99,6 +99,14 @@ const readingsOf = (measured: readonly MeasuredSurface[], { question }: GapAnswe
     return sum + stations.length * clockings.length;
   }, 0);
 
+const strengthUnknown: Reason = {
+  code: 'no-margin',
+  state: 'hold',
+  bond: null,
+  message:
+    'The gap is within its limits, but no load is known for this joint: whether it is strong enough cannot be told.',
+};
+
 /** Shares of the progress: margins as measured, at the ends of the uncertainty, Monte Carlo. */
 const TOTAL = 100;
 const PARTS = { measured: 45, guarded: 45, scatter: 10 } as const;
@@ -175,15 +183,21 @@ export function gapVerdict(
     guarded: atGuarded,
     target,
   };
-  return ok({
-    ...common,
-    state: findings[0]!.state,
-    reasons: findings.map((finding) => ({
+  const reasons = findings.map(
+    (finding): Reason => ({
       code: finding.code,
       state: finding.state,
       bond: finding.bond === null ? null : report.bonds[finding.bond]!.bond,
       message: sayFinding(finding, said),
-    })),
+    }),
+  );
+  // Never accepted on geometry alone: a strength that nobody has asked for is not known to be enough.
+  const unknownStrength = doubts === 0 && atMeasured === null;
+  const decided = unknownStrength && reasons[0]!.state === 'accept' ? [strengthUnknown] : reasons;
+  return ok({
+    ...common,
+    state: decided[0]!.state,
+    reasons: decided,
     scatter: scattered.map(
       ({ min, mean, max }, i): GapScatter => ({
         bond: report.bonds[i]!.bond,
