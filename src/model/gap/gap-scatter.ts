@@ -9,7 +9,7 @@
 import { uniforms } from '../scatter/philox.ts';
 import { normalQuantile } from '../scatter/quantiles.ts';
 import { angleOf, gapOffAxis, offsetToContact } from './circles.ts';
-import { approach, sectionsOf } from './sections.ts';
+import { approach, halved, sectionsOf } from './sections.ts';
 import { makeSurface } from './surface.ts';
 import type { MeasuredJoint, MeasuredSurface } from './types.ts';
 
@@ -81,7 +81,9 @@ export function gapScatter(
   { samples, seed }: { readonly samples: number; readonly seed: number },
   told?: (done: number, of: number) => void,
 ): readonly GapScatterResult[] {
-  const { nodes, overlap } = sectionsOf(joint);
+  const { nodes: stations, overlap } = sectionsOf(joint);
+  // The contacts of two bonds can change between two stations.
+  const nodes = joint.bonds.length > 1 ? halved(stations) : stations;
   const thetas = turn(AROUND);
   const { spacer, offset: jig } = joint.holding;
   const uniform = uniforms(seed);

@@ -8,6 +8,7 @@
 import { centredExtremes, heldGap } from './held.ts';
 import {
   centredGap,
+  halved,
   movedGap,
   type Section,
   type Sections,
@@ -114,9 +115,11 @@ function mapOf(sections: Sections, bond: number, phi: number): MeasuredGap['map'
 export function measureGap(joint: MeasuredJoint): readonly MeasuredGap[] {
   const sections = sectionsOf(joint);
   const list: readonly Section[] = sections.nodes.map((x) => sections.at(x));
+  // Between two stations a held gap can be worse than at both.
+  const closer = halved(sections.nodes).map((x) => sections.at(x));
   return joint.bonds.map((_, bond) => {
     const mean = meanGap(sections, bond);
-    const { min, max, offset, stoppedBy } = heldGap(sections, list, bond);
+    const { min, max, offset, stoppedBy } = heldGap(sections, closer, bond);
     return {
       centred: { ...centredExtremes(sections, list, bond), mean },
       held: { min, mean, max },

@@ -34,32 +34,57 @@ export function lowestBetween(
   return fc < fd ? { at: c, value: fc } : { at: d, value: fd };
 }
 
-/**
- * Lowest value at the places of a rising list that goes around a whole turn, and between the
- * neighbours of the lowest. A place of the list wins where nothing between is lower.
- * @param atPlace the function at the list's own places, where that is cheaper
- * @param between whether to look between the places too
- */
-export function lowestAround(
-  f: (at: number) => number,
-  places: readonly number[],
-  atPlace: (i: number) => number = (i) => f(places[i]!),
-  between = true,
-): Lowest {
-  let best = 0;
-  let value = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < places.length; i++) {
-    const here = atPlace(i);
-    // Ties go to the first place, whatever the last digit says.
-    if (here < value - 1e-12) [best, value] = [i, here];
-  }
-  if (!between) return { at: places[best]!, value };
-  const n = places.length;
-  const before = places[best - 1] ?? places[n - 1]! - 2 * Math.PI;
-  const after = places[best + 1] ?? places[0]! + 2 * Math.PI;
-  const at = places[best]!;
-  for (const found of [lowestBetween(f, before, at), lowestBetween(f, at, after)]) {
-    if (found.value < value - 1e-10) return found;
-  }
-  return { at, value };
+/** Part of a list that goes around: its first place and how many. */
+export interface Stretch {
+  readonly first: number;
+  readonly count: number;
 }
+
+/** How many places of a rising list lie below an angle. */
+function countBelow(places: readonly number[], angle: number): number {
+  let [from, to] = [0, places.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (places[middle]! < angle) from = middle + 1;
+    else to = middle;
+  }
+  return from;
+}
+
+/** The places of a rising list around a turn that lie this near to an angle; less than half a turn. */
+export function stretchAbout(places: readonly number[], at: number, half: number): Stretch {
+  const n = places.length;
+  const turn = 2 * Math.PI;
+  const from = (((at - half) % turn) + turn) % turn;
+  const to = from + 2 * half;
+  const below = countBelow(places, from);
+  const count =
+    to > turn ? n - below + countBelow(places, to - turn) : countBelow(places, to) - below;
+  return { first: below % n, count };
+}
+
+/**
+ * Lowest value of a function around a turn, known to lie at a place of a rising list or between it
+ * and its neighbours. The place wins where nothing between is lower.
+ */
+export function lowestBeside(
+  f: (at: number) => number,
+  places: ArrayLike<number>,
+  { place, value }: { readonly place: number; readonly value: number },
+): Lowest {
+  const n = places.length;
+  const before = places[place - 1] ?? places[n - 1]! - 2 * Math.PI;
+  const after = places[place + 1] ?? places[0]! + 2 * Math.PI;
+  const at = places[place]!;
+  // The bottom of the parabola through the three: the functions here are smooth between two places.
+  const [left, right] = [(f(before) - value) / (before - at), (f(after) - value) / (after - at)];
+  const bend = (right - left) / (after - before);
+  if (!(bend > 0)) return { at, value };
+  const lowest = at - (left - bend * (before - at)) / (2 * bend);
+  if (!(lowest > before && lowest < after)) return { at, value };
+  const found = f(lowest);
+  return found < value - 1e-10 ? { at: lowest, value: found } : { at, value };
+}
+
+/** Lower by more than the last digit: ties go to the first place. */
+export const isLower = (here: number, value: number): boolean => here < value - 1e-12;

@@ -1,7 +1,7 @@
 /** Sections across a measured joint: the radii of its surfaces around each of them. */
 import { ModelError } from '../errors.ts';
 import { angleOf, gapOffAxis, offsetToContact } from './circles.ts';
-import { lowestAround } from './search.ts';
+import { isLower, lowestBeside, type Stretch, stretchAbout } from './search.ts';
 import { makeSurface, type Surface } from './surface.ts';
 import type { Holding, MeasuredJoint } from './types.ts';
 
@@ -16,14 +16,22 @@ export interface Ring {
   inner(theta: number): number;
   outer(theta: number): number;
   /** The same at the places of the sections. */
-  readonly innerAt: readonly number[];
-  readonly outerAt: readonly number[];
+  readonly innerAt: Float64Array;
+  readonly outerAt: Float64Array;
+  /** Thinnest gap at those places on one axis. */
+  readonly least: number;
 }
 
 /** One section: a ring for each bond. */
 export interface Section {
   readonly x: number;
   readonly rings: readonly Ring[];
+}
+
+/** A place of the sections, by its number, and what was looked for there. */
+export interface Place {
+  readonly place: number;
+  readonly value: number;
 }
 
 /** What stopped the tube on its way to a side. */
@@ -56,6 +64,10 @@ export interface Sections {
   readonly nodes: readonly number[];
   /** Clockings to look at around a turn. */
   readonly places: readonly number[];
+  /** Room for one value at each of them. */
+  readonly scratch: Float64Array;
+  /** Their cosines and sines. */
+  readonly turns: { readonly cos: Float64Array; readonly sin: Float64Array };
   at(x: number): Section;
 }
 
@@ -102,9 +114,10 @@ export function sectionsOf({ overlap, bonds, holding }: MeasuredJoint): Sections
   );
   const radii = (surface: Surface, x: number) => {
     const ring = ringAt(surface, x);
+    const diameter = surface.ring(ring);
     return {
-      radius: (theta: number) => weighed(surface.around(theta), ring) / 2,
-      atPlaces: known.get(surface)!.map((weights) => weighed(weights, ring) / 2),
+      radius: (theta: number) => diameter(theta) / 2,
+      atPlaces: Float64Array.from(known.get(surface)!, (weights) => weighed(weights, ring) / 2),
     };
   };
   const ringOf = ({ inside, outside }: BondSurfaces, x: number): Ring => {
@@ -114,6 +127,10 @@ export function sectionsOf({ overlap, bonds, holding }: MeasuredJoint): Sections
       outer: outer.radius,
       innerAt: inner.atPlaces,
       outerAt: outer.atPlaces,
+      least: outer.atPlaces.reduce(
+        (low, r, i) => Math.min(low, r - inner.atPlaces[i]!),
+        Number.POSITIVE_INFINITY,
+      ),
     };
   };
   return {
@@ -122,9 +139,15 @@ export function sectionsOf({ overlap, bonds, holding }: MeasuredJoint): Sections
     bonds: surfaces,
     nodes,
     places,
+    scratch: new Float64Array(places.length),
+    turns: { cos: Float64Array.from(places, Math.cos), sin: Float64Array.from(places, Math.sin) },
     at: (x) => ({ x, rings: surfaces.map((bond) => ringOf(bond, x)) }),
   };
 }
+
+/** The places of a rising list, and the middles between them. */
+export const halved = (list: readonly number[]): readonly number[] =>
+  list.flatMap((x, i) => (i === 0 ? [x] : [(x + list[i - 1]!) / 2, x]));
 
 /** Direction in which the part inside comes nearer to the part outside when the tube moves toward φ. */
 export const approach = (tubeInside: boolean, phi: number): number =>
@@ -148,24 +171,92 @@ export const movedGap = (
     angleOf(theta - approach(tubeInside, phi)),
   );
 
+/** Lowest (sign 1) or highest (sign −1) gap at the places of a stretch, the tube moved toward φ. */
+export function extremePlace(
+  { turns, places }: Sections,
+  { outerAt, innerAt }: Ring,
+  sign: 1 | -1,
+  offset: number,
+  toward: number,
+  { first, count }: Stretch = { first: 0, count: places.length },
+): Place {
+  const [c, s] = [Math.cos(toward), Math.sin(toward)];
+  const n = outerAt.length;
+  let [place, value] = [first, Number.POSITIVE_INFINITY];
+  for (let k = 0; k < count; k++) {
+    const i = first + k < n ? first + k : first + k - n;
+    const cos = turns.cos[i]! * c + turns.sin[i]! * s;
+    const across = offset * (turns.sin[i]! * c - turns.cos[i]! * s);
+    const outer = outerAt[i]!;
+    const here = sign * (Math.sqrt(outer * outer - across * across) - offset * cos - innerAt[i]!);
+    if (isLower(here, value)) {
+      place = i;
+      value = here;
+    }
+  }
+  return { place, value };
+}
+
+/** Further aside the part inside moves along the part outside, and touches elsewhere first. */
+const AHEAD = (80 / 180) * Math.PI;
+
+/** Places at which the tube can be stopped on its way; all of them where the parts do not fit anyway. */
+export function aheadOf({ places, holding }: Sections, ring: Ring, toward: number): Stretch {
+  return ring.least > holding.spacer
+    ? stretchAbout(places, toward, AHEAD)
+    : { first: 0, count: places.length };
+}
+
+/** How far the tube moves until it is stopped at each place of a stretch; written into `out`. */
+export function contactsAtPlaces(
+  { turns, holding }: Sections,
+  { outerAt, innerAt }: Ring,
+  toward: number,
+  { first, count }: Stretch,
+  out: Float64Array,
+): void {
+  const [c, s] = [Math.cos(toward), Math.sin(toward)];
+  const n = outerAt.length;
+  for (let k = 0; k < count; k++) {
+    const i = first + k < n ? first + k : first + k - n;
+    const cos = turns.cos[i]! * c + turns.sin[i]! * s;
+    const sin = turns.sin[i]! * c - turns.cos[i]! * s;
+    const d = innerAt[i]! + holding.spacer;
+    const across = d * sin;
+    const under = outerAt[i]! * outerAt[i]! - across * across;
+    out[k] = under <= 0 ? 0 : Math.max(0, Math.sqrt(under) - d * cos);
+  }
+}
+
 /**
  * How far the tube can move toward φ at a section: until the jig stops it, or until a bond anywhere
  * is as thin as the spacer. The sleeve of a double lap is one rigid piece, its two surfaces on one axis.
  * @param between whether the contact is looked for between the places of the sections too
  */
 export function stopOf(sections: Sections, { rings }: Section, phi: number, between = true): Stop {
-  const { holding, bonds, places } = sections;
+  const { holding, bonds, places, scratch } = sections;
   let stop: Stop = { offset: holding.offset, contact: null };
   rings.forEach((ring, bond) => {
     const toward = approach(bonds[bond]!.tubeInside, phi);
-    const contactAt = (outer: number, inner: number, theta: number): number =>
-      offsetToContact(outer, inner, holding.spacer, angleOf(theta - toward));
-    const found = lowestAround(
-      (theta) => contactAt(ring.outer(theta), ring.inner(theta), theta),
-      places,
-      (i) => contactAt(ring.outerAt[i]!, ring.innerAt[i]!, places[i]!),
-      between,
-    );
+    const stretch = aheadOf(sections, ring, toward);
+    contactsAtPlaces(sections, ring, toward, stretch, scratch);
+    let [place, value] = [stretch.first, Number.POSITIVE_INFINITY];
+    for (let k = 0; k < stretch.count; k++) {
+      if (isLower(scratch[k]!, value)) {
+        place = (stretch.first + k) % places.length;
+        value = scratch[k]!;
+      }
+    }
+    const contactAt = (theta: number): number =>
+      offsetToContact(
+        ring.outer(theta),
+        ring.inner(theta),
+        holding.spacer,
+        angleOf(theta - toward),
+      );
+    const found = between
+      ? lowestBeside(contactAt, places, { place, value })
+      : { at: places[place]!, value };
     if (found.value < stop.offset) {
       stop = { offset: found.value, contact: { bond, theta: found.at } };
     }

@@ -64,8 +64,9 @@ const cross = (a: Three, b: Three): Three => [
 /** Weights of the readings of one station at any clocking. */
 export type AroundWeights = (theta: number) => readonly number[];
 
-export function aroundWeights(clockings: readonly number[]): AroundWeights {
-  if (!ovalIsSeen(clockings)) return (theta) => linearWeights(clockings, theta);
+/** Weights with which the readings of one station make up D0, a and b of their oval, row by row. */
+function ovalWeights(clockings: readonly number[]): readonly (readonly number[])[] | null {
+  if (!ovalIsSeen(clockings)) return null;
   const rows = clockings.map(basisAt);
   // Normal equations of three unknowns, inverted by cofactors.
   const [a, b, c] = [0, 1, 2].map((i): Three => {
@@ -75,11 +76,16 @@ export function aroundWeights(clockings: readonly number[]): AroundWeights {
   }) as [Three, Three, Three];
   const cofactors = [cross(b, c), cross(c, a), cross(a, b)] as const;
   const determinant = dot(a, cofactors[0]);
+  return cofactors.map((cofactor) => rows.map((row) => dot(cofactor, row) / determinant));
+}
+
+export function aroundWeights(clockings: readonly number[]): AroundWeights {
+  const oval = ovalWeights(clockings);
+  if (!oval) return (theta) => linearWeights(clockings, theta);
   /** Weights of the fitted oval at a clocking. */
   const fitted = (theta: number): number[] => {
     const at = basisAt(theta);
-    const solved = cofactors.map((row) => dot(row, at) / determinant) as unknown as Three;
-    return rows.map((row) => dot(row, solved));
+    return clockings.map((_, j) => dot([oval[0]![j]!, oval[1]![j]!, oval[2]![j]!], at));
   };
   const fittedAtNodes = clockings.map(fitted);
   return (theta) => {
@@ -90,6 +96,34 @@ export function aroundWeights(clockings: readonly number[]): AroundWeights {
         linear[j]! -
         linear.reduce((sum, share, k) => sum + share * fittedAtNodes[k]![j]!, 0),
     );
+  };
+}
+
+/** The same for one ring of diameters, without weights: asked hundreds of thousands of times. */
+export function ringOf(
+  clockings: readonly number[],
+): (diameters: readonly number[]) => (theta: number) => number {
+  const oval = ovalWeights(clockings);
+  const n = clockings.length;
+  const first = clockings[0]!;
+  const between = (values: readonly number[], theta: number): number => {
+    if (n === 1) return values[0]!;
+    const turned = first + ((((theta - first) % Math.PI) + Math.PI) % Math.PI);
+    let j = n - 1;
+    while (j > 0 && clockings[j]! > turned) j--;
+    const next = j + 1 < n ? clockings[j + 1]! : first + Math.PI;
+    const share = (turned - clockings[j]!) / (next - clockings[j]!);
+    return values[j]! + share * (values[(j + 1) % n]! - values[j]!);
+  };
+  if (!oval) return (diameters) => (theta) => between(diameters, theta);
+  return (diameters) => {
+    const [mean, a, b] = oval.map((row) =>
+      row.reduce((sum, weight, j) => sum + weight * diameters[j]!, 0),
+    ) as [number, number, number];
+    const fitted = (theta: number): number =>
+      mean + a * Math.cos(2 * theta) + b * Math.sin(2 * theta);
+    const left = diameters.map((diameter, j) => diameter - fitted(clockings[j]!));
+    return (theta) => fitted(theta) + between(left, theta);
   };
 }
 
@@ -128,6 +162,7 @@ export const bareEnds = (
 export interface Surface {
   readonly measured: MeasuredSurface;
   readonly around: AroundWeights;
+  readonly ring: ReturnType<typeof ringOf>;
   along(x: number): readonly number[];
   /** mm. */
   diameter(x: number, theta: number): number;
@@ -140,6 +175,7 @@ export function makeSurface(measured: MeasuredSurface, input: string): Surface {
   return {
     measured,
     around,
+    ring: ringOf(measured.clockings),
     along,
     diameter(x, theta) {
       const v = around(theta);
