@@ -54,6 +54,12 @@ export function usualStations(overlap: number): readonly number[] {
   return [near, Math.round(overlap / 2), tidy(overlap - near)];
 }
 
+/** Those set for the joint, as far as its overlap reaches; the usual ones where none are left. */
+function stationsOf({ bench, overlap }: Joint): readonly number[] {
+  const within = (bench?.stations ?? []).filter((x) => x <= overlap);
+  return within.length > 0 ? within : usualStations(overlap);
+}
+
 /** Null for a flat joint: it has no diameters, its gap is set by spacers and read with feelers. */
 export function measuringPlan(joint: Joint): MeasuringPlan | null {
   if (joint.type === 'flat-single' || joint.type === 'flat-double') return null;
@@ -99,7 +105,7 @@ export function measuringPlan(joint: Joint): MeasuringPlan | null {
   return {
     surfaces: parts.flatMap((part) => [...part.surfaces]),
     bonds: parts.map((part) => part.bond),
-    stations: joint.bench?.stations ?? usualStations(joint.overlap),
+    stations: stationsOf(joint),
     clockings: joint.bench?.clockings ?? usualClockings,
   };
 }

@@ -1,5 +1,6 @@
 /** May these parts be bonded: each verdict at its exact limit, through the door. */
 import { describe, expect, it } from 'vitest';
+import { convertLap } from '../../src/shared/convert-lap.ts';
 import type { Bench, Joint, MeasuredSurface, Project } from '../../src/shared/project.ts';
 import type { CheckReport } from '../../src/shared/reports.ts';
 import type { GapLimitsReport, GapReport, GapVerdict } from '../../src/shared/reports-gap.ts';
@@ -114,7 +115,7 @@ describe('a verdict at its exact limit', () => {
       const report = await verdict(document, partsOf(joint, undefined, exact));
       expect(report.measured).toBeNull();
       expect(decided(report)).toBe('hold no-margin');
-      expect(report.reasons[0]!.message).toMatch(/no load is known for this joint/);
+      expect(report.reasons[0]!.message).toMatch(/cannot be told: it carries no load\.$/);
     }
   });
 
@@ -220,6 +221,35 @@ describe('what is answered beside the verdict', () => {
     expect(set.flags).toContain('limits-outside-coupons');
   });
 
+  it('says what is set for another lap or a longer joint, and goes on without', async () => {
+    const { document, joint } = await project(
+      'boom-tip',
+      {
+        jigOffset: 0.03,
+        limits: { bond: { from: 0.15, to: 0.3 } },
+        stations: [4, 18, 31],
+      },
+      { overlap: 25 },
+    );
+    const double = convertLap(joint, 'sleeve-double');
+    const report = await value<GapReport>('joint.gap', {
+      document: { ...document, joints: [double] },
+      jointId: joint.id,
+      measured: [],
+    });
+    const messages = report.flags.map(({ message }) => message).join('\n');
+    expect(messages).toMatch(/0\.15 to 0\.3 mm are set for the bond of another lap/);
+    expect(messages).toMatch(/measured at 31 mm, beyond the overlap of 25 mm: left out/);
+    expect(report.limits.map(({ fromBy, toBy }) => [fromBy, toBy])).toEqual([
+      ['coupons', 'coupons'],
+      ['coupons', 'coupons'],
+    ]);
+    // Of each surface, at the two stations that are left and three clockings.
+    expect(report.missing.map(({ count }) => count)).toEqual([6, 6, 6, 6]);
+    const back = convertLap(double, 'socket');
+    expect(back.bench).toEqual(joint.bench);
+  });
+
   it('holds where there are no coupons, unless the engineer has set limits', async () => {
     const { document, joint } = await light({ jigOffset: 0.03 });
     const adhesives = document.adhesives.map(({ knockdowns: _, ...one }) => one);
@@ -287,6 +317,56 @@ describe('what is answered beside the verdict', () => {
     const half = (scatter[0]!.mean.high - scatter[0]!.mean.low) / 2;
     expectClose(half, mean.uncertainty, { relative: 0.1 }, '95 % of the mean');
     expect(scatter[0]).toMatchObject({ samples: 2000, seed: 1 });
+  });
+});
+
+describe('a gap that leaves no joint', () => {
+  /** A tube of 4 mm bore: with a gap of 0.6 mm its spigot would be too slender for the wall. */
+  const slender = async (bench: Bench = {}) => {
+    const found = await project('landing-leg', bench);
+    const { joint } = found;
+    if (joint.type !== 'sleeve-single') throw new Error('a spigot');
+    const { tube, sleeve } = joint;
+    const small = {
+      ...joint,
+      tube: { ...tube, outsideDiameter: 4 + 2 * tube.wall },
+      sleeve: { ...sleeve, atRoot: 1.55, atMouth: 1.55 },
+      loads: [{ ...joint.loads[0]!, force: 5, moment: 0, torque: 0, shear: 0 }],
+    };
+    return { joint: small as Joint, document: { ...found.document, joints: [small as Joint] } };
+  };
+
+  it('ends the range that is found', async () => {
+    const { document, joint } = await slender();
+    const settings = { ...document.settings, targetMargin: -0.5 };
+    const report = await value<GapLimitsReport>('joint.gap-limits', {
+      document: { ...document, settings },
+      jointId: joint.id,
+    });
+    const [bond] = report.bonds;
+    // Half of the bore less the wall: 2 − 1.55.
+    expect(bond!.model!.to).toBeLessThan(0.45);
+    expect(bond!.model!.to).toBeGreaterThan(0.44);
+    expect(bond!.open.to).toBe(false);
+  });
+
+  it('is never accepted, whatever the limits say', async () => {
+    const { document, joint } = await slender({
+      jigOffset: 0.01,
+      limits: { bond: { from: 0.02, to: 1 } },
+    });
+    const adhesives = document.adhesives.map(({ knockdowns: _, ...one }) => one);
+    const parts = partsOf(
+      joint,
+      (surface, drawn) => (surface === 'tube-inside' ? drawn + 0.52 : drawn),
+      exact,
+    ).map((one) => ({
+      ...one,
+      confirmed: [0, 1, 2].flatMap((i) => [0, 1, 2].map((j): [number, number] => [i, j])),
+    }));
+    const report = await verdict({ ...document, adhesives } as Project, parts);
+    expect(decided(report)).toBe('hold no-margin');
+    expect(report.reasons[0]!.message).toMatch(/cannot be told: /);
   });
 });
 

@@ -1,5 +1,7 @@
 /** Gaps at which a joint reaches its target, gaps at which coupons exist, gaps that are set. */
+import { ModelError } from '../../../model/errors.ts';
 import { type GapRangeFound, gapRange } from '../../../model/gap/gap-range.ts';
+import type { JointInput } from '../../../model/joint/types.ts';
 import { MODEL_VERSION } from '../../../model/version.ts';
 import { type BondToMeasure, measuringPlan } from '../../../shared/measuring-plan.ts';
 import type { Project } from '../../../shared/project.ts';
@@ -71,6 +73,15 @@ export function gapLimits(
   const adhesive = adhesiveOf(project, resolved);
   const coupons = couponRange(adhesive);
   const drawn = plan.bonds.map(({ gap }) => gap);
+  /** Null where there is no such joint: a thick gap can leave no room for the spigot. */
+  const lowestWith = (changed: JointInput) => {
+    try {
+      return lowestOfJoint({ ...resolved, input: changed }, settings);
+    } catch (error) {
+      if (error instanceof ModelError || error instanceof RangeError) return null;
+      throw error;
+    }
+  };
   const rangeOf = ({ bond, key, gap }: BondToMeasure, i: number): BondRange => {
     const found = gapRange({
       drawn: gap,
@@ -80,7 +91,7 @@ export function gapLimits(
       points: SWEEP.points,
       marginAt: (at) => {
         const gaps = drawn.map((other, k) => (k === i ? at : other));
-        const lowest = lowestOfJoint({ ...resolved, input: withGaps(input, gaps) }, settings);
+        const lowest = lowestWith(withGaps(input, gaps));
         if (!lowest) return null;
         const { margin, mode, part, x } = lowest.result;
         return { margin, mode: modeLabel(mode, part, x < input.overlap / 2) };

@@ -1,4 +1,5 @@
 /** May these parts be bonded: the gap as measured, the margins at it, the verdict. */
+import { ModelError } from '../../../model/errors.ts';
 import { gapScatter } from '../../../model/gap/gap-scatter.ts';
 import type { MeasuredGap } from '../../../model/gap/types.ts';
 import { judgeGap } from '../../../model/gap/verdict.ts';
@@ -59,26 +60,43 @@ const guardedEnds = ({ held }: MeasuredGap, spacer: number): Ends => {
   };
 };
 
+/** The lowest margin, or why there is none, as it stands in a sentence. */
+export interface Strength {
+  readonly margin: Margin | null;
+  readonly why: string;
+}
+
 /** @param told after each combination of gaps */
 function lowestAt(
   resolved: ResolvedJoint,
   { settings }: Project,
   bonds: readonly Ends[],
   told: (judged: number, of: number) => void,
-): Margin | null {
+): Strength {
   const list = combinations(bonds);
-  if (list.some((gaps) => gaps.some((gap) => !(gap > 0)))) return null;
+  if (list.some((gaps) => gaps.some((gap) => !(gap > 0)))) {
+    return { margin: null, why: 'the parts touch' };
+  }
   let lowest: { readonly governing: Governing; readonly at: ResolvedJoint } | null = null;
   for (const [i, gaps] of list.entries()) {
     const at = { ...resolved, input: withGaps(resolved.input, gaps) };
-    const governing = lowestOfJoint(at, settings, (states, of) =>
-      told(i + states / of, list.length),
-    );
-    if (governing && (!lowest || governing.result.margin < lowest.governing.result.margin)) {
-      lowest = { governing, at };
+    try {
+      const governing = lowestOfJoint(at, settings, (states, of) =>
+        told(i + states / of, list.length),
+      );
+      if (governing && (!lowest || governing.result.margin < lowest.governing.result.margin)) {
+        lowest = { governing, at };
+      }
+    } catch (error) {
+      // A gap so far from the drawing that there is no such joint is an answer, not a fault.
+      if (!(error instanceof ModelError || error instanceof RangeError)) throw error;
+      const message = error.message.replace(/\.$/, '');
+      return { margin: null, why: message.charAt(0).toLowerCase() + message.slice(1) };
     }
   }
-  return lowest && toMargin(lowest.governing, lowest.at, settings.targetMargin, '');
+  return lowest
+    ? { margin: toMargin(lowest.governing, lowest.at, settings.targetMargin, ''), why: '' }
+    : { margin: null, why: 'it carries no load' };
 }
 
 const notYet = ({ missing, mistakes }: GapReport, of: number): Reason | null => {
@@ -99,13 +117,12 @@ const readingsOf = (measured: readonly MeasuredSurface[], { question }: GapAnswe
     return sum + stations.length * clockings.length;
   }, 0);
 
-const strengthUnknown: Reason = {
+const strengthUnknown = (why: string): Reason => ({
   code: 'no-margin',
   state: 'hold',
   bond: null,
-  message:
-    'The gap is within its limits, but no load is known for this joint: whether it is strong enough cannot be told.',
-};
+  message: `The gap is within its limits, but whether the joint is strong enough at it cannot be told: ${why}.`,
+});
 
 /** Shares of the progress: margins as measured, at the ends of the uncertainty, Monte Carlo. */
 const TOTAL = 100;
@@ -148,7 +165,9 @@ export function gapVerdict(
     progress(before + (share * done) / of, TOTAL, what);
   const marginAt = (bonds: readonly Ends[], before: number, share: number, what: string) =>
     // Of readings in doubt no margin is worth its time.
-    doubts > 0 ? null : lowestAt(resolved, project, bonds, part(before, share, what));
+    doubts > 0
+      ? { margin: null, why: '' }
+      : lowestAt(resolved, project, bonds, part(before, share, what));
   const atMeasured = marginAt(
     gaps.map(measuredEnds),
     0,
@@ -171,16 +190,16 @@ export function gapVerdict(
     holding,
     coverage: COVERAGE,
     target,
-    measured: atMeasured?.margin ?? null,
-    guarded: atGuarded?.margin ?? null,
+    measured: atMeasured.margin?.margin ?? null,
+    guarded: atGuarded.margin?.margin ?? null,
     doubts,
   });
   const said = {
     bonds: report.bonds,
     limits: report.limits,
     bench: joint.bench,
-    measured: atMeasured,
-    guarded: atGuarded,
+    measured: atMeasured.margin,
+    guarded: atGuarded.margin,
     target,
   };
   const reasons = findings.map(
@@ -192,8 +211,11 @@ export function gapVerdict(
     }),
   );
   // Never accepted on geometry alone: a strength that nobody has asked for is not known to be enough.
-  const unknownStrength = doubts === 0 && atMeasured === null;
-  const decided = unknownStrength && reasons[0]!.state === 'accept' ? [strengthUnknown] : reasons;
+  const unknown = [atMeasured, atGuarded].find(({ margin }) => margin === null);
+  const decided =
+    unknown && doubts === 0 && reasons[0]!.state === 'accept'
+      ? [strengthUnknown(unknown.why)]
+      : reasons;
   return ok({
     ...common,
     state: decided[0]!.state,
@@ -207,7 +229,7 @@ export function gapVerdict(
         ...SCATTER,
       }),
     ),
-    measured: atMeasured,
-    guarded: atGuarded,
+    measured: atMeasured.margin,
+    guarded: atGuarded.margin,
   });
 }

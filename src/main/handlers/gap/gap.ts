@@ -196,7 +196,7 @@ export function gapOf(
     limits: plan.bonds.map((bond) => limitsOf(adhesive, joint.bench, bond)),
     amounts: amountsOf(project, resolved, volume),
     flags: [
-      ...limitFlags(adhesive, joint.bench, plan.bonds),
+      ...limitFlags(adhesive, joint, plan.bonds),
       ...measuringFlags(project, measured, joint.overlap),
     ],
   };

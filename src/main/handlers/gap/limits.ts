@@ -1,7 +1,7 @@
 /** Between which gaps a bond may be made: what the coupons cover, what the engineer and the spacers say. */
 
 import type { BondToMeasure } from '../../../shared/measuring-plan.ts';
-import type { Adhesive, Bench, Project } from '../../../shared/project.ts';
+import type { Adhesive, Bench, Joint, Project } from '../../../shared/project.ts';
 import type { Flag } from '../../../shared/reports.ts';
 import type { GapLimits, GapRange } from '../../../shared/reports-gap.ts';
 import type { ResolvedJoint } from '../resolve.ts';
@@ -66,13 +66,42 @@ export function limitsOf(
 
 const wordOf = { typical: 'typical', memory: 'from memory', published: 'published' } as const;
 
-/** What the limits rest on, where it is not the user's own coupons. */
-export function limitFlags(
-  adhesive: Adhesive,
+const bondWords = { bond: 'bond', innerBond: 'inner bond', outerBond: 'outer bond' } as const;
+
+/** What was set for another lap or a longer joint. */
+function unusedFlags(
   bench: Bench | undefined,
+  overlap: number,
   bonds: readonly BondToMeasure[],
 ): readonly Flag[] {
   const flags: Flag[] = [];
+  const strange = (['bond', 'innerBond', 'outerBond'] as const).filter(
+    (key) => bench?.limits?.[key] && !bonds.some((bond) => bond.key === key),
+  );
+  for (const key of strange) {
+    const { from, to } = bench!.limits![key]!;
+    flags.push({
+      code: 'limits-of-another-lap',
+      message: `Limits of ${from} to ${to} mm are set for the ${bondWords[key]} of another lap: they are not used here.`,
+    });
+  }
+  const beyond = (bench?.stations ?? []).filter((x) => x > overlap);
+  if (beyond.length > 0) {
+    flags.push({
+      code: 'stations-beyond',
+      message: `Set to be measured at ${beyond.join(', ')} mm, beyond the overlap of ${overlap} mm: left out.`,
+    });
+  }
+  return flags;
+}
+
+/** What the limits rest on, where it is not the user's own coupons. */
+export function limitFlags(
+  adhesive: Adhesive,
+  { bench, overlap }: Joint,
+  bonds: readonly BondToMeasure[],
+): readonly Flag[] {
+  const flags: Flag[] = [...unusedFlags(bench, overlap, bonds)];
   const coupons = couponRange(adhesive);
   if (!coupons) {
     flags.push({
