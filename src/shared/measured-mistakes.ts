@@ -78,29 +78,50 @@ const rowsOf = ({ stations, diameters }: MeasuredSurface) =>
 const partOf = (surface: MeasuredSurface['surface']): string =>
   surfaceWords[surface].split(',')[0]!;
 
-/** The part that goes inside is not to be larger than the other, at the nearest station of it. */
-function fitMistake(
+/**
+ * The part that goes inside is not to be larger than the other, at the nearest station of it: one
+ * mistake for each station. It stands at the reading that is doubted already, else at the inner part's.
+ * @param doubts those that say what was meant count as mended
+ */
+function misfits(
   bond: BondToMeasure,
   inside: MeasuredSurface,
   outside: MeasuredSurface,
-): Mistake | null {
-  const others = rowsOf(outside);
-  for (const { x, read } of rowsOf(inside)) {
-    if (others.length === 0) return null;
+  doubts: readonly Mistake[],
+): readonly Mistake[] {
+  const doubted = (of: MeasuredSurface, i: number, j: number): Mistake | undefined =>
+    doubts.find(({ surface, at }) => surface === of.surface && at?.[0] === i && at[1] === j);
+  const plausible = (of: MeasuredSurface) =>
+    rowsOf(of).flatMap(({ x, read }) => {
+      const kept = read.filter(({ i, j }) => (doubted(of, i, j)?.meant ?? null) === null);
+      return kept.length > 0 ? [{ x, read: kept }] : [];
+    });
+  const others = plausible(outside);
+  if (others.length === 0) return [];
+  const rows = plausible(inside);
+  const found = rows.flatMap(({ x, read }): Mistake[] => {
     const nearest = others.reduce((a, b) => (Math.abs(b.x - x) < Math.abs(a.x - x) ? b : a));
     const large = read.reduce((a, b) => (b.value > a.value ? b : a));
     const small = nearest.read.reduce((a, b) => (b.value < a.value ? b : a));
-    if (large.value < small.value) continue;
+    if (large.value < small.value) return [];
     const than = large.value === small.value ? 'as large as' : 'larger than';
     const message = `Here the ${partOf(bond.inside)} (${mm(large.value)}) is ${than} the ${partOf(bond.outside)} (${mm(small.value)}): it cannot go in.`;
-    return mistake(bond.inside, {
-      level: 'wrong',
-      code: 'larger-than-sleeve',
-      message,
-      at: [large.i, large.j],
-    });
-  }
-  return null;
+    const atOuter =
+      doubted(outside, small.i, small.j) !== undefined &&
+      doubted(inside, large.i, large.j) === undefined;
+    return [
+      mistake(atOuter ? bond.outside : bond.inside, {
+        level: 'wrong',
+        code: 'larger-than-sleeve',
+        message,
+        at: atOuter ? [small.i, small.j] : [large.i, large.j],
+      }),
+    ];
+  });
+  // A part that is too large all along is one mistake.
+  if (found.length === rows.length) return found.slice(0, 1);
+  const cell = ({ surface, at }: Mistake): string => `${surface} ${at}`;
+  return found.filter((one, i) => found.findIndex((other) => cell(other) === cell(one)) === i);
 }
 
 const meanOf = (surface: MeasuredSurface): number | null => {
@@ -147,12 +168,15 @@ export function findMistakes(
       found.push(mistake(bond.inside, { level: 'wrong', code: 'parts-exchanged', message }));
       continue;
     }
-    const misfit = fitMistake(bond, inside, outside);
-    // A reading that is doubted already says what is the matter with it.
-    const known = found.some(
-      ({ surface, at }) => (surface === bond.inside || surface === bond.outside) && at !== null,
-    );
-    if (misfit && !known) found.push(misfit);
+    const wrong = misfits(bond, inside, outside, found);
+    // It says more of a reading than that it stands off the others.
+    for (const { surface, at } of wrong) {
+      const doubted = found.findIndex(
+        (one) => one.surface === surface && one.at?.[0] === at?.[0] && one.at?.[1] === at?.[1],
+      );
+      if (doubted >= 0) found.splice(doubted, 1);
+    }
+    found.push(...wrong);
   }
   return found;
 }

@@ -8,8 +8,8 @@
  */
 import { readCsv, writeCsv } from './csv.ts';
 import { measuringPlan, usualInstrument } from './measuring-plan.ts';
-import { readNumber } from './number-entry.ts';
 import type { Instrument, Joint, MeasuredSurface, SurfaceName } from './project.ts';
+import { readQuantity } from './quantity-entry.ts';
 import { tidy } from './vary-joint.ts';
 
 export interface PastedCell {
@@ -28,7 +28,7 @@ export function readBlock(text: string): readonly (readonly PastedCell[])[] {
     (mark === null ? [line] : line.split(mark)).map((cell) => {
       const typed = cell.trim();
       if (typed === '') return { text: '', value: null, message: null };
-      const entry = readNumber(typed);
+      const entry = readQuantity(typed, 'diameter');
       return entry.ok
         ? { text: typed, value: entry.value, message: null }
         : { text: typed, value: null, message: entry.message };
@@ -169,13 +169,13 @@ export function readMeasuredCsv(
       continue;
     }
     const numbers = (['station_mm', 'clocking_deg'] as const).map((column) => {
-      const entry = readNumber(cell(column));
+      const entry = readQuantity(cell(column), column === 'station_mm' ? 'station' : 'clocking');
       if (!entry.ok) complain(`${column}: ${entry.message}`);
       return entry.ok ? entry.value : null;
     });
     const [station, clocking] = numbers;
     const typed = cell(diameterColumn);
-    const entry = typed === '' ? null : readNumber(typed);
+    const entry = typed === '' ? null : readQuantity(typed, 'diameter');
     if (entry && !entry.ok) complain(`${diameterColumn}: ${entry.message}`);
     const named = order.includes('instrument') ? cell('instrument') : '';
     if (named !== '') {

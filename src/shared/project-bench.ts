@@ -25,6 +25,9 @@ const clockings = z
   .max(36, { error: 'at most 36 clockings' })
   .describe('Turns from the mark at which a diameter is taken, rising, below 180. Unit: °.');
 
+/** As much as one page takes in type that is read at arm's length. */
+export const checklistLimits = { steps: 20, letters: 100 } as const;
+
 /** What the engineer sets for the bench; whatever is left out has a default that the page names. */
 export const benchSchema = z
   .strictObject({
@@ -50,8 +53,8 @@ export const benchSchema = z
     clockings: clockings.optional(),
     waste: number('wasteFactor').optional(),
     checklist: z
-      .array(z.string().min(1).max(160))
-      .max(40)
+      .array(z.string().min(1).max(checklistLimits.letters))
+      .max(checklistLimits.steps)
       .optional()
       .describe('Steps of the bonding, in their order; the usual ones when left out.'),
   })
@@ -115,6 +118,15 @@ const checkResult = z
       )
       .max(2)
       .describe('Gap as held, with its expanded uncertainty (k = 2), and its limits. Unit: mm.'),
+    mix: z
+      .strictObject({
+        volume: z.number().min(0),
+        mass: z.number().min(0).nullable(),
+        resin: z.number().min(0).nullable(),
+        hardener: z.number().min(0).nullable(),
+      })
+      .optional()
+      .describe('Adhesive to mix, waste included: mm³, and g where they were known.'),
     margin: z.number().nullable().describe('Lowest margin at the gap as measured.'),
     targetMargin: z.number(),
     modelVersion: text(20),

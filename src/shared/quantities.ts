@@ -157,7 +157,13 @@ export const quantities = {
   toleranceSize: quantity('spread', 'mm', 0, 100, 'Of a size.'),
   toleranceTemperature: quantity('spread', '°C', 0, 200, 'Of a temperature.'),
   toleranceShare: quantity('spread', '1', 0, 0.9, 'Share of the value: 0.05 is 5 %.'),
-  diameter: quantity('diameter', 'mm', 0.1, 1100, 'As the instrument reads it.'),
+  diameter: quantity(
+    'diameter',
+    'mm',
+    0.001,
+    1_000_000,
+    'As it was read, slips of the point and all: what looks wrong is said, not lost.',
+  ),
   station: quantity('station', 'mm', 0, 500, 'Distance from the mouth of the sleeve.'),
   clocking: quantity('clocking', '°', 0, 179.999, 'Turn from the mark on the tube.'),
   instrumentError: quantity(

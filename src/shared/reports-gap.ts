@@ -49,6 +49,8 @@ export interface BondGap {
   readonly centred: GapSpan;
   /** The worst that spacers and jig leave; with neither, the parts touch. */
   readonly held: GapSpan;
+  /** How far the held gap can reach by its uncertainty; spacers keep it from being thinner than they are. */
+  readonly reach: { readonly from: number; readonly to: number };
   /** How far the tube may stand off centre where the held gap is largest, and toward which side. */
   readonly offset: { readonly value: number; readonly theta: number };
   /** What stops it there. */

@@ -141,6 +141,22 @@ describeInBrowser('the Gap check page', () => {
       expect(await violations(page)).toEqual([]);
       const pdf = await page.pdf({ preferCSSPageSize: true });
       expect(pagesOf(pdf)).toBe(1);
+      // As many and as long steps as a joint can have.
+      await page.getByText('Set by the engineer').click();
+      const steps = Array.from({ length: 20 }, (_, i) =>
+        `${i + 1}. Wipe with a clean cloth that has been wetted with solvent, one way only, and let it dry `
+          .padEnd(100, 'and dry ')
+          .slice(0, 100)
+          .trim(),
+      );
+      const field = page.getByLabel(/^Steps of the bonding/);
+      await field.fill(steps.join('\n'));
+      await field.blur();
+      await page.locator('.bench-card.is-long').waitFor({ ...patient, state: 'attached' });
+      await said(page, 'Accept').waitFor(patient);
+      const long = await page.pdf({ preferCSSPageSize: true });
+      writeFileSync(join(pictures, 'bench-card-long.pdf'), long);
+      expect(pagesOf(long)).toBe(1);
       // A changed reading has no verdict until it is known again.
       const reading = page.getByLabel(/^tube, outside, 5 mm from the mouth, 0°/);
       await reading.fill('40.2');

@@ -254,3 +254,41 @@ describe('the edge moment of a flat single lap', () => {
     expect(screen.queryByRole('combobox', { name: 'Edge moment' })).toBeNull();
   });
 });
+
+describe('mix and cure', () => {
+  it('are absent until they are added, marked as typical, and edited', () => {
+    const { sent } = renderInputs(makeProject(), 'tip');
+    disclose('Mix and cure');
+    expect(sent().adhesives[0]).not.toHaveProperty('process');
+    press('Add a process');
+    expect(sent().adhesives[0]?.process).toMatchObject({
+      mix: { resin: 100, hardener: 50 },
+      source: { kind: 'typical' },
+    });
+    type('Parts of hardener', '38');
+    type('Open time', '30');
+    type('Adhesive density', '1210');
+    press('Add a cure step');
+    type('Hours of cure step 2', '4');
+    type('Temperature of cure step 2', '65');
+    expect(sent().adhesives[0]).toMatchObject({
+      density: 1210,
+      process: {
+        mix: { resin: 100, hardener: 38 },
+        openTime: 30,
+        cure: [
+          { temperature: 23, hours: 16 },
+          { temperature: 65, hours: 4 },
+        ],
+      },
+    });
+    press('Remove cure step 1');
+    expect(sent().adhesives[0]?.process?.cure).toEqual([{ temperature: 65, hours: 4 }]);
+    press('One part: no mix ratio');
+    expect(sent().adhesives[0]?.process).not.toHaveProperty('mix');
+    press('Add a mix ratio');
+    expect(readProject(sent()).ok).toBe(true);
+    press('Remove the process');
+    expect(sent().adhesives[0]).not.toHaveProperty('process');
+  });
+});

@@ -41,6 +41,11 @@ const readings = (surface: MeasuredSurface['surface']): readonly (number | null)
 const word = (): string => document.querySelector('.gap-word')!.textContent!.trim();
 const notes = (): string =>
   [...document.querySelectorAll('.gap-notes p')].map((one) => one.textContent).join('|');
+const open = (title: string): void => {
+  const details = screen.getByText(title).closest('details')!;
+  details.open = true;
+  fireEvent(details, new Event('toggle'));
+};
 /** Every reading by the drawing. */
 function typeAll(): void {
   for (const { surface, stations, clockings, diameters } of partsOf(socket as Joint)) {
@@ -128,6 +133,57 @@ describe('readings', () => {
   });
 });
 
+describe('a reading', () => {
+  it('that nobody can have read is said and not taken', async () => {
+    await start();
+    type(cell('tube, outside', 3, 0), '-40');
+    expect(notes()).toContain('It lies between 0.001 and 1000000.');
+    await waitFor(() => expect(readings('tube-outside')[0]).toBeNull());
+  });
+
+  it('typed anew is no longer confirmed', async () => {
+    await start();
+    type(cell('tube, outside', 3, 0), '1.26');
+    fireEvent.click(screen.getByRole('button', { name: 'It is right' }));
+    await waitFor(() => expect(kept().check.surfaces[0]!.confirmed).toEqual([[0, 0]]));
+    type(cell('tube, outside', 3, 0), '16');
+    expect(notes()).toContain('16 looks like a radius');
+    await waitFor(() => expect(kept().check.surfaces[0]!.confirmed).toEqual([]));
+  });
+});
+
+describe('a file of readings', () => {
+  const HEAD = 'surface,station_mm,clocking_deg,diameter_mm\n';
+  const choose = (text: string): void => {
+    const file = new File([text], 'parts.csv', { type: 'text/csv' });
+    // jsdom has no text() of a file.
+    Object.defineProperty(file, 'text', { value: () => Promise.resolve(text) });
+    fireEvent.change(screen.getByLabelText('File of measured diameters'), {
+      target: { files: [file] },
+    });
+  };
+  const shown = () => screen.getAllByRole('region', { name: /^Diameters of/ }).length;
+
+  it('fills what is not read yet, and starts a new check before it writes over anything', async () => {
+    await start();
+    choose(`${HEAD}tube-outside,4,0,32.01\n`);
+    await waitFor(() => expect(readings('tube-outside')).toEqual([32.01]));
+    const first = kept().check.id;
+    expect(shown()).toBe(2);
+    choose(`${HEAD}socket-inside,4,0,32.4\n`);
+    await waitFor(() => expect(readings('socket-inside')).toEqual([32.4]));
+    expect(kept().check.id).toBe(first);
+    expect(readings('tube-outside')).toEqual([32.01]);
+    choose(`${HEAD}tube-outside,5,0,32.02\n`);
+    await waitFor(() => expect(readings('tube-outside')).toEqual([32.02]));
+    expect(kept().check.id).not.toBe(first);
+    expect(readings('socket-inside')[0]).toBeNull();
+    expect(shown()).toBe(2);
+    const checks = screen.getByLabelText<HTMLSelectElement>('Checks of this joint');
+    expect(checks.options.length).toBe(2);
+  });
+});
+
 describe('places', () => {
   const change = (label: string, value: string): void => {
     fireEvent.change(screen.getByLabelText(label), { target: { value } });
@@ -138,10 +194,15 @@ describe('places', () => {
     await waitFor(() => expect(kept().check.surfaces[0]!.clockings).toEqual([0, 125, 120]));
     expect(notes()).toContain('The clockings must rise: 125° stands before 120°.');
     change('Clocking 2 of tube, outside, degrees', '6o');
-    expect(screen.getByLabelText('Clocking 2 of tube, outside, degrees')).toHaveProperty(
-      'value',
-      '125',
-    );
+    const clocking = screen.getByLabelText('Clocking 2 of tube, outside, degrees');
+    expect(clocking.getAttribute('aria-invalid')).toBe('true');
+    expect(screen.getByRole('alert').textContent).toMatch(/^“6o” is not a number/);
+    change('Clocking 2 of tube, outside, degrees', '270');
+    expect(screen.getByRole('alert').textContent).toBe('It lies between 0 and 179.999.');
+    expect(kept().check.surfaces[0]!.clockings).toEqual([0, 125, 120]);
+    change('Clocking 2 of tube, outside, degrees', '60');
+    expect(screen.queryByRole('alert')).toBeNull();
+    expect(clocking.getAttribute('aria-invalid')).toBeNull();
     change('Station 3 of socket, inside, mm from the mouth', '31');
     await waitFor(() => expect(kept().check.surfaces[1]!.stations).toEqual([3, 15, 31]));
     expect(notes()).toContain('The station 31 mm is not within the joint');
@@ -204,6 +265,18 @@ describe('the verdict', () => {
     expect(input.readOnly).toBe(true);
     type(input, '30');
     expect(readings('tube-outside')[0]).toBe(32);
+    // Bonding and cure go on after the verdict.
+    for (const title of ['Steps', 'Cure log']) open(title);
+    fireEvent.click(screen.getByLabelText(/^Degrease tube and sleeve/));
+    await waitFor(() => expect(kept().check.done[0]?.step).toMatch(/^Degrease/));
+    type(screen.getByLabelText('Temperature of the cure, °C'), '60');
+    fireEvent.click(screen.getByRole('button', { name: 'Log' }));
+    await waitFor(() => expect(kept().check.cure[0]).toMatchObject({ temperature: 60 }));
+    expect(kept().check.result).toMatchObject({
+      verdict: 'hold',
+      mix: { mass: 1.24, resin: 0.83, hardener: 0.41 },
+    });
+    expect(document.querySelector('.card-cure')!.textContent).toContain('60 °C');
     fireEvent.click(screen.getByRole('button', { name: 'Measure again' }));
     await waitFor(() => expect(kept().check.recorded).toBeUndefined());
     expect(readings('tube-outside')[0]).toBe(32);
@@ -250,11 +323,7 @@ describe('what was kept', () => {
 describe('the bench', () => {
   it('has its steps ticked with their time, and a log of the cure', async () => {
     await start();
-    for (const title of ['Steps', 'Cure log']) {
-      const details = screen.getByText(title).closest('details')!;
-      details.open = true;
-      fireEvent(details, new Event('toggle'));
-    }
+    for (const title of ['Steps', 'Cure log']) open(title);
     fireEvent.click(screen.getByLabelText(/^Degrease tube and sleeve/));
     await waitFor(() => expect(kept().check.done[0]?.step).toMatch(/^Degrease/));
     fireEvent.input(screen.getByLabelText('Temperature of the cure, °C'), {
@@ -321,9 +390,7 @@ describe('what the engineer sets', () => {
       }),
     );
     await start();
-    const details = screen.getByText('Set by the engineer').closest('details')!;
-    details.open = true;
-    fireEvent(details, new Event('toggle'));
+    open('Set by the engineer');
     fireEvent.click(screen.getByRole('button', { name: 'Find the range of gaps' }));
     fireEvent.click(await screen.findByRole('button', { name: 'Take the narrower as the limits' }));
     const bench = () => (bridge.last('joint.gap').document as Project).joints[0]!.bench;
@@ -348,5 +415,32 @@ describe('what the engineer sets', () => {
       stations: [5, 25],
       instrument: { name: 'Instrument 1', error: 0.005 },
     });
+  });
+});
+
+describe('the steps of the bonding', () => {
+  it('are stored as far as the card takes them, and what it does not take is said', async () => {
+    await start();
+    open('Set by the engineer');
+    const field = screen.getByLabelText(/^Steps of the bonding/);
+    const set = (lines: readonly string[]): void => {
+      fireEvent.input(field, { target: { value: lines.join('\n') } });
+      fireEvent.change(field, { target: { value: lines.join('\n') } });
+    };
+    const bench = () => (bridge.last('joint.gap').document as Project).joints[0]!.bench;
+    set(['Degrease', '', ' Bond ']);
+    await waitFor(() => expect(bench()?.checklist).toEqual(['Degrease', 'Bond']));
+    set(Array.from({ length: 25 }, (_, i) => `Step ${i}`));
+    expect(screen.getByRole('alert').textContent).toContain(
+      'These are 25 steps: the card takes 20.',
+    );
+    set(['Degrease', 'x'.repeat(101)]);
+    expect(screen.getByRole('alert').textContent).toContain('Step 2 has 101 letters');
+    set(['Degrease', 'Degrease']);
+    expect(screen.getByRole('alert').textContent).toContain('Step 2 stands twice');
+    expect(bench()?.checklist).toEqual(['Degrease', 'Bond']);
+    set([]);
+    await waitFor(() => expect(bench()?.checklist).toBeUndefined());
+    expect(screen.queryByRole('alert')).toBeNull();
   });
 });

@@ -106,7 +106,9 @@ describe('mistakes', () => {
     const measured = partsOf(tip, (surface, drawn, x) =>
       surface === 'tube-outside' && x > 30 ? 32.41 : drawn,
     );
-    expect(say(tip, measured).filter((one) => one.startsWith('larger'))).toEqual([]);
+    expect(say(tip, measured).filter((one) => one.startsWith('larger'))).toEqual([
+      'larger-than-sleeve: Here the tube (32.41 mm) is larger than the socket (32.4 mm): it cannot go in.',
+    ]);
     const all = partsOf(tip, (surface, drawn) => (surface === 'tube-outside' ? 32.41 : drawn));
     expect(say(tip, all)).toEqual([
       'larger-than-sleeve: Here the tube (32.41 mm) is larger than the socket (32.4 mm): it cannot go in.',
@@ -115,6 +117,26 @@ describe('mistakes', () => {
     expect(say(tip, same)).toEqual([
       'larger-than-sleeve: Here the tube (32.4 mm) is as large as the socket (32.4 mm): it cannot go in.',
     ]);
+  });
+
+  it('of one reading larger than the sleeve must be mended, and no other doubt hides it', () => {
+    const large = withReading(good, 'tube-outside', [1, 1], 32.45);
+    const [first, ...others] = findMistakes(tip, large);
+    expect(others).toEqual([]);
+    expect(first).toMatchObject({ code: 'larger-than-sleeve', level: 'wrong', at: [1, 1] });
+    const slipped = withReading(large, 'socket-inside', [0, 0], 324);
+    expect(findMistakes(tip, slipped).map(({ code, level }) => `${level} ${code}`)).toEqual([
+      'doubt decimal-point',
+      'wrong larger-than-sleeve',
+    ]);
+    // Where the sleeve's reading is the strange one, it is the one that is marked.
+    const small = withReading(good, 'socket-inside', [1, 1], 31.9);
+    expect(findMistakes(tip, small)).toMatchObject([
+      { code: 'larger-than-sleeve', level: 'wrong', surface: 'socket-inside', at: [1, 1] },
+    ]);
+    // Confirmed or not: what is larger cannot go in.
+    const confirmed = large.map((one) => ({ ...one, confirmed: [[1, 1]] as [number, number][] }));
+    expect(findMistakes(tip, confirmed)).toMatchObject([{ level: 'wrong', at: [1, 1] }]);
   });
 
   it('of parts exchanged are one, not eighteen', () => {
@@ -219,6 +241,9 @@ describe('the file of measured diameters', () => {
     [`${HEAD}tube-outside,4,0,32,Laser\n`, 2, 'there is no instrument “Laser” in the project'],
     [`${HEAD}tube-outside,4,0,32\ntube-outside,4,0,32\n`, 3, 'stands in line 2 already'],
     [`${HEAD}tube-outside,4,0,"32\n`, 2, 'a quotation mark is not closed'],
+    [`${HEAD}tube-outside,4,0,-32\n`, 2, 'diameter_mm: It lies between 0.001 and'],
+    [`${HEAD}tube-outside,-4,0,32\n`, 2, 'station_mm: It lies between 0 and 500'],
+    [`${HEAD}tube-outside,4,270,32\n`, 2, 'clocking_deg: It lies between 0 and 179.999'],
   ])('is refused with its line: %j', (text, line, message) => {
     const read = readMeasuredCsv(text, tip, instruments);
     expect(read.ok).toBe(false);

@@ -5,7 +5,7 @@ import { cautions } from '../../shared/cautions.ts';
 import type { GapCheck, Joint, Project } from '../../shared/project.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
 import { Mark } from '../parts/Mark.tsx';
-import { mixText, spacerText } from './bench-text.ts';
+import { cureText, mixText, spacerText } from './bench-text.ts';
 import { limitText } from './GapFigures.tsx';
 import { verdictMarks } from './VerdictView.tsx';
 
@@ -18,6 +18,10 @@ export interface BenchCardProps {
 }
 
 const mm = (value: number): string => value.toFixed(2).replace('-', '−');
+const CURE_CELLS = 8;
+/** Letters in a line of the steps, and lines that one column of the page takes. */
+const LETTERS = 88;
+const LINES = 13;
 const blank = '\u00A0';
 const date = (iso: string | undefined): string => (iso ? iso.slice(0, 16).replace('T', ' ') : '');
 
@@ -31,8 +35,16 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
     [];
   const adhesive = () => props.project.adhesives.find(({ id }) => id === props.joint.adhesive);
   const steps = (): readonly string[] => props.joint.bench?.checklist ?? usualChecklist;
+  const isLong = (): boolean =>
+    steps().reduce((lines, step) => lines + Math.ceil(step.length / LETTERS), 0) > LINES;
+  /** Two rows of four: the last entries of the log, then room for more. */
+  const cureRows = () => {
+    const log = props.check.cure.slice(-CURE_CELLS);
+    const cells = Array.from({ length: CURE_CELLS }, (_, i) => log[i] ?? null);
+    return [cells.slice(0, CURE_CELLS / 2), cells.slice(CURE_CELLS / 2)];
+  };
   return (
-    <article class="bench-card" aria-hidden="true">
+    <article class="bench-card" classList={{ 'is-long': isLong() }} aria-hidden="true">
       <header>
         <h1>{props.joint.name}</h1>
         <p>
@@ -61,7 +73,7 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
           )}
         </For>
         <p>
-          Mix <b>{mixText(props.report)}</b> · {spacerText(props.joint)} · open time{' '}
+          Mix <b>{mixText(result(), props.report)}</b> · {spacerText(props.joint)} · open time{' '}
           <b>{adhesive()?.process?.openTime ?? '____'} min</b>
         </p>
       </section>
@@ -78,19 +90,21 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
         </For>
       </ol>
       <section class="card-cure">
-        <p>
-          Cure:{' '}
-          {adhesive()
-            ?.process?.cure?.map(({ temperature, hours }) => `${hours} h at ${temperature} °C`)
-            .join(', then ') ?? 'by the adhesive maker’s sheet'}
-          . Log:
-        </p>
+        <p>Cure: {cureText(adhesive()) ?? 'by the adhesive maker’s sheet'}. Log:</p>
         <table>
           <tbody>
-            <For each={[0, 1]}>
-              {() => (
+            <For each={cureRows()}>
+              {(row) => (
                 <tr>
-                  <For each={[0, 1, 2, 3]}>{() => <td>time {blank.repeat(14)} °C</td>}</For>
+                  <For each={row}>
+                    {(entry) => (
+                      <td>
+                        {entry
+                          ? `${date(entry.at).slice(5)} ${entry.temperature} °C`
+                          : `time ${blank.repeat(14)} °C`}
+                      </td>
+                    )}
+                  </For>
                 </tr>
               )}
             </For>

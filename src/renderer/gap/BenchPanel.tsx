@@ -6,7 +6,7 @@ import type { Adhesive, GapCheck, Joint } from '../../shared/project.ts';
 import type { GapReport } from '../../shared/reports-gap.ts';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { GapCheckState } from '../state/gap-check.ts';
-import { mixText, spacerText } from './bench-text.ts';
+import { cureText, mixText, spacerText } from './bench-text.ts';
 
 export interface BenchPanelProps {
   readonly state: GapCheckState;
@@ -41,32 +41,30 @@ function CureLog(props: BenchPanelProps): JSX.Element {
           </p>
         )}
       </For>
-      <Show when={props.check.recorded === undefined}>
-        <label>
-          Now{' '}
-          <input
-            class="figure"
-            type="text"
-            inputmode="decimal"
-            value={text()}
-            aria-label="Temperature of the cure, °C"
-            onInput={(event) => setText(event.currentTarget.value)}
-          />{' '}
-          °C
-        </label>
+      <label>
+        Now{' '}
         <input
-          class="words"
+          class="figure"
           type="text"
-          maxlength={200}
-          aria-label="Note on the cure"
-          placeholder="note"
-          value={note()}
-          onInput={(event) => setNote(event.currentTarget.value)}
-        />
-        <button type="submit" class="plain" disabled={!value().ok}>
-          Log
-        </button>
-      </Show>
+          inputmode="decimal"
+          value={text()}
+          aria-label="Temperature of the cure, °C"
+          onInput={(event) => setText(event.currentTarget.value)}
+        />{' '}
+        °C
+      </label>
+      <input
+        class="words"
+        type="text"
+        maxlength={200}
+        aria-label="Note on the cure"
+        placeholder="note"
+        value={note()}
+        onInput={(event) => setNote(event.currentTarget.value)}
+      />
+      <button type="submit" class="plain" disabled={!value().ok}>
+        Log
+      </button>
     </form>
   );
 }
@@ -84,22 +82,12 @@ export function BenchPanel(props: BenchPanelProps): JSX.Element {
   return (
     <section class="gap-bench" aria-label="Bench">
       <p class="gap-mix">
-        Mix <b>{mixText(props.report)}</b>
+        Mix <b>{mixText(props.check.result, props.report)}</b>
       </p>
       <p>
         {props.adhesive?.name}; {spacerText(props.joint)}
         <Show when={process()?.openTime}>{(minutes) => <>; open time {minutes()} min</>}</Show>
-        <Show when={process()?.cure}>
-          {(cure) => (
-            <>
-              ; cure{' '}
-              {cure()
-                .map(({ hours, temperature }) => `${hours} h at ${temperature} °C`)
-                .join(', then ')}
-            </>
-          )}
-        </Show>
-        .
+        <Show when={cureText(props.adhesive)}>{(cure) => <>; cure {cure()}</>}</Show>.
       </p>
       <Disclosure title="Steps" aside={`${ticked()} of ${steps().length} done`}>
         <ul class="gap-steps">
@@ -110,7 +98,6 @@ export function BenchPanel(props: BenchPanelProps): JSX.Element {
                   <input
                     type="checkbox"
                     checked={doneAt(step) !== undefined}
-                    disabled={props.check.recorded !== undefined}
                     onChange={(event) => tick(step, event.currentTarget.checked)}
                   />
                   {step}

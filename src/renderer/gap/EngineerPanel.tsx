@@ -10,6 +10,7 @@ import { JobProgress } from '../parts/JobProgress.tsx';
 import { LooseNumber, readLoose } from '../parts/LooseNumber.tsx';
 import { Choice } from '../size/Choice.tsx';
 import { createFound, type FoundSource } from '../state/found.ts';
+import { Checklist } from './Checklist.tsx';
 import { Instruments } from './Instruments.tsx';
 import { PlaceList } from './PlaceList.tsx';
 import { RangeChart } from './RangeChart.tsx';
@@ -202,21 +203,15 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
           onList={(clockings) => set({ clockings })}
         />
       </div>
+      <p class="units">
+        Density, mix, open time and cure of the adhesive stand with it on the Size page, under “Mix
+        and cure”.
+      </p>
       <Instruments project={project} />
-      <label class="gap-checklist">
-        Steps of the bonding, one in a line
-        <textarea
-          rows="6"
-          value={(bench().checklist ?? usualChecklist).join('\n')}
-          onChange={(event) => {
-            const lines = event.currentTarget.value
-              .split('\n')
-              .map((line) => line.trim().slice(0, 160))
-              .filter((line) => line !== '');
-            set({ checklist: lines.length > 0 ? lines.slice(0, 40) : undefined });
-          }}
-        />
-      </label>
+      <Checklist
+        steps={bench().checklist ?? usualChecklist}
+        onSteps={(checklist) => set({ checklist })}
+      />
     </div>
   );
 }

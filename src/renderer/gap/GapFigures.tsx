@@ -11,6 +11,11 @@ import type {
 const mm = (value: number): string => value.toFixed(3).replace('-', '−');
 export const within = ({ value, uncertainty }: Uncertain): string =>
   `${mm(value)} ± ${mm(uncertainty)}`;
+/** Spacers keep the thin side from being thinner, whatever the readings may be off. */
+const thinnest = ({ held: { min }, reach }: BondGap): string =>
+  reach.from > min.value - min.uncertainty + 5e-4
+    ? `${mm(min.value)} +${mm(min.uncertainty)} −${mm(min.value - reach.from)}`
+    : within(min);
 export const placeOf = ({ x, theta }: PlacedGap): string =>
   `${Number(x.toFixed(1))} mm from the mouth, ${Math.round(theta) % 360}°`;
 export const limitText = ({ from, to }: Pick<GapLimits, 'from' | 'to'>): string =>
@@ -68,8 +73,8 @@ function Ring(props: { readonly gap: BondGap; readonly radius: number }): JSX.El
 
 /** Where the held gap lies between its limits, with its uncertainty. */
 function Gauge(props: { readonly gap: BondGap; readonly limits: GapLimits }): JSX.Element {
-  const least = (): number => props.gap.held.min.value - props.gap.held.min.uncertainty;
-  const most = (): number => props.gap.held.max.value + props.gap.held.max.uncertainty;
+  const least = (): number => props.gap.reach.from;
+  const most = (): number => props.gap.reach.to;
   const top = (): number => 1.15 * Math.max(most(), props.limits.to ?? 0, 1e-6);
   const at = (value: number): number => Math.max(0, Math.min(100, (100 * value) / top()));
   return (
@@ -115,7 +120,7 @@ export function GapFigures(props: { readonly report: GapReport }): JSX.Element {
                 <tr>
                   <th scope="row">thinnest</th>
                   <td title={placeOf(gap.centred.min)}>{within(gap.centred.min)}</td>
-                  <td title={placeOf(gap.held.min)}>{within(gap.held.min)}</td>
+                  <td title={placeOf(gap.held.min)}>{thinnest(gap)}</td>
                 </tr>
                 <tr>
                   <th scope="row">mean</th>

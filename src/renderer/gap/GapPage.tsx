@@ -95,15 +95,8 @@ export function GapPage(props: GapPageProps): JSX.Element {
                       instruments={instrumentsOf(props.project)}
                       mistakes={mistakes().filter((found) => found.surface === surface.surface)}
                       fixed={fixed()}
-                      onRead={(i, j, value) =>
-                        props.state.edit(['surfaces', k(), 'diameters', i, j], value)
-                      }
-                      onConfirm={(i, j) =>
-                        props.state.edit(
-                          ['surfaces', k(), 'confirmed'],
-                          [...(surface.confirmed ?? []), [i, j]],
-                        )
-                      }
+                      onRead={(i, j, value) => props.state.read(k(), [i, j], value)}
+                      onConfirm={(i, j) => props.state.confirm(k(), [i, j])}
                       onStation={(i, x) => props.state.edit(['surfaces', k(), 'stations', i], x)}
                       onClocking={(j, angle) =>
                         props.state.edit(['surfaces', k(), 'clockings', j], angle)
@@ -124,7 +117,7 @@ export function GapPage(props: GapPageProps): JSX.Element {
                       read={(text) =>
                         readMeasuredCsv(text, props.joint, instrumentsOf(props.project))
                       }
-                      onRead={(surfaces) => props.state.edit(['surfaces'], surfaces)}
+                      onRead={(surfaces) => props.state.takeIn(surfaces)}
                     />
                   </Show>
                   <button

@@ -2,11 +2,12 @@
 import { createSignal, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
 import { surfaceWords } from '../../shared/bench-words.ts';
 import { readBlock } from '../../shared/measured-text.ts';
-import { readNumber } from '../../shared/number-entry.ts';
 import type { Instrument, MeasuredSurface } from '../../shared/project.ts';
+import { readQuantity } from '../../shared/quantity-entry.ts';
 import type { Mistake } from '../../shared/reports-gap.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { Choice } from '../size/Choice.tsx';
+import { PlaceInput } from './PlaceInput.tsx';
 
 export interface ReadingGridProps {
   readonly surface: MeasuredSurface;
@@ -20,33 +21,6 @@ export interface ReadingGridProps {
   /** Where it was read in truth. */
   readonly onStation: (station: number, x: number) => void;
   readonly onClocking: (clocking: number, angle: number) => void;
-}
-
-/** A station or a clocking, where it was not read as planned. */
-function PlaceInput(props: {
-  readonly name: string;
-  readonly value: number;
-  readonly fixed: boolean;
-  readonly onPlace: (value: number) => void;
-}): JSX.Element {
-  return (
-    <input
-      class="place"
-      type="text"
-      inputmode="decimal"
-      autocomplete="off"
-      aria-label={props.name}
-      title="Where it was read in truth"
-      readonly={props.fixed}
-      value={props.value}
-      onChange={(event) => {
-        const entry = readNumber(event.currentTarget.value);
-        // A place that cannot be read leaves the old one.
-        if (entry.ok) props.onPlace(entry.value);
-        else event.currentTarget.value = String(props.value);
-      }}
-    />
-  );
 }
 
 /** Every reading of the page, in the order of measuring. */
@@ -73,7 +47,7 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
     });
   };
   const enter = (i: number, j: number, text: string): void => {
-    const entry = text.trim() === '' ? null : readNumber(text);
+    const entry = text.trim() === '' ? null : readQuantity(text, 'diameter');
     say(i, j, entry && !entry.ok ? entry.message : null);
     props.onRead(i, j, entry?.ok ? entry.value : null);
   };
@@ -129,6 +103,7 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
               {(angle, j) => (
                 <th scope="col">
                   <PlaceInput
+                    quantity="clocking"
                     name={`Clocking ${j + 1} of ${name()}, degrees`}
                     value={angle()}
                     fixed={props.fixed}
@@ -146,6 +121,7 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
               <tr>
                 <th scope="row">
                   <PlaceInput
+                    quantity="station"
                     name={`Station ${i + 1} of ${name()}, mm from the mouth`}
                     value={station()}
                     fixed={props.fixed}

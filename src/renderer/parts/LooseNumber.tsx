@@ -1,7 +1,7 @@
 /** A number that belongs to a question, not to the document; empty leaves it to the program. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
-import { readNumber } from '../../shared/number-entry.ts';
 import { type QuantityName, quantities } from '../../shared/quantities.ts';
+import { readQuantity } from '../../shared/quantity-entry.ts';
 import { sentence } from '../../shared/words.ts';
 
 export interface LooseNumberProps {
@@ -18,12 +18,8 @@ export type Loose = { readonly value: number | undefined } | { readonly wrong: s
 /** Reads such a field: no number, a number in the range of its quantity, or what is wrong. */
 export function readLoose(text: string, quantity: QuantityName): Loose {
   if (text.trim() === '') return { value: undefined };
-  const entry = readNumber(text);
-  if (!entry.ok) return { wrong: entry.message };
-  const { min, max } = quantities[quantity];
-  return entry.value >= min && entry.value <= max
-    ? { value: entry.value }
-    : { wrong: `It lies between ${min} and ${max}.` };
+  const entry = readQuantity(text, quantity);
+  return entry.ok ? { value: entry.value } : { wrong: entry.message };
 }
 
 export function LooseNumber(props: LooseNumberProps): JSX.Element {

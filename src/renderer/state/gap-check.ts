@@ -14,7 +14,7 @@ import {
 import type { Bridge } from '../../shared/contract.ts';
 import { emptySurfaces } from '../../shared/measured-text.ts';
 import { instrumentsOf, measuringPlan } from '../../shared/measuring-plan.ts';
-import type { GapCheck, Joint } from '../../shared/project.ts';
+import type { GapCheck, Joint, MeasuredSurface } from '../../shared/project.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
 import { makeLatest } from '../latest.ts';
@@ -28,9 +28,15 @@ export interface GapCheckState {
   readonly current: Accessor<GapCheck | null>;
   choose(id: string): void;
   /** A new check; with the readings of another one when that is given. */
-  begin(from?: GapCheck): void;
-  /** Changes the check on the page; one that is recorded stays as it is. */
+  begin(from?: Pick<GapCheck, 'surfaces' | 'tubeSerial' | 'sleeveSerial'>): void;
+  /** Surfaces read from a file: into this check where they are not read yet, else into a new one. */
+  takeIn(surfaces: readonly MeasuredSurface[]): void;
+  /** Changes the check on the page; of one that is recorded only what goes on after the verdict. */
   edit(path: Path, value: unknown): void;
+  /** A reading as it is typed; what was confirmed of the one before it is not of this one. */
+  read(surface: number, place: ReadingPlace, value: number | null): void;
+  /** The technician has measured again, and it is right. */
+  confirm(surface: number, place: ReadingPlace): void;
   /** Of the readings as they are now; null until it is known. */
   readonly report: Accessor<GapReport | null>;
   readonly verdict: Accessor<GapVerdict | null>;
@@ -43,6 +49,9 @@ export interface GapCheckState {
   record(): void;
 }
 
+/** Station and clocking, from 0. */
+export type ReadingPlace = readonly [station: number, clocking: number];
+
 export interface GapCheckSource {
   readonly bridge: Bridge;
   readonly project: ProjectState;
@@ -54,7 +63,22 @@ export interface GapCheckSource {
 const QUIET = 500;
 
 const plainOf = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
+const isRead = ({ diameters }: MeasuredSurface): boolean =>
+  diameters.some((row) => row.some((value) => value !== null));
+/** True where a surface of the file is read already: nothing measured is written over. */
+const clash = (here: readonly MeasuredSurface[], file: readonly MeasuredSurface[]): boolean =>
+  here.some((old) => isRead(old) && file.some(({ surface }) => surface === old.surface));
+
+/** Bonding and cure go on after the verdict; each entry has its own time. */
+const goesOn = ([head]: Path): boolean => head === 'done' || head === 'cure';
 const timeNow = (): string => new Date().toISOString();
+
+const mixOf = ({ mixVolume, mixMass, resin, hardener }: GapReport['amounts']) => ({
+  volume: mixVolume,
+  mass: mixMass,
+  resin,
+  hardener,
+});
 
 function resultOf({ state, reasons, gap, measured, targetMargin, modelVersion }: GapVerdict) {
   if (state === 'unknown') return null;
@@ -69,6 +93,7 @@ function resultOf({ state, reasons, gap, measured, targetMargin, modelVersion }:
       from: gap.limits[i]!.from,
       to: gap.limits[i]!.to,
     })),
+    mix: mixOf(gap.amounts),
     margin: measured?.margin ?? null,
     targetMargin,
     modelVersion,
@@ -108,7 +133,8 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
 
   const place = (): number => all().findIndex(({ id }) => id === current()?.id);
   const edit = (path: Path, value: unknown): void => {
-    if (current() === null || current()?.recorded !== undefined) return;
+    const check = current();
+    if (!check || (check.recorded !== undefined && !goesOn(path))) return;
     project.edit(['gapChecks', place(), ...path], value);
     keep();
   };
@@ -205,7 +231,34 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
       setChosen(check.id);
       keep();
     },
+    takeIn(surfaces) {
+      const document = project.document();
+      const one = joint();
+      if (!document || !one) return;
+      const check = current();
+      const isNew = !check || check.recorded !== undefined || clash(check.surfaces, surfaces);
+      const here = isNew ? emptySurfaces(one, instrumentsOf(document)) : check.surfaces;
+      const whole = plainOf(
+        here.map((old) => surfaces.find(({ surface }) => surface === old.surface) ?? old),
+      );
+      if (isNew) this.begin({ surfaces: whole, tubeSerial: '', sleeveSerial: '' });
+      else edit(['surfaces'], whole);
+    },
     edit,
+    read(surface, [i, j], value) {
+      const known = current()?.surfaces[surface]?.confirmed;
+      const others = known?.filter(([a, b]) => a !== i || b !== j);
+      batch(() => {
+        edit(['surfaces', surface, 'diameters', i, j], value);
+        if (known && others && others.length < known.length) {
+          edit(['surfaces', surface, 'confirmed'], plainOf(others));
+        }
+      });
+    },
+    confirm(surface, [i, j]) {
+      const known = current()?.surfaces[surface]?.confirmed ?? [];
+      edit(['surfaces', surface, 'confirmed'], [...plainOf(known), [i, j]]);
+    },
     report: () => (answer()?.key === key() ? answer()!.report : null),
     verdict,
     refusal,

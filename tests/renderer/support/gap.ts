@@ -25,6 +25,7 @@ export function makeGapReport(joint: Joint, measured: readonly MeasuredSurface[]
       outside,
       centred: { min: at(0.19), mean: at(0.2), max: at(0.21) },
       held: { min: at(0.12, 0), mean: at(0.2), max: at(0.28) },
+      reach: { from: 0.12, to: 0.29 },
       offset: { value: 0.08, theta: 180 },
       stoppedBy: 'spacer',
       map: {

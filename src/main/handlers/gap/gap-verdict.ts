@@ -14,7 +14,7 @@ import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { lowestOfJoint } from '../corners.ts';
 import { type Governing, toMargin } from '../margins.ts';
 import type { ResolvedJoint } from '../resolve.ts';
-import { COVERAGE, type GapAnswer, gapOf } from './gap.ts';
+import { COVERAGE, type GapAnswer, gapOf, reachOf } from './gap.ts';
 import { sayFinding } from './gap-words.ts';
 
 /** Of the Monte Carlo beside the uncertainties; the same seed gives the same figures. */
@@ -50,14 +50,9 @@ const measuredEnds = ({ held }: MeasuredGap): Ends => ({
   max: held.max.value,
 });
 
-/** As far as the gap can be by its uncertainty; no thinner than the spacers that the parts rest on. */
-const guardedEnds = ({ held }: MeasuredGap, spacer: number): Ends => {
-  const thin = held.min.value - COVERAGE * held.min.standard;
-  return {
-    min: Math.max(thin, Math.min(spacer, held.min.value)),
-    mean: held.mean.value,
-    max: held.max.value + COVERAGE * held.max.standard,
-  };
+const guardedEnds = (gap: MeasuredGap, spacer: number): Ends => {
+  const { from, to } = reachOf(gap, spacer);
+  return { min: from, mean: gap.held.mean.value, max: to };
 };
 
 /** The lowest margin, or why there is none, as it stands in a sentence. */

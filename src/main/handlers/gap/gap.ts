@@ -67,6 +67,18 @@ const span = ({ min, mean, max }: model.Span): GapSpan => ({
   max: placed(max),
 });
 
+/** As far as the held gap can be by its uncertainty; no thinner than the spacers that the parts rest on. */
+export function reachOf(
+  { held }: Pick<model.MeasuredGap, 'held'>,
+  spacer: number,
+): BondGap['reach'] {
+  const thin = held.min.value - COVERAGE * held.min.standard;
+  return {
+    from: Math.max(thin, Math.min(spacer, held.min.value)),
+    to: held.max.value + COVERAGE * held.max.standard,
+  };
+}
+
 function shapeOf(surface: MeasuredSurface, overlap: number): SurfaceShape {
   const { mean, ovality, taper } = summarise(toModel(surface), overlap);
   return { surface: surface.surface, mean: uncertain(mean), ovality, taper };
@@ -179,6 +191,7 @@ export function gapOf(
       outside,
       centred: span(gap.centred),
       held: span(gap.held),
+      reach: reachOf(gap, question!.holding.spacer),
       offset: { value: gap.offset.value, theta: degrees(gap.offset.theta) },
       stoppedBy: gap.stoppedBy,
       map: { ...gap.map, theta: gap.map.theta.map(degrees) },

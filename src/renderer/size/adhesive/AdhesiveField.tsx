@@ -8,6 +8,7 @@ import type { Row } from '../form-model.ts';
 import { MaterialField } from '../MaterialField.tsx';
 import { AdhesiveProperties } from './AdhesiveProperties.tsx';
 import { Knockdowns } from './Knockdowns.tsx';
+import { MixAndCure } from './MixAndCure.tsx';
 
 export interface AdhesiveFieldProps extends FieldSource {
   readonly row: Extract<Row, { kind: 'adhesive' }>;
@@ -44,6 +45,7 @@ export function AdhesiveField(props: AdhesiveFieldProps): JSX.Element {
               issues={props.issues}
               index={Number(place)}
             />
+            <MixAndCure project={props.project} issues={props.issues} index={Number(place)} />
             <Knockdowns project={props.project} issues={props.issues} index={Number(place)} />
           </>
         )}
