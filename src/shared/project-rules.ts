@@ -4,6 +4,7 @@
  */
 import type { Adhesive, Joint, Laminate, Project } from './project.ts';
 import { brokenBench, brokenChecks } from './project-bench-rules.ts';
+import { brokenCoupons } from './project-coupons-rules.ts';
 import { readStack } from './stack-notation.ts';
 
 export interface Broken {
@@ -225,5 +226,10 @@ export function brokenRule(project: Project): Broken | null {
     const broken = brokenJoint(project, joint, `joints.${i}`);
     if (broken) return broken;
   }
-  return brokenVariants(project) ?? brokenTolerances(project) ?? brokenChecks(project);
+  return (
+    brokenVariants(project) ??
+    brokenTolerances(project) ??
+    brokenChecks(project) ??
+    brokenCoupons(project)
+  );
 }

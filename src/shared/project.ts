@@ -5,12 +5,14 @@
  */
 import { z } from 'zod';
 import { gapCheckSchema, instrumentSchema } from './project-bench.ts';
+import { couponsSchema } from './project-coupons.ts';
 import { id, name, note, number } from './project-fields.ts';
 import { jointSchema } from './project-joints.ts';
 import { adherendSchema, adhesiveSchema, moistureSchema, plySchema } from './project-materials.ts';
 import { settingsSchema } from './project-settings.ts';
 
 export * from './project-bench.ts';
+export * from './project-coupons.ts';
 export type { Source } from './project-fields.ts';
 export * from './project-joints.ts';
 export * from './project-materials.ts';
@@ -78,6 +80,7 @@ export const projectShape = z.strictObject({
     .max(5000)
     .optional()
     .describe('Measured parts and what was said of them, the oldest first.'),
+  coupons: couponsSchema.optional(),
 });
 
 export type LoadCase = z.infer<typeof loadCaseSchema>;

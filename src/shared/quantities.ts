@@ -190,6 +190,11 @@ export const quantities = {
   ),
   mixParts: quantity('mix', '1', 0.01, 1000, 'Parts by mass.'),
   openTime: quantity('open time', 'min', 1, 1440, 'From mixing until the parts must be together.'),
+  failureLoad: quantity('failure load', 'N', 0.01, 100_000_000, 'At which the coupon broke.'),
+  percent: quantity('share', '1', 0, 100, 'In per cent of the bonded area.'),
+  batchCount: quantity('batches', '1', 1, 50, 'Batches of adhesive and of preparation.'),
+  couponCount: quantity('coupons', '1', 1, 200, 'Coupons of each batch.'),
+  loadRatio: quantity('load ratio', '1', -1, 0.95, 'Lowest over highest load of a cycle, R.'),
   cureHours: quantity('cure time', 'h', 0.1, 1000, 'How long a step of the cure lasts.'),
 } as const satisfies Record<string, Quantity>;
 
