@@ -4,7 +4,7 @@
  */
 import { findRoot } from '../numerics/root.ts';
 import { logNormalTail } from './normal-tail.ts';
-import { deviationOf, meanOf, sorted } from './sample.ts';
+import { deviationOf, extent, meanOf, sorted } from './sample.ts';
 
 export type Family = 'normal' | 'lognormal' | 'weibull';
 
@@ -43,7 +43,7 @@ export interface WeibullParameters {
  */
 export function weibullFit(values: readonly number[]): WeibullParameters {
   const logs = values.map(Math.log);
-  const top = Math.max(...logs);
+  const [, top] = extent(logs);
   const mean = meanOf(logs) - top;
   const powers = (shape: number): { sum: number; weighted: number } => {
     let [sum, weighted] = [0, 0];

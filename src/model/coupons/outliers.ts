@@ -1,5 +1,5 @@
 /** Results that do not belong with the others: the maximum normed residual. */
-import { allEqual, deviationOf, meanOf } from './sample.ts';
+import { allEqual, deviationOf, extent, meanOf } from './sample.ts';
 import { studentUpper } from './student.ts';
 
 /** Chance of calling a sample without an outlier one that has one. */
@@ -43,7 +43,7 @@ export function findOutliers(values: readonly number[]): readonly OutlierRound[]
     if (allEqual(now)) break;
     const [mean, deviation] = [meanOf(now), deviationOf(now)];
     const residuals = now.map((value) => Math.abs(value - mean) / deviation);
-    const residual = Math.max(...residuals);
+    const [, residual] = extent(residuals);
     const at = residuals.indexOf(residual);
     const critical = criticalResidual(now.length);
     const outlier = residual > critical;

@@ -41,9 +41,16 @@ export function checkBatches(batches: readonly Batch[]): void {
 
 export const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
+/** Lowest and highest, of however many. */
+export const extent = (values: readonly number[]): readonly [low: number, high: number] =>
+  values.reduce<[number, number]>(
+    ([low, high], x) => [Math.min(low, x), Math.max(high, x)],
+    [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
+  );
+
 /** All the same, but for rounding. */
 export function allEqual(values: readonly number[]): boolean {
-  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const [low, high] = extent(values);
   return high - low <= SAME * Math.max(Math.abs(low), Math.abs(high));
 }
 
@@ -69,12 +76,13 @@ export function summarise(values: readonly number[]): Summary {
   const n = values.length;
   const mean = meanOf(values);
   const deviation = n > 1 ? deviationOf(values) : null;
+  const [lowest, highest] = extent(values);
   return {
     n,
     mean,
     deviation,
     variation: deviation !== null && mean > 0 ? deviation / mean : null,
-    lowest: Math.min(...values),
-    highest: Math.max(...values),
+    lowest,
+    highest,
   };
 }
