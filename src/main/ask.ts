@@ -23,6 +23,7 @@ import type { BenchJournal } from './files/bench-journal.ts';
 import { check } from './handlers/check.ts';
 import { compare } from './handlers/compare.ts';
 import { corners } from './handlers/corners.ts';
+import { couponsReport } from './handlers/coupons/report.ts';
 import { explain } from './handlers/explain.ts';
 import { gapOf } from './handlers/gap/gap.ts';
 import { gapLimits } from './handlers/gap/gap-limits.ts';
@@ -185,6 +186,10 @@ function makeHandlers(options: AskOptions): Handlers {
       withJoint(document, jointId, (project, resolved) =>
         scatter(project, resolved, { samples, seed, method }, context),
       ),
+    'project.coupons': ({ document, setId }, context) => {
+      const project = readProject(document);
+      return project.ok ? couponsReport(project.value, setId, context) : project;
+    },
     'project.compare': ({ document, columns, caseId }, context) => {
       const project = readProject(document);
       return project.ok ? compare(project.value, { columns, caseId }, context) : project;

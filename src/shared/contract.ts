@@ -22,6 +22,7 @@ import type {
   Working,
 } from './reports.ts';
 import type { CompareReport, VariantReport } from './reports-compare.ts';
+import type { CouponsReport } from './reports-coupons.ts';
 import type { GapLimitsReport, GapReport, GapVerdict, Kept } from './reports-gap.ts';
 import {
   type InputTolerance,
@@ -167,6 +168,8 @@ const longRequests = {
     /** Most samples by fitted surfaces, or each by the full model. */
     method: z.enum(['fitted', 'each']).default(scatterDefaults.method),
   }),
+  /** Coupons: predicted, measured, statistics, measured over predicted; one set, or all. */
+  'project.coupons': long({ document, setId: z.string().max(64).optional() }),
   'project.compare': long({
     document,
     columns: z
@@ -215,6 +218,7 @@ export interface Answers {
   'bench.drop': { readonly dropped: boolean };
   'joint.variant': VariantReport;
   'project.compare': CompareReport;
+  'project.coupons': CouponsReport;
 }
 
 export const requestNames = Object.keys(requests) as RequestName[];

@@ -96,8 +96,8 @@ export const jointIndex = (project: Project, id: string): number =>
  */
 export function withOneJoint(project: Project, index: number): Project | null {
   const joint: Joint | undefined = project.joints[index];
-  // Variants and measured parts are of joints that would not be there.
-  const { variants: _variants, gapChecks: _gapChecks, ...rest } = project;
+  // Variants and measured parts are of joints that would not be there; coupons are of no joint.
+  const { variants: _variants, gapChecks: _gapChecks, coupons: _coupons, ...rest } = project;
   return joint ? { ...rest, joints: [joint] } : null;
 }
 

@@ -1,0 +1,137 @@
+/** All that is said of the coupons of a project: predicted, measured, statistics, correlation. */
+import { MODEL_VERSION } from '../../../model/version.ts';
+import type { Project } from '../../../shared/project.ts';
+import type { CouponSet, Coupons, Specimen } from '../../../shared/project-coupons.ts';
+import { ok, type Reply, refuse } from '../../../shared/reply.ts';
+import type {
+  CouponFlag,
+  CouponLine,
+  CouponSetReport,
+  CouponsReport,
+} from '../../../shared/reports-coupons.ts';
+import { isSmallSingleLap } from '../../../shared/standard-specimens.ts';
+import { type JobContext, unwatched } from '../../jobs/progress.ts';
+import { linesOf } from './lines.ts';
+import { predictCoupon } from './predict.ts';
+import { areaOf, couponJoint } from './specimen-joint.ts';
+import { correlationOf, statisticsOf } from './statistics.ts';
+
+/** Grips for this many times the load that is expected (common practice, no source). */
+const GRIP = 2;
+
+const some = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;
+
+function flagsOf(specimen: Specimen, lines: readonly CouponLine[]): readonly CouponFlag[] {
+  const flags: CouponFlag[] = [];
+  const surface = lines.filter(({ apart }) => apart === 'surface').length;
+  const partly = lines.filter(
+    ({ apart, adhesion }) => apart === null && (adhesion ?? 0) > 0,
+  ).length;
+  const adherend = lines.filter(({ apart }) => apart === 'adherend').length;
+  const unseen = lines.filter(({ adhesion }) => adhesion === null).length;
+  if (surface > 0) {
+    flags.push({
+      code: 'surface-failed',
+      message: `${some(surface, 'coupon')} came off a surface: that tests the preparation, not the adhesive. They are kept apart; mend the preparation before you design to the others.`,
+    });
+  }
+  if (partly > 0) {
+    flags.push({
+      code: 'surface-partly',
+      message: `${some(partly, 'coupon')} that count came partly off a surface.`,
+    });
+  }
+  if (adherend > 0) {
+    flags.push({
+      code: 'adherend-broke',
+      message: `${some(adherend, 'coupon')} broke in the adherend: the bond is at least this strong. Kept apart.`,
+    });
+  }
+  if (unseen > 0) {
+    flags.push({
+      code: 'modes-unseen',
+      message: `Of ${some(unseen, 'coupon')} the failure mode is not recorded: nobody knows whether the adhesive or the surface was tested.`,
+    });
+  }
+  if (isSmallSingleLap(specimen.shape)) {
+    flags.push({
+      code: 'small-single-lap',
+      message:
+        'A small single lap bends and peels: its load over area compares coupons and is no design allowable (ASTM D4896).',
+    });
+  }
+  if (specimen.source.kind === 'memory') {
+    flags.push({ code: 'sizes-from-memory', message: specimen.source.text });
+  }
+  return flags;
+}
+
+function setReport(
+  project: Project,
+  specimen: Specimen,
+  set: CouponSet,
+  told: (share: number) => void,
+): CouponSetReport {
+  const coupon = couponJoint(project, specimen.shape, set, { gap: set.gap });
+  const predicted = predictCoupon(project, coupon);
+  const of = set.results.length + 1;
+  told(1 / of);
+  const lines = linesOf(project, specimen, set, (done) => told((1 + done) / of));
+  const { id, name, planned, temperature, moisture, gap } = set;
+  return {
+    setId: id,
+    name,
+    specimen: { id: specimen.id, name: specimen.name, standard: specimen.standard },
+    adhesive: {
+      id: set.adhesive,
+      name: project.adhesives.find((one) => one.id === set.adhesive)!.name,
+    },
+    temperature,
+    moisture,
+    gap,
+    overlap: specimen.shape.overlap,
+    area: areaOf(coupon),
+    predicted,
+    grip: predicted.load === null ? null : GRIP * predicted.load,
+    planned: planned ? planned.batches * planned.each : 0,
+    lines,
+    statistics: statisticsOf(lines),
+    correlation: correlationOf(lines),
+    flags: flagsOf(specimen, lines),
+  };
+}
+
+const nothing: Coupons = { specimens: [], sets: [] };
+
+/** @param setId one set alone; all when left out */
+export function couponsReport(
+  project: Project,
+  setId: string | undefined,
+  { progress }: JobContext = unwatched,
+): Reply<CouponsReport> {
+  const { specimens, sets } = project.coupons ?? nothing;
+  const wanted = sets.filter(({ id }) => setId === undefined || id === setId);
+  if (setId !== undefined && wanted.length === 0) {
+    const list = sets.map(({ id }) => id).join(', ') || 'none';
+    return refuse(
+      'not-found',
+      'coupons.sets',
+      `There is no set of coupons "${setId}" in this project. It has: ${list}.`,
+    );
+  }
+  const reports = wanted.map((set, i) =>
+    setReport(project, specimens.find(({ id }) => id === set.specimen)!, set, (share) =>
+      progress(i + share, wanted.length, set.name),
+    ),
+  );
+  const adhesives = project.adhesives
+    .filter(({ id }) => reports.some(({ adhesive }) => adhesive.id === id))
+    .map(({ id, name }) => ({
+      id,
+      name,
+      correlation: correlationOf(
+        reports.flatMap(({ adhesive, lines }) => (adhesive.id === id ? lines : [])),
+      ),
+    }));
+  return ok({ sets: reports, adhesives, modelVersion: MODEL_VERSION });
+}

@@ -1,0 +1,149 @@
+/** What is said of coupons: predicted and measured strength, statistics, how far the model agrees. */
+
+export type BasisKind = 'A' | 'B';
+export type Family = 'normal' | 'lognormal' | 'weibull';
+export type BasisMethod = Family | 'hanson-koopmans' | 'ranks' | 'anova';
+
+/** What the model says of one coupon, by mean properties, without knockdowns and factors. */
+export interface CouponPrediction {
+  /** Pull at which it fails, N; null where the model cannot say: see `why`. */
+  readonly load: number | null;
+  readonly mode: string;
+  /** Every mode that ends the coupon, the first to come first. */
+  readonly modes: readonly { readonly mode: string; readonly load: number }[];
+  readonly why: string;
+}
+
+/** Why a result is kept out of the statistics. */
+export type ApartBecause = 'surface' | 'adherend' | 'by-hand';
+
+export interface CouponLine {
+  readonly coupon: string;
+  readonly batch: string;
+  readonly load: number;
+  readonly gap: number;
+  readonly overlap: number;
+  /** Load over bonded area, MPa: it compares coupons of one kind, and is no strength of the adhesive. */
+  readonly strength: number;
+  readonly predicted: number | null;
+  /** Measured over predicted. */
+  readonly ratio: number | null;
+  /** In per cent of the area; null where nobody looked. */
+  readonly adhesion: number | null;
+  readonly apart: ApartBecause | null;
+  readonly why: string;
+}
+
+export interface SampleSummary {
+  readonly n: number;
+  readonly mean: number;
+  readonly deviation: number | null;
+  /** Share; null for one result. */
+  readonly variation: number | null;
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+export interface StatisticsDecision {
+  readonly test: string;
+  /** From 0 in `batches`; null: all results together. */
+  readonly batch: number | null;
+  readonly measure: 'MNR' | 'ADK' | 'F' | 'OSL' | 'results' | 'batches';
+  readonly statistic: number | null;
+  readonly critical: number | null;
+  readonly level: number | null;
+  readonly outcome: 'holds' | 'fails' | 'not-applicable';
+  readonly consequence: string;
+  readonly says: string;
+}
+
+export interface BasisLine {
+  readonly method: BasisMethod;
+  readonly kind: BasisKind;
+  /** MPa of apparent strength; null: see `because`. */
+  readonly value: number | null;
+  readonly because: string | null;
+  readonly factor: number | null;
+  readonly least: number;
+  readonly most: number | null;
+}
+
+export interface PlotPoint {
+  readonly value: number;
+  readonly chance: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface ProbabilityPlot {
+  readonly family: Family;
+  readonly points: readonly PlotPoint[];
+  /** Ends of the fitted line on the plot's axes; null where there is no fit. */
+  readonly line: readonly { readonly x: number; readonly y: number }[] | null;
+}
+
+export interface CouponStatistics {
+  readonly all: SampleSummary;
+  readonly batches: readonly ({ readonly name: string } & SampleSummary)[];
+  readonly decisions: readonly StatisticsDecision[];
+  readonly basis: readonly BasisLine[];
+  readonly chosen: { readonly A: BasisLine | null; readonly B: BasisLine | null };
+  readonly sampling: readonly {
+    readonly name: string;
+    readonly batches: number;
+    readonly results: number;
+    readonly met: boolean;
+    readonly batchesShort: number;
+    readonly resultsShort: number;
+  }[];
+  readonly plot: ProbabilityPlot;
+}
+
+/** Measured over predicted, of results that count. */
+export interface Correlation {
+  readonly n: number;
+  readonly mean: number;
+  readonly variation: number | null;
+  /** 95 % interval of the mean, by Student's t; null below two results. */
+  readonly low: number | null;
+  readonly high: number | null;
+}
+
+export interface CouponFlag {
+  readonly code: string;
+  readonly message: string;
+}
+
+export interface CouponSetReport {
+  readonly setId: string;
+  readonly name: string;
+  readonly specimen: { readonly id: string; readonly name: string; readonly standard: string };
+  readonly adhesive: { readonly id: string; readonly name: string };
+  readonly temperature: number;
+  readonly moisture: 'dry' | 'wet';
+  /** By the drawing. */
+  readonly gap: number;
+  readonly overlap: number;
+  /** Bonded, of all bonds together, mm². */
+  readonly area: number;
+  readonly predicted: CouponPrediction;
+  /** What the grips must hold, N: twice the predicted load. */
+  readonly grip: number | null;
+  readonly planned: number;
+  readonly lines: readonly CouponLine[];
+  /** Of apparent strengths that count; null where there are none. */
+  readonly statistics: CouponStatistics | null;
+  readonly correlation: Correlation | null;
+  readonly flags: readonly CouponFlag[];
+}
+
+export interface CouponsReport {
+  readonly sets: readonly CouponSetReport[];
+  /** By adhesive, over all its sets. */
+  readonly adhesives: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly correlation: Correlation | null;
+  }[];
+  readonly modelVersion: string;
+}
