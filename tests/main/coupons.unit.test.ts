@@ -1,0 +1,277 @@
+/** Coupons through the door: predicted, kept or kept apart, statistics, measured over predicted. */
+import { describe, expect, it } from 'vitest';
+import type { Joint, Project } from '../../src/shared/project.ts';
+import type { CouponResult, CouponSet, Specimen } from '../../src/shared/project-coupons.ts';
+import type { CheckReport } from '../../src/shared/reports.ts';
+import type { CouponsReport } from '../../src/shared/reports-coupons.ts';
+import {
+  sleeveSpecimen,
+  standardSpecimen,
+  standardSpecimens,
+} from '../../src/shared/standard-specimens.ts';
+import { expectClose } from '../support/close.ts';
+import { EIGHTEEN, ETW2 } from '../support/coupons-published.ts';
+import { ask, curlew, value } from './asking.ts';
+
+const METAL = 'titanium-printed';
+const standard = (id: string): Specimen =>
+  standardSpecimen(standardSpecimens.find((one) => one.id === id)!, METAL);
+
+function setOf(specimen: Specimen, results: CouponSet['results'], change: Partial<CouponSet> = {}) {
+  return {
+    id: 'set',
+    name: 'A set',
+    specimen: specimen.id,
+    adhesive: 'toughened-paste',
+    temperature: 23,
+    moisture: 'dry',
+    gap: 0.2,
+    results,
+    ...change,
+  } satisfies CouponSet;
+}
+async function report(
+  specimen: Specimen,
+  results: CouponSet['results'] = [],
+  change: Partial<CouponSet> = {},
+) {
+  const document: Project = {
+    ...(await curlew()),
+    coupons: { specimens: [specimen], sets: [setOf(specimen, results, change)] },
+  };
+  const { sets, adhesives } = await value<CouponsReport>('project.coupons', { document });
+  return { ...sets[0]!, adhesives };
+}
+const result = (load: number, change: Partial<CouponResult> = {}): CouponResult => ({
+  coupon: '1',
+  batch: 'a',
+  load,
+  modes: { cohesive: 100 },
+  ...change,
+});
+
+describe('what is expected of a coupon', () => {
+  it('is the whole bond at yield where it is short and stiff, worked by hand', async () => {
+    const project = await curlew();
+    const { shearYield } = project.adhesives[0]!.states.find(
+      ({ temperature, moisture }) => temperature === 23 && moisture === 'dry',
+    )!;
+    const thick = await report(standard('d5656'));
+    expectClose(thick.area, 25.4 * 9.5, { relative: 1e-12 }, 'area');
+    expectClose(thick.predicted.load!, shearYield * thick.area, { relative: 1e-6 }, 'thick');
+    expect(thick.predicted.mode).toBe('adhesive, ultimate strain');
+    expectClose(thick.grip!, 2 * thick.predicted.load!, { relative: 1e-12 }, 'grips');
+    const double = await report(standard('d3528'));
+    expectClose(double.area, 2 * 25.4 * 12.7, { relative: 1e-12 }, 'both bonds');
+    expectClose(double.predicted.load!, shearYield * double.area, { relative: 1e-6 }, 'double');
+    // A thin single lap bends: it peels long before.
+    const thin = await report(standard('d1002'));
+    expect(thin.predicted.mode).toBe('adhesive, peel');
+    expect(thin.predicted.load!).toBeLessThan(0.6 * shearYield * thin.area);
+    expect(thin.flags.map(({ code }) => code)).toEqual(['small-single-lap', 'sizes-from-memory']);
+  });
+
+  it('is the load at which the joint so drawn has no margin', async () => {
+    const document = await curlew();
+    const tip = document.joints.find(({ id }) => id === 'boom-tip')!;
+    const { predicted } = await report(sleeveSpecimen(tip, 'tip'), [], { gap: 0.3 });
+    const drawn = {
+      ...tip,
+      offset: 0,
+      bond: { gap: 0.3, tolerance: 0 },
+      loads: [{ case: 'pull', force: predicted.load!, moment: 0, torque: 0, shear: 0 }],
+    } as Joint;
+    const check = await value<CheckReport>('project.check', {
+      document: {
+        ...document,
+        settings: { ...document.settings, factors: { limit: 1, ultimate: 1, fitting: 1 } },
+        adhesives: document.adhesives.map(({ knockdowns: _, ...one }) => one),
+        loadCases: [
+          { id: 'pull', name: 'pull', kind: 'ultimate', temperature: 23, moisture: 'dry' },
+        ],
+        joints: [drawn],
+      },
+    });
+    const { lowest } = check.joints[0]!;
+    expectClose(lowest!.margin, 0, { absolute: 1e-6 }, 'margin');
+    expect(lowest!.label).toBe(predicted.mode);
+  });
+
+  it('is worked out at the gap, overlap and width as measured', async () => {
+    const specimen = standard('d3528');
+    const { lines } = await report(specimen, [
+      result(20000),
+      result(20000, { width: 12.7 }),
+      result(20000, { overlap: 10 }),
+      result(20000, { gap: 0.4 }),
+    ]);
+    const [plain, narrow, short, thick] = lines;
+    expectClose(narrow!.predicted!, plain!.predicted! / 2, { relative: 1e-9 }, 'half the width');
+    expectClose(narrow!.strength, 2 * plain!.strength, { relative: 1e-12 }, 'over half the area');
+    expect(short!.predicted!).toBeLessThan(0.8 * plain!.predicted!);
+    expect(thick!.gap).toBe(0.4);
+  });
+
+  it('is left open where the model cannot say, and why is told', async () => {
+    const document = await curlew();
+    const adhesives = document.adhesives.map((one) => ({
+      ...one,
+      states: one.states.filter(({ moisture }) => moisture === 'dry'),
+    }));
+    const specimen = standard('d3528');
+    const sets = [setOf(specimen, [result(20000)], { moisture: 'wet' })];
+    const joints = document.joints.map((joint) => ({ ...joint, loads: [], sizes: undefined }));
+    const found = await value<CouponsReport>('project.coupons', {
+      document: { ...document, adhesives, joints, coupons: { specimens: [specimen], sets } },
+    });
+    const [set] = found.sets;
+    expect(set!.predicted).toMatchObject({ load: null, modes: [] });
+    expect(set!.predicted.why).toMatch(/wet/);
+    expect(set!.lines[0]).toMatchObject({ predicted: null, ratio: null });
+    expect(set!.statistics!.all.n).toBe(1);
+    expect(set!.correlation).toBeNull();
+  });
+});
+
+describe('results', () => {
+  it('that tell of the surface or the adherend, or have a cause, are kept apart', async () => {
+    const set = await report(standard('d3528'), [
+      result(20000),
+      result(21000, { modes: { cohesive: 51, adhesion: 49 } }),
+      result(9000, { modes: { cohesive: 50, adhesion: 50 } }),
+      result(25000, { modes: { adherend: 100 } }),
+      result(5000, { apart: 'slipped in the grips' }),
+      { coupon: '6', batch: 'a', load: 19000 },
+    ]);
+    expect(set.lines.map(({ apart }) => apart)).toEqual([
+      null,
+      null,
+      'surface',
+      'adherend',
+      'by-hand',
+      null,
+    ]);
+    expect(set.lines.map(({ adhesion }) => adhesion)).toEqual([0, 49, 50, 0, 0, null]);
+    expect(set.lines[4]!.why).toBe('slipped in the grips');
+    expect(set.statistics!.all.n).toBe(3);
+    expectClose(set.statistics!.all.mean, 20000 / set.area, { relative: 1e-12 }, 'mean');
+    expect(set.correlation!.n).toBe(3);
+    expect(set.flags.map(({ code }) => code)).toEqual([
+      'surface-failed',
+      'surface-partly',
+      'adherend-broke',
+      'modes-unseen',
+      'sizes-from-memory',
+    ]);
+  });
+
+  it('over what was predicted have the interval of their mean, worked by hand', async () => {
+    const specimen = standard('d3528');
+    const { predicted } = await report(specimen);
+    const loads = [0.9, 1, 1.1].map((ratio) => result(ratio * predicted.load!));
+    const { correlation, adhesives } = await report(specimen, loads);
+    expectClose(correlation!.mean, 1, { relative: 1e-9 }, 'mean');
+    expectClose(correlation!.variation!, 0.1, { relative: 1e-9 }, 'scatter');
+    // Student's t of 2 degrees of freedom leaves 2.5 % above 4.302653 (handbook tables).
+    expectClose(
+      correlation!.high!,
+      1 + (4.302653 * 0.1) / Math.sqrt(3),
+      { relative: 1e-7 },
+      'high',
+    );
+    expectClose(correlation!.low!, 1 - (4.302653 * 0.1) / Math.sqrt(3), { relative: 1e-7 }, 'low');
+    expect(adhesives).toEqual([
+      { id: 'toughened-paste', name: 'Toughened epoxy paste', correlation },
+    ]);
+  });
+
+  it('of a published sample have its published basis values', async () => {
+    const { area } = await report(standard('d3528'));
+    const of = async (batches: readonly (readonly number[])[]) => {
+      const results = batches.flatMap((batch, i) =>
+        batch.map((strength) => result(strength * area, { batch: `batch ${i}` })),
+      );
+      const { statistics } = await report(standard('d3528'), results);
+      return {
+        statistics: statistics!,
+        line: (method: string, kind: 'A' | 'B') =>
+          statistics!.basis.find((one) => one.method === method && one.kind === kind)!.value!,
+      };
+    };
+    // Printed with the handbook's approximate factors (docs/method.md, section 17): B 129.287, A 120.336.
+    const worked = await of([EIGHTEEN]);
+    expectClose(worked.line('normal', 'B'), 129.287, { relative: 1e-4 }, 'B');
+    expectClose(worked.line('normal', 'A'), 120.336, { relative: 3e-4 }, 'A');
+    expect(worked.statistics.plot.points.length).toBe(EIGHTEEN.length);
+    // Batches that differ: printed by the analysis of variance, B 63.2 and A 34.6.
+    const apart = await of(ETW2);
+    expect(apart.statistics.chosen.B).toMatchObject({ method: 'anova' });
+    expectClose(apart.statistics.chosen.B!.value!, 63.2, { absolute: 0.05 }, 'B of ETW2');
+    expectClose(apart.statistics.chosen.A!.value!, 34.6, { absolute: 0.05 }, 'A of ETW2');
+  });
+
+  it('of several batches are told batch by batch, in the order of their first result', async () => {
+    const set = await report(standard('d3528'), [
+      result(20000, { batch: 'b' }),
+      result(21000, { batch: 'a' }),
+      result(20500, { batch: 'b' }),
+    ]);
+    expect(set.statistics!.batches.map(({ name, n }) => [name, n])).toEqual([
+      ['b', 2],
+      ['a', 1],
+    ]);
+  });
+});
+
+describe('coupons that do not fit the project', () => {
+  const refused = async (change: (coupons: NonNullable<Project['coupons']>) => void) => {
+    const specimen = standard('d3528');
+    const coupons = { specimens: [specimen], sets: [setOf(specimen, [result(1000)])] };
+    change(coupons);
+    const document = { ...(await curlew()), coupons };
+    const reply = await ask('project.coupons', { document });
+    return reply.ok ? 'read' : `${reply.error.field}: ${reply.error.message}`;
+  };
+
+  it.each<[string, (coupons: NonNullable<Project['coupons']>) => void]>([
+    ['read', () => {}],
+    [
+      'coupons.sets.0.specimen: There is no specimen with the id "gone".',
+      ({ sets }) => {
+        sets[0]!.specimen = 'gone';
+      },
+    ],
+    [
+      'coupons.sets.0.adhesive: There is no adhesive with the id "glue".',
+      ({ sets }) => {
+        sets[0]!.adhesive = 'glue';
+      },
+    ],
+    [
+      'coupons.sets.1.id: The id "set" is used twice: choose another.',
+      ({ sets }) => {
+        sets.push(sets[0]!);
+      },
+    ],
+    [
+      'coupons.sets.0.results.0.modes: The failure modes of coupon "1" make 90 %, not 100 %.',
+      ({ sets }) => {
+        sets[0]!.results[0]!.modes = { cohesive: 60, adhesion: 30 };
+      },
+    ],
+    [
+      'coupons.specimens.0.shape.strip.adherend: There is no adherend with the id "steel".',
+      ({ specimens }) => {
+        const [one] = specimens;
+        if (one!.shape.type === 'flat-double') one!.shape.strip.adherend = 'steel';
+      },
+    ],
+  ])('are refused with their place: %s', async (message, change) => {
+    expect(await refused(change)).toBe(message);
+  });
+
+  it('are asked for by a set that is there', async () => {
+    const reply = await ask('project.coupons', { document: await curlew(), setId: 'x' });
+    expect(reply).toMatchObject({ ok: false, error: { code: 'not-found', field: 'coupons.sets' } });
+  });
+});
