@@ -17,6 +17,8 @@ const exits = {
   check:
     'Exit code: 0 when every margin reaches the target, 1 when one does not, 2 when the input is refused or a joint cannot be computed.',
   size: 'Exit code: 0 when the target is reached, 1 when it is not, 2 when the input is refused or a size cannot be computed.',
+  basis:
+    'Exit code: 0 when every set with results has a B value, 1 when one has none, 2 when the input is refused.',
   other: 'Exit code: 0 when computed, 2 when the input is refused.',
 };
 
@@ -131,6 +133,20 @@ export const commands: readonly Command[] = [
     options: [option.joint, option.measured, option.limits, option.template, option.json],
     brief: 'may these measured parts be bonded: the gap between them, and the verdict',
     more: `Prints the verdict with its reason first, then the gap on one axis and as held by spacers or jig, each with its uncertainty, the limits, the margins at the gap as measured and the adhesive to mix. Stations count from the mouth of the sleeve, clockings from the mark. ${exits.gap}`,
+  },
+  {
+    name: 'basis',
+    file: true,
+    options: [option.set, option.json],
+    brief: 'what the results of coupons give: statistics and basis values, each decision told',
+    more: `Prints for each set of coupons the number, mean and scatter of the results that count, the decisions on the way to a basis value (outliers, batches, distribution), and the A and B value of every method, the one that the way leads to marked. Values are load over bonded area. A basis value is arithmetic on these coupons; whether it may be designed to hangs on how they were made and tested. ${exits.basis}`,
+  },
+  {
+    name: 'correlate',
+    file: true,
+    options: [option.set, option.json],
+    brief: 'coupons measured over coupons predicted by the model of the joints',
+    more: `Prints for each coupon the load it broke at, the load and mode that the model gives with mean properties, without knockdowns, and the ratio; for each set and each adhesive its mean, scatter and the 95 % interval of the mean. Nothing is calibrated by it. ${exits.other}`,
   },
   {
     name: 'schema',

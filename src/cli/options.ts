@@ -282,3 +282,10 @@ export const limits: Option = {
   help: 'print between which gaps the joint reaches its target, by the model and by coupons',
   read: on,
 };
+
+export const set: Option = {
+  name: 'set',
+  takes: 'ID',
+  help: 'the id of one set of coupons; all of them when left out',
+  read: anId,
+};

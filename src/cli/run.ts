@@ -17,6 +17,7 @@ import { stressText } from './report-stress.ts';
 import { sweepText } from './report-sweep.ts';
 import { compare, springs } from './run-compare.ts';
 import { corners } from './run-corners.ts';
+import { basis, correlate } from './run-coupons.ts';
 import { gap } from './run-gap.ts';
 import { matters, scatter } from './run-scatter.ts';
 import { size, sizes } from './run-size.ts';
@@ -157,6 +158,8 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (!opened.ok) return { error: opened.error, line: opened.error.message };
   const project = opened.value.document;
   if (name === 'corners') return corners(ask, project, run, paper);
+  if (name === 'basis') return basis(ask, project, run, paper);
+  if (name === 'correlate') return correlate(ask, project, run, paper);
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'matters') return matters(ask, project, run, paper);
