@@ -132,6 +132,28 @@ const knockdowns = z.strictObject({
   source: sourceSchema,
 });
 
+/** What own coupons allow in one environment: a snapshot, taken on purpose. */
+const allowable = z
+  .strictObject({
+    set: id.describe('Id of the set of coupons; kept when the set is gone.'),
+    setName: name,
+    temperature: number('temperature'),
+    moisture: moistureSchema,
+    gap: number('gap'),
+    basis: z.enum(['A', 'B'], { error: 'basis is "A" or "B"' }),
+    coupons: number('couponTotal'),
+    batches: number('batchCount'),
+    method: z.string().max(60),
+    value: number('couponStrength').describe('Basis value, load over bonded area. Unit: MPa.'),
+    mean: number('couponStrength').describe('Mean of the coupons. Unit: MPa.'),
+    ratio: number('measuredOverPredicted'),
+    factor: number('strengthFactor'),
+    taken: z.iso.datetime({ error: 'a time is written like 2026-01-31T08:30:00Z' }),
+  })
+  .describe(
+    'Basis value over what the model predicts with the mean properties: it stands in place of the knockdown for scatter.',
+  );
+
 export const adhesiveSchema = z.strictObject({
   id,
   name,
@@ -155,6 +177,7 @@ export const adhesiveSchema = z.strictObject({
     })
     .optional(),
   knockdowns: knockdowns.optional(),
+  allowables: z.array(allowable).max(40).optional(),
   fatigue: z
     .strictObject({
       coefficient: number('fatigueCoefficient'),
@@ -173,4 +196,5 @@ export type Laminate = Extract<Adherend, { kind: 'laminate' }>;
 export type Ply = z.infer<typeof plySchema>;
 export type Knockdowns = z.infer<typeof knockdowns>;
 export type Adhesive = z.infer<typeof adhesiveSchema>;
+export type Allowable = z.infer<typeof allowable>;
 export type Moisture = z.infer<typeof moistureSchema>;

@@ -160,7 +160,7 @@ const firstRepeated = (keys: readonly (string | number)[]): number =>
   keys.findIndex((key, i) => keys.indexOf(key) < i);
 
 /** Rows of both tables may stand in any order; two at one place would say two things of it. */
-function brokenAdhesive({ name, states, knockdowns }: Adhesive): Broken | null {
+function brokenAdhesive({ name, states, knockdowns, allowables = [] }: Adhesive): Broken | null {
   const state = firstRepeated(
     states.map(({ temperature, moisture }) => `${temperature} ${moisture}`),
   );
@@ -169,6 +169,16 @@ function brokenAdhesive({ name, states, knockdowns }: Adhesive): Broken | null {
     return {
       field: `states.${state}.temperature`,
       message: `"${name}" has two ${moisture} states at ${temperature} °C: keep one`,
+    };
+  }
+  const allowed = firstRepeated(
+    allowables.map(({ temperature, moisture }) => `${temperature} ${moisture}`),
+  );
+  if (allowed >= 0) {
+    const { temperature, moisture } = allowables[allowed]!;
+    return {
+      field: `allowables.${allowed}.temperature`,
+      message: `"${name}" has two allowables at ${temperature} °C ${moisture}: keep one`,
     };
   }
   const rows = knockdowns?.gap ?? [];

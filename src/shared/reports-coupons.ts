@@ -109,6 +109,31 @@ export interface Correlation {
   readonly high: number | null;
 }
 
+/** What a set would allow, were it taken as the allowable of its adhesive in its environment. */
+export interface AllowableOffer {
+  readonly basis: BasisKind;
+  readonly method: string;
+  /** MPa, load over bonded area. */
+  readonly value: number;
+  readonly mean: number;
+  readonly ratio: number;
+  /** value/mean × ratio: what is left of the strength that the file's mean properties give. */
+  readonly factor: number;
+  readonly coupons: number;
+  readonly batches: number;
+}
+
+/** Strength against gap from sets that differ in nothing but their gap; the thickness's own effect on the stresses taken out. */
+export interface GapCurve {
+  readonly adhesive: string;
+  readonly temperature: number;
+  readonly moisture: 'dry' | 'wet';
+  readonly specimen: string;
+  /** Gap at which the factor is 1: that of the allowable, else the thinnest. */
+  readonly reference: number;
+  readonly rows: readonly { readonly gap: number; readonly factor: number; readonly n: number }[];
+}
+
 export interface CouponFlag {
   readonly code: string;
   readonly message: string;
@@ -134,6 +159,9 @@ export interface CouponSetReport {
   /** Of apparent strengths that count; null where there are none. */
   readonly statistics: CouponStatistics | null;
   readonly correlation: Correlation | null;
+  readonly offers: readonly AllowableOffer[];
+  /** Why no allowable is offered from this set; empty where there are offers. */
+  readonly notOffered: string;
   readonly flags: readonly CouponFlag[];
 }
 
@@ -145,5 +173,6 @@ export interface CouponsReport {
     readonly name: string;
     readonly correlation: Correlation | null;
   }[];
+  readonly gapCurves: readonly GapCurve[];
   readonly modelVersion: string;
 }

@@ -65,6 +65,8 @@ export interface Margin {
   readonly part: string;
   /** True when a property from `typical` or `memory` stands behind it. */
   readonly typical: boolean;
+  /** What the strength of the bond rests on, such as `B-basis, 18 coupons, 60 °C wet`; empty for a wall. */
+  readonly restsOn: string;
   /** One short sentence that adds to the figure, such as the trough's length; empty when none. */
   readonly remark: string;
   /** Domains of the method that this figure leaves; empty when it leaves none. */

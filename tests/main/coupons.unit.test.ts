@@ -1,6 +1,6 @@
 /** Coupons through the door: predicted, kept or kept apart, statistics, measured over predicted. */
 import { describe, expect, it } from 'vitest';
-import type { Joint, Project } from '../../src/shared/project.ts';
+import type { Adhesive, Allowable, Joint, Project } from '../../src/shared/project.ts';
 import type { CouponResult, CouponSet, Specimen } from '../../src/shared/project-coupons.ts';
 import type { CheckReport } from '../../src/shared/reports.ts';
 import type { CouponsReport } from '../../src/shared/reports-coupons.ts';
@@ -220,6 +220,142 @@ describe('results', () => {
       ['b', 2],
       ['a', 1],
     ]);
+  });
+});
+
+describe('what coupons allow', () => {
+  const batches = (scale: number): CouponSet['results'] =>
+    EIGHTEEN.map((strength, i) =>
+      result(strength * scale, { coupon: String(i), batch: `batch ${i % 3}` }),
+    );
+  /** The offer taken, as the page does it. */
+  const taken = (
+    { offers, setId, name, temperature, moisture, gap }: CouponsReport['sets'][number],
+    basis: 'A' | 'B',
+  ): Allowable => ({
+    set: setId,
+    setName: name,
+    temperature,
+    moisture,
+    gap,
+    ...offers.find((one) => one.basis === basis)!,
+    taken: '2026-03-01T08:00:00Z',
+  });
+
+  it('is the load that 90 % of them carry, on a joint like them: margin nothing, and it says so', async () => {
+    const specimen = standard('d3528');
+    const set = await report(specimen, batches(150), { temperature: 60, moisture: 'wet' });
+    expect(set.notOffered).toBe('');
+    const allowable = taken(set, 'B');
+    expectClose(
+      allowable.factor,
+      (allowable.value * set.area) / set.predicted.load!,
+      { relative: 1e-9 },
+      'over what was predicted',
+    );
+    const document = await curlew();
+    const { source, ...shape } = { ...specimen.shape, source: specimen.source };
+    expect(source.kind).toBe('memory');
+    const joint = {
+      ...shape,
+      id: 'like',
+      name: 'Like the coupons',
+      adhesive: 'toughened-paste',
+      loads: [{ case: 'pull', force: allowable.value * set.area }],
+    } as unknown as Joint;
+    const like = (adhesive: Partial<Adhesive>) =>
+      value<CheckReport>('project.check', {
+        document: {
+          ...document,
+          settings: { ...document.settings, factors: { limit: 1, ultimate: 1, fitting: 1 } },
+          adhesives: document.adhesives.map(({ knockdowns: _, ...one }) => ({
+            ...one,
+            ...adhesive,
+          })),
+          loadCases: [
+            { id: 'pull', name: 'pull', kind: 'ultimate', temperature: 60, moisture: 'wet' },
+          ],
+          joints: [joint],
+        },
+      });
+    const { lowest } = (await like({ allowables: [allowable] })).joints[0]!;
+    expectClose(lowest!.margin, 0, { absolute: 2e-6 }, 'margin');
+    expect(lowest!.restsOn).toBe('B-basis, 18 coupons, 60 °C wet');
+    const before = (await like({})).joints[0]!.lowest!;
+    expect(before.restsOn).toBe('typical values, no allowable');
+    expectClose(1 + before.margin, 1 / allowable.factor, { relative: 1e-5 }, 'without');
+    const elsewhere = { ...allowable, temperature: 80 };
+    const { restsOn } = (await like({ allowables: [elsewhere] })).joints[0]!.lowest!;
+    expect(restsOn).toMatch(
+      /^(B-basis, 18 coupons, 80 °C wet, not tested at 60 °C wet|typical values)/,
+    );
+    const twice = await ask('project.check', {
+      document: {
+        ...document,
+        adhesives: document.adhesives.map((one) => ({
+          ...one,
+          allowables: [allowable, allowable],
+        })),
+      },
+    });
+    expect(twice).toMatchObject({
+      ok: false,
+      error: { field: 'adhesives.0.allowables.1.temperature' },
+    });
+  });
+
+  it.each<[string, string, CouponSet['results']]>([
+    ['There are no results yet.', 'd3528', []],
+    ['No result counts.', 'd3528', [result(1, { modes: { adhesion: 100 } })]],
+    ['A small single lap is no design allowable (ASTM D4896)', 'd1002', batches(30)],
+    [
+      'Coupons came off a surface',
+      'd3528',
+      [...batches(150), result(1, { coupon: 'x', modes: { adhesion: 100 } })],
+    ],
+    ['There is no basis value', 'd3528', [result(20000)]],
+    ['The coupons are more than twice as strong', 'd3528', batches(600)],
+  ])('is not offered: %s', async (why, specimen, results) => {
+    const { offers, notOffered } = await report(standard(specimen), results);
+    expect(offers).toEqual([]);
+    expect(notOffered.startsWith(why)).toBe(true);
+  });
+
+  it('has the strength against gap of sets that differ in their gap alone', async () => {
+    const specimen = standard('d3528');
+    const { predicted } = await report(specimen);
+    const at = (id: string, gap: number, loads: readonly number[], change = {}) =>
+      setOf(
+        specimen,
+        loads.map((load) => result(load)),
+        { id, gap, ...change },
+      );
+    const p = predicted.load!;
+    const document: Project = {
+      ...(await curlew()),
+      coupons: {
+        specimens: [specimen],
+        sets: [
+          at('a', 0.2, [p, p]),
+          at('b', 0.4, [0.8 * p]),
+          at('c', 0.4, [0.5 * p], { temperature: 60 }),
+        ],
+      },
+    };
+    const { gapCurves, sets } = await value<CouponsReport>('project.coupons', { document });
+    expect(gapCurves.length).toBe(1);
+    const [curve] = gapCurves;
+    expect(curve).toMatchObject({ adhesive: 'toughened-paste', temperature: 23, reference: 0.2 });
+    expect(curve!.rows.map(({ gap, n }) => [gap, n])).toEqual([
+      [0.2, 2],
+      [0.4, 1],
+    ]);
+    expectClose(
+      curve!.rows[1]!.factor,
+      sets[1]!.lines[0]!.ratio! / sets[0]!.correlation!.mean,
+      { relative: 1e-12 },
+      'over that of the reference',
+    );
   });
 });
 

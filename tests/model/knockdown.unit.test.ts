@@ -7,6 +7,7 @@ import {
   gapRows,
   knockedDown,
   ledgerAt,
+  scatterAt,
 } from '../../src/model/joint/knockdown.ts';
 import type { AdhesiveInput } from '../../src/model/joint/types.ts';
 import { glue } from '../support/layered-laps.ts';
@@ -16,6 +17,7 @@ const table = [
   { gap: 0.1, factor: 1 },
   { gap: 0.3, factor: 0.95 },
 ];
+const room = { temperature: 23, moisture: 'dry' } as const;
 const adhesive: AdhesiveInput = {
   stressFreeTemperature: 20,
   states: [],
@@ -61,11 +63,49 @@ describe('strength at a gap', () => {
   });
 });
 
+describe('own coupons in place of the knockdown for scatter', () => {
+  const tested = [
+    { temperature: 60, moisture: 'wet', gap: 0.2, factor: 0.5 },
+    { temperature: 23, moisture: 'dry', gap: 0.2, factor: 0.95 },
+    { temperature: 80, moisture: 'dry', gap: 0.2, factor: 0.6 },
+  ] as const;
+  const knockdowns = { ...adhesive.knockdowns!, scatter: 0.7, tested };
+  const at = (temperature: number, moisture: 'dry' | 'wet') =>
+    scatterAt(knockdowns, { temperature, moisture });
+
+  it('count where they were tested, the lower of two between, and never more than they say beyond', () => {
+    expect(at(23, 'dry')).toEqual({ factor: 0.95, tested: [1], exact: true });
+    expect(at(60, 'wet')).toEqual({ factor: 0.5, tested: [0], exact: true });
+    expect(at(50, 'dry')).toEqual({ factor: 0.6, tested: [1, 2], exact: false });
+    // Colder than any: the general knockdown is the lower one. Hotter: the nearest is.
+    expect(at(-20, 'dry')).toEqual({ factor: 0.7, tested: [], exact: false });
+    expect(at(90, 'dry')).toEqual({ factor: 0.6, tested: [2], exact: false });
+    expect(at(23, 'wet')).toEqual({ factor: 0.5, tested: [0], exact: false });
+    expect(scatterAt({ ...knockdowns, tested: [] }, room).factor).toBe(0.7);
+  });
+
+  it('have the loss of their own gap in them, and gain nothing from a thinner one', () => {
+    const own = { ...adhesive, knockdowns };
+    const rows = knockdowns.gap;
+    const left = (gap: number) => ledgerAt(own, gap, room);
+    expect(left(0.2).gap).toBe(1);
+    expect(left(0.2).left).toBeCloseTo(knockdowns.environment * knockdowns.ageing * 0.95, 12);
+    const thick = gapFactor(rows, 0.4).factor / gapFactor(rows, 0.2).factor;
+    expect(left(0.4).gap).toBeCloseTo(thick, 12);
+    expect(thick).toBeLessThan(1);
+    expect(left(0.1).gap).toBe(1);
+    // Where no coupon was tested the table counts as it stands.
+    expect(ledgerAt(own, 0.2, { temperature: -20, moisture: 'dry' }).gap).toBe(
+      gapFactor(rows, 0.2).factor,
+    );
+  });
+});
+
 describe('the ledger', () => {
   it('multiplies its steps', () => {
-    expect(ledgerAt(adhesive, 0.2).left).toBeCloseTo(0.9 * 0.975 * 0.8 * 0.7, 12);
-    expect(ledgerAt(adhesive, 0.7).gapOutsideTable).toBe(true);
-    expect(ledgerAt({ stressFreeTemperature: 20, states: [] }, 0.7)).toMatchObject({
+    expect(ledgerAt(adhesive, 0.2, room).left).toBeCloseTo(0.9 * 0.975 * 0.8 * 0.7, 12);
+    expect(ledgerAt(adhesive, 0.7, room).gapOutsideTable).toBe(true);
+    expect(ledgerAt({ stressFreeTemperature: 20, states: [] }, 0.7, room)).toMatchObject({
       left: 1,
       gapOutsideTable: false,
     });

@@ -135,6 +135,19 @@ describe('the guide to the project file', () => {
     ['Instruments', instrumentNumbers],
     ['Gap checks', { diameters: 'diameter' }],
     [
+      'Allowables',
+      {
+        temperature: 'temperature',
+        gap: 'gap',
+        coupons: 'couponTotal',
+        batches: 'batchCount',
+        value: 'couponStrength',
+        mean: 'couponStrength',
+        ratio: 'measuredOverPredicted',
+        factor: 'strengthFactor',
+      },
+    ],
+    [
       'Coupons',
       {
         temperature: 'temperature',

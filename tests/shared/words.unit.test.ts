@@ -31,6 +31,7 @@ const margin: Margin = {
   theta: 0,
   part: 'bond',
   typical: true,
+  restsOn: 'typical values, no allowable',
   remark: '',
   flags: [],
 };

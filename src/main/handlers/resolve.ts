@@ -10,10 +10,12 @@ import { laminateMaterial } from '../../model/laminate/material.ts';
 import type {
   Adherend,
   Adhesive,
+  Allowable,
   Condition,
   Joint,
   LoadCase,
   Project,
+  Source,
   Wall,
 } from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
@@ -33,6 +35,10 @@ export interface ResolvedJoint {
   readonly joint: Joint;
   readonly input: JointInput;
   readonly adhesive: AdhesiveInput;
+  /** What own coupons allow, in the order of the adhesive's `tested`. */
+  readonly allowables: readonly Allowable[];
+  /** What the adhesive's own rows rest on. */
+  readonly source: Source;
   /** Each load case in its own surroundings, then in those of the project that it is judged in too. */
   readonly cases: readonly ResolvedCase[];
   /** Parts and `adhesive` whose properties are typical or from memory. */
@@ -82,7 +88,30 @@ export function resolveJoint(project: Project, index: number): ResolvedJoint {
       };
     });
   });
-  return { index, joint, input: jointInput(joint, material, wall), adhesive, cases, typical };
+  return {
+    index,
+    joint,
+    input: jointInput(joint, material, wall),
+    adhesive: withAllowables(adhesive),
+    allowables: adhesive.allowables ?? [],
+    source: adhesive.source,
+    cases,
+    typical,
+  };
+}
+
+const untouched = { environment: 1, ageing: 1, scatter: 1, gap: [] } as const;
+
+function withAllowables(adhesive: Adhesive): AdhesiveInput {
+  const { allowables = [], knockdowns } = adhesive;
+  if (allowables.length === 0) return adhesive;
+  const tested = allowables.map(({ temperature, moisture, gap, factor }) => ({
+    temperature,
+    moisture,
+    gap,
+    factor,
+  }));
+  return { ...adhesive, knockdowns: { ...(knockdowns ?? untouched), tested } };
 }
 
 type MaterialOf = (id: string, thickness: number) => Material;

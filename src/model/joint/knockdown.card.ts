@@ -19,17 +19,32 @@ export const gapBetween = equation({
   domains: ['gap-outside-table'],
 });
 
+export const gapBesideTested = equation({
+  id: 'gap-factor-tested',
+  title: 'Strength at this gap, beside that of the coupons',
+  statement:
+    'The coupons had a gap of their own, whose loss is in their results: the table is taken over its value there, and no strength is gained from it.',
+  formula: 'min(1, k_h/k_0)',
+  symbols: {
+    k_h: ['strength left at this gap, by the table', ''],
+    k_0: ['strength left at the gap of the coupons, by the table', ''],
+  },
+  result: ['k_gap', 'left of the strength at this gap', ''],
+  source: COMMON_PRACTICE,
+  domains: ['gap-outside-table'],
+});
+
 export const ledger = equation({
   id: 'knockdown',
   title: 'Knockdowns',
   statement:
-    'What environment, gap, ageing and scatter leave of the strength. It shrinks the shear stress-strain curve about its origin: yield stress and plastic strain fall by K, the modulus stays.',
+    'What environment, gap, ageing and scatter leave of the strength; where own coupons were tested, their basis value over what the model predicts of them stands in place of scatter. It shrinks the shear stress-strain curve about its origin: yield stress and plastic strain fall by K, the modulus stays.',
   formula: 'k_env*k_gap*k_age*k_scatter',
   symbols: {
     k_env: ['left by the environment', ''],
     k_gap: ['left at this gap', ''],
     k_age: ['left by ageing', ''],
-    k_scatter: ['left by scatter', ''],
+    k_scatter: ['left by scatter, or by own coupons', ''],
   },
   result: ['K', 'left of the strength', ''],
   source: COMMON_PRACTICE,

@@ -5,9 +5,12 @@
  * A knockdown K shrinks the whole shear stress-strain curve about its origin: τp and γp by K, G stays,
  * so that every failure load falls by K whether the bond is short or long. Peel strength falls by K,
  * fracture energies, which go with the square of the stress, by K². Common practice, no source.
+ *
+ * Own coupons take the place of the knockdown for scatter where they were tested: their basis value over
+ * what this model predicts of them with the mean properties of the table.
  */
 import type { AdhesiveState } from './adhesive-state.ts';
-import type { AdhesiveInput, Fracture, Knockdowns } from './types.ts';
+import type { AdhesiveInput, Fracture, Knockdowns, TestedStrength } from './types.ts';
 
 export interface Ledger {
   readonly environment: number;
@@ -45,19 +48,73 @@ export function gapFactor(
   return { factor: a.factor + t * (b.factor - a.factor), outside: false };
 }
 
-export function ledgerAt({ knockdowns }: AdhesiveInput, gap: number): Ledger {
+type Surroundings = Pick<TestedStrength, 'temperature' | 'moisture'>;
+
+/** Which tests the strength in some surroundings rests on. */
+export interface RestsOn {
+  readonly factor: number;
+  /** Places in `tested`; none where the general knockdown counts. */
+  readonly tested: readonly number[];
+  /** False where it was not tested at this temperature. */
+  readonly exact: boolean;
+}
+
+/**
+ * Between two tested temperatures the lower of both counts, beyond them the lower of the nearest and
+ * the general knockdown: no strength is drawn out of tests that were not made. Tests of the other
+ * moisture say nothing.
+ */
+export function scatterAt(
+  knockdowns: Knockdowns,
+  { temperature, moisture }: Surroundings,
+): RestsOn {
+  const rows = (knockdowns.tested ?? [])
+    .map((row, place) => ({ ...row, place }))
+    .filter((row) => row.moisture === moisture)
+    .sort((a, b) => a.temperature - b.temperature);
+  const general = { factor: knockdowns.scatter, tested: [], exact: false };
+  if (rows.length === 0) return general;
+  const at = rows.find((row) => row.temperature === temperature);
+  if (at) return { factor: at.factor, tested: [at.place], exact: true };
+  const above = rows.findIndex((row) => row.temperature > temperature);
+  if (above > 0) {
+    const pair = [rows[above - 1]!, rows[above]!];
+    return {
+      factor: Math.min(...pair.map(({ factor }) => factor)),
+      tested: pair.map(({ place }) => place),
+      exact: false,
+    };
+  }
+  const nearest = above === 0 ? rows[0]! : rows.at(-1)!;
+  return nearest.factor <= general.factor
+    ? { factor: nearest.factor, tested: [nearest.place], exact: false }
+    : general;
+}
+
+export function ledgerAt(
+  { knockdowns }: AdhesiveInput,
+  gap: number,
+  surroundings: Surroundings,
+): Ledger {
   if (!knockdowns) {
     return { environment: 1, gap: 1, ageing: 1, scatter: 1, left: 1, gapOutsideTable: false };
   }
-  const { environment, ageing, scatter } = knockdowns;
-  const { factor, outside } = gapFactor(knockdowns.gap, gap);
+  const { environment, ageing } = knockdowns;
+  const { factor: scatter, tested } = scatterAt(knockdowns, surroundings);
+  const table = gapFactor(knockdowns.gap, gap);
+  // The coupons had a gap of their own, whose loss is in their results; more than theirs is not drawn from a table.
+  const theirs = tested.map((place) => knockdowns.tested![place]!.gap);
+  const factor = theirs.reduce(
+    (least, at) => Math.min(least, table.factor / gapFactor(knockdowns.gap, at).factor),
+    theirs.length > 0 ? 1 : table.factor,
+  );
   return {
     environment,
     gap: factor,
     ageing,
     scatter,
     left: environment * factor * ageing * scatter,
-    gapOutsideTable: outside,
+    gapOutsideTable: table.outside,
   };
 }
 

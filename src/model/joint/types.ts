@@ -160,6 +160,17 @@ export interface Knockdowns {
   readonly ageing: number;
   readonly scatter: number;
   readonly gap: readonly { readonly gap: number; readonly factor: number }[];
+  /** From own coupons, one for each surroundings: it stands in place of `scatter` there. */
+  readonly tested?: readonly TestedStrength[] | undefined;
+}
+
+/** Strength that may be used over the mean of the adhesive's rows, at one temperature and moisture. */
+export interface TestedStrength {
+  readonly temperature: number;
+  readonly moisture: 'dry' | 'wet';
+  /** Gap of the coupons, mm. */
+  readonly gap: number;
+  readonly factor: number;
 }
 
 /** Energies that a crack takes, N/mm, and the exponent of their mix. */

@@ -38,7 +38,7 @@ export function jointState(
 ): JointState {
   const assembly = assemble(joint, gapState);
   const state = adhesiveStateAt(adhesive, loadCase.temperature, loadCase.moisture);
-  const ledgers = assembly.bonds.map(({ gap }) => ledgerAt(adhesive, gap));
+  const ledgers = assembly.bonds.map(({ gap }) => ledgerAt(adhesive, gap, loadCase));
   const adhesives = ledgers.map(({ left }) => knockedDown(state, left));
   const bonds = bondLaws(assembly, adhesives, settings.adherendShear);
   const deltaT = loadCase.temperature - adhesive.stressFreeTemperature;

@@ -87,7 +87,8 @@ const strengths: ReadonlySet<VariedInput> = new Set([
 export function studyOf(study: Study, variations: readonly Variation[]): Study {
   const { knockdowns } = study.adhesive;
   if (!knockdowns || !variations.some(({ input }) => strengths.has(input))) return study;
-  return { ...study, adhesive: { ...study.adhesive, knockdowns: { ...knockdowns, scatter: 1 } } };
+  const bare = { ...knockdowns, scatter: 1, tested: [] };
+  return { ...study, adhesive: { ...study.adhesive, knockdowns: bare } };
 }
 
 /** The study with each input at z spreads from its middle. */

@@ -3,8 +3,8 @@ import { type Step, step } from '../card.ts';
 import { betweenRows, nearestRow, type Property, rowSymbol } from '../joint/adhesive-state.card.ts';
 import type { AdhesiveState } from '../joint/adhesive-state.ts';
 import { rowsAt } from '../joint/adhesive-state.ts';
-import { gapBetween, ledger } from '../joint/knockdown.card.ts';
-import { gapRows } from '../joint/knockdown.ts';
+import { gapBesideTested, gapBetween, ledger } from '../joint/knockdown.card.ts';
+import { gapFactor, gapRows, scatterAt } from '../joint/knockdown.ts';
 import type { AdhesiveRow } from '../joint/types.ts';
 import type { Given } from './context.ts';
 
@@ -14,6 +14,7 @@ export function knockdownSteps({ state, adhesive }: Given, j: number): Step[] {
   const own = state.ledgers[j]!;
   const { gap } = state.assembly.bonds[j]!;
   const rows = gapRows(knockdowns.gap, gap);
+  const ofTable = gapFactor(knockdowns.gap, gap).factor;
   const steps: Step[] = [];
   if (rows) {
     const [below, above] = rows;
@@ -21,9 +22,15 @@ export function knockdownSteps({ state, adhesive }: Given, j: number): Step[] {
       step(
         gapBetween,
         { h: gap, h_1: below.gap, h_2: above.gap, k_1: below.factor, k_2: above.factor },
-        own.gap,
+        ofTable,
       ),
     );
+  }
+  const { tested } = scatterAt(knockdowns, state.loadCase);
+  if (tested.length > 0) {
+    const theirs = tested.map((place) => knockdowns.tested![place]!.gap);
+    const most = Math.max(...theirs.map((at) => gapFactor(knockdowns.gap, at).factor));
+    steps.push(step(gapBesideTested, { k_h: ofTable, k_0: most }, own.gap));
   }
   steps.push(
     step(

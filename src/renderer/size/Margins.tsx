@@ -44,6 +44,10 @@ function MarginRow(props: MarginRowProps): JSX.Element {
             {' · '}
             <span class="typical">typical</span>
           </Show>
+          <Show when={/-basis/.test(props.margin.restsOn)}>
+            {' · '}
+            <span class="rests-on">{props.margin.restsOn}</span>
+          </Show>
           <Show when={props.margin.remark}> · {props.margin.remark}</Show>
         </span>
         <Show when={props.margin.flags.length > 0}>

@@ -38,6 +38,7 @@ export const makeMargin = (margin: number, change: Partial<Margin> = {}): Margin
   theta: 0,
   part: 'bond',
   typical: true,
+  restsOn: 'typical values, no allowable',
   remark: '',
   flags: [],
   ...change,

@@ -12,6 +12,7 @@ import type {
 import { isSmallSingleLap } from '../../../shared/standard-specimens.ts';
 import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { linesOf } from './lines.ts';
+import { gapCurvesOf, offersOf } from './offers.ts';
 import { predictCoupon } from './predict.ts';
 import { areaOf, couponJoint } from './specimen-joint.ts';
 import { correlationOf, statisticsOf } from './statistics.ts';
@@ -77,6 +78,7 @@ function setReport(
   const of = set.results.length + 1;
   told(1 / of);
   const lines = linesOf(project, specimen, set, (done) => told((1 + done) / of));
+  const [statistics, correlation] = [statisticsOf(lines), correlationOf(lines)];
   const { id, name, planned, temperature, moisture, gap } = set;
   return {
     setId: id,
@@ -95,8 +97,9 @@ function setReport(
     grip: predicted.load === null ? null : GRIP * predicted.load,
     planned: planned ? planned.batches * planned.each : 0,
     lines,
-    statistics: statisticsOf(lines),
-    correlation: correlationOf(lines),
+    statistics,
+    correlation,
+    ...offersOf({ specimen, lines, statistics, correlation }),
     flags: flagsOf(specimen, lines),
   };
 }
@@ -133,5 +136,10 @@ export function couponsReport(
         reports.flatMap(({ adhesive, lines }) => (adhesive.id === id ? lines : [])),
       ),
     }));
-  return ok({ sets: reports, adhesives, modelVersion: MODEL_VERSION });
+  return ok({
+    sets: reports,
+    adhesives,
+    gapCurves: gapCurvesOf(project, reports),
+    modelVersion: MODEL_VERSION,
+  });
 }

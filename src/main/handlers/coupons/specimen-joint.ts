@@ -55,7 +55,7 @@ export function couponJoint(
   return resolveJoint(
     {
       ...rest,
-      adhesives: project.adhesives.map(({ knockdowns: _k, ...kept }) => kept),
+      adhesives: project.adhesives.map(({ knockdowns: _k, allowables: _a, ...kept }) => kept),
       loadCases: [{ id: 'pull', name: 'pull', kind: 'ultimate', temperature, moisture }],
       joints: [joint],
     },

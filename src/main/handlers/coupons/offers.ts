@@ -1,0 +1,115 @@
+/** What may be taken from coupons into the margins: allowables, and strength against gap. Offered, never taken by itself. */
+import type { Project } from '../../../shared/project.ts';
+import type { Specimen } from '../../../shared/project-coupons.ts';
+import type {
+  AllowableOffer,
+  Correlation,
+  CouponLine,
+  CouponSetReport,
+  CouponStatistics,
+  GapCurve,
+} from '../../../shared/reports-coupons.ts';
+import { isSmallSingleLap } from '../../../shared/standard-specimens.ts';
+
+/** Largest factor that a project takes: properties that the coupons exceed so far are not those of the adhesive. */
+const MOST = 2;
+
+export interface Tested {
+  readonly specimen: Specimen;
+  readonly lines: readonly CouponLine[];
+  readonly statistics: CouponStatistics | null;
+  readonly correlation: Correlation | null;
+}
+
+function whyNot({ specimen, lines, statistics, correlation }: Tested): string {
+  if (lines.length === 0) return 'There are no results yet.';
+  if (!statistics) return 'No result counts.';
+  if (isSmallSingleLap(specimen.shape)) {
+    return 'A small single lap is no design allowable (ASTM D4896): test thick adherends, double laps or the tube in its sleeve.';
+  }
+  if (lines.some(({ apart }) => apart === 'surface')) {
+    return 'Coupons came off a surface: mend the preparation and test again.';
+  }
+  if (!correlation) return 'The model does not predict these coupons.';
+  if (!statistics.chosen.B && !statistics.chosen.A) {
+    return 'There is no basis value: see the decisions.';
+  }
+  const factor = (correlation.mean * (statistics.chosen.B?.value ?? 0)) / statistics.all.mean;
+  if (factor > MOST) {
+    return 'The coupons are more than twice as strong as the properties of the adhesive say: mend those first.';
+  }
+  return '';
+}
+
+export function offersOf(tested: Tested): {
+  readonly offers: readonly AllowableOffer[];
+  readonly notOffered: string;
+} {
+  const notOffered = whyNot(tested);
+  if (notOffered !== '') return { offers: [], notOffered };
+  const { statistics, correlation } = tested;
+  const { all, batches, chosen } = statistics!;
+  const offers = (['B', 'A'] as const).flatMap((basis): AllowableOffer[] => {
+    const line = chosen[basis];
+    if (line?.value == null || line.value <= 0) return [];
+    return [
+      {
+        basis,
+        method: line.method,
+        value: line.value,
+        mean: all.mean,
+        ratio: correlation!.mean,
+        factor: (correlation!.mean * line.value) / all.mean,
+        coupons: all.n,
+        batches: batches.length,
+      },
+    ];
+  });
+  return offers.length > 0
+    ? { offers, notOffered: '' }
+    : {
+        offers,
+        notOffered: 'The basis value is not above zero: too few results, or too much scatter.',
+      };
+}
+
+/** Sets of one adhesive, specimen and environment at two gaps or more. */
+export function gapCurvesOf(
+  { adhesives }: Project,
+  sets: readonly CouponSetReport[],
+): readonly GapCurve[] {
+  const groups = new Map<string, CouponSetReport[]>();
+  for (const set of sets) {
+    if (!set.correlation) continue;
+    const key = [set.adhesive.id, set.specimen.id, set.temperature, set.moisture].join(' ');
+    groups.set(key, [...(groups.get(key) ?? []), set]);
+  }
+  return [...groups.values()].flatMap((group): GapCurve[] => {
+    const gaps = [...new Set(group.map(({ gap }) => gap))].sort((a, b) => a - b);
+    if (gaps.length < 2) return [];
+    const [{ adhesive, specimen, temperature, moisture }] = group as [CouponSetReport];
+    const meanAt = (gap: number): { readonly ratio: number; readonly n: number } => {
+      const here = group.filter((set) => set.gap === gap).map(({ correlation }) => correlation!);
+      const n = here.reduce((sum, one) => sum + one.n, 0);
+      return { n, ratio: here.reduce((sum, one) => sum + one.n * one.mean, 0) / n };
+    };
+    const allowed = adhesives
+      .find(({ id }) => id === adhesive.id)
+      ?.allowables?.find((one) => one.temperature === temperature && one.moisture === moisture);
+    const reference = gaps.find((gap) => gap === allowed?.gap) ?? gaps[0]!;
+    const unit = meanAt(reference).ratio;
+    return [
+      {
+        adhesive: adhesive.id,
+        temperature,
+        moisture,
+        specimen: specimen.id,
+        reference,
+        rows: gaps.map((gap) => {
+          const { ratio, n } = meanAt(gap);
+          return { gap, factor: ratio / unit, n };
+        }),
+      },
+    ];
+  });
+}
