@@ -217,6 +217,12 @@ describe('edges', () => {
     }
   });
 
+  it('the same but for the last digits of the arithmetic is the same', () => {
+    const found = couponStatistics([[0.3, 0.1 + 0.2, 0.3, 0.1 + 0.2, 0.3, 0.3]]);
+    expect(valueOfMethod(found, 'normal', 'B').because).toBe('all-equal');
+    expect(asked(found, 'outliers-in-all').says).toMatch(/all the same/);
+  });
+
   it('zero or below: the normal distribution alone', () => {
     for (const low of [0, -3]) {
       const found = couponStatistics([[low, ...even(11, 3, 1.2)]]);
