@@ -120,6 +120,7 @@ describe('edges', () => {
     const found = couponStatistics([EIGHTEEN]);
     expect(asked(found, 'batches-alike').says).toMatch(/one batch/);
     expect(tests(found)).not.toContain('outliers-in-batch');
+    expect(tests(found)).not.toContain('variances-alike');
   });
 
   it('batches that are each without scatter, apart from one another', () => {
