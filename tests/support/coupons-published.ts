@@ -126,3 +126,24 @@ export const HK_TABLE_A: readonly (readonly [n: number, k: number, digits: numbe
   [18, 2.4966, 4],
   [22, 2.2602, 4],
 ];
+
+/**
+ * AD* that is exceeded with these chances where the distribution is right, both constants fitted, large samples:
+ * M. A. Stephens, JASA 69 (1974) 730 (normal) and Biometrika 64 (1977) 583 (Weibull by its logarithms), from memory.
+ */
+export const AD_POINTS = {
+  normal: [
+    [0.15, 0.576],
+    [0.1, 0.656],
+    [0.05, 0.787],
+    [0.025, 0.918],
+    [0.01, 1.092],
+  ],
+  weibull: [
+    [0.25, 0.474],
+    [0.1, 0.637],
+    [0.05, 0.757],
+    [0.025, 0.877],
+    [0.01, 1.038],
+  ],
+} as const;

@@ -115,7 +115,10 @@ export interface LifeFixture {
     }[];
   }[];
   readonly coverage: readonly {
+    readonly levels: number;
+    readonly perLevel: number;
     readonly runOutAt: number;
+    readonly stress: number;
     readonly meanFailures: number;
     readonly results: number;
     readonly held: number;

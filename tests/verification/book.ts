@@ -1,5 +1,6 @@
 /** The verification book: its topics in order, and every file that it is made of. */
 import { type Check, isCurve, type Topic } from './case.ts';
+import { coupons } from './cases/coupons.ts';
 import { finiteElements } from './cases/finite-elements.ts';
 import { flatLaps } from './cases/flat-laps.ts';
 import { laminates } from './cases/laminates.ts';
@@ -31,6 +32,7 @@ export const topics: readonly Topic[] = [
   springsTopic,
   scatterTopic,
   measuredGaps,
+  coupons,
   wholeJoints,
   laminates,
   flatLaps,

@@ -51,7 +51,7 @@ export function analyseVariance(batches: readonly Batch[]): Anova {
 export function anovaFactor(anova: Anova, kind: BasisKind): number {
   const { between, within, effective, batches, n } = anova;
   const counted = Math.max(between, within);
-  const w = within > 0 ? Math.sqrt(counted / (counted + (effective - 1) * within)) : 1;
+  const w = Math.sqrt(counted / (counted + (effective - 1) * within));
   const [all, few] = [basisFactor(n, kind), basisFactor(batches, kind)];
   const root = 1 / Math.sqrt(effective);
   return (all - few * root + (few - all) * w) / (1 - root);

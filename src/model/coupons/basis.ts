@@ -17,13 +17,7 @@ export const BASIS_METHODS: readonly BasisMethod[] = [
 ];
 
 /** Why a method gives no value. */
-export type Because =
-  | 'too-few'
-  | 'too-many'
-  | 'too-few-batches'
-  | 'all-equal'
-  | 'not-above-zero'
-  | 'value-beyond-numbers';
+export type Because = 'too-few' | 'too-many' | 'too-few-batches' | 'all-equal' | 'not-above-zero';
 
 export interface BasisValue {
   readonly method: BasisMethod;
@@ -154,12 +148,11 @@ export function basisValues(values: readonly number[], anova: Anova | null): rea
     BASIS_KINDS.map((kind): BasisValue => {
       const [least, most] = limitsOf(method, kind);
       const because = blockedBy(method, kind, values, anova);
-      const none = { method, kind, value: null, factor: null, least, most };
-      if (because !== null) return { ...none, because };
+      if (because !== null) {
+        return { method, kind, value: null, because, factor: null, least, most };
+      }
       const { value, factor } = computed(method, kind, values, anova);
-      return Number.isFinite(value)
-        ? { method, kind, value, because: null, factor, least, most }
-        : { ...none, because: 'value-beyond-numbers' };
+      return { method, kind, value, because: null, factor, least, most };
     }),
   );
 }

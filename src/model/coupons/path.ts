@@ -181,7 +181,7 @@ export function couponStatistics(
   const pooling = poolingDecision(batches);
   const pooled = pooling.consequence !== 'keep-apart';
   const inAll = pooled ? [outlierDecision(values, null)] : [];
-  const variances = varianceDecision(batches, anova);
+  const variances = several ? [varianceDecision(batches, anova)] : [];
   const rest = pooled
     ? pooledWay(values, fits, order, pick)
     : {
@@ -196,7 +196,7 @@ export function couponStatistics(
       ...inBatches.map(({ decision }) => decision),
       pooling,
       ...inAll.map(({ decision }) => decision),
-      variances,
+      ...variances,
       ...rest.decisions,
     ],
     fits,

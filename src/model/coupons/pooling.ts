@@ -76,17 +76,17 @@ export function poolingDecision(batches: readonly Batch[]): Decision {
   });
 }
 
-/** @param anova null where there is none: see `basisValues` */
+/**
+ * @param batches two or more
+ * @param anova null where no batch has two results
+ */
 export function varianceDecision(batches: readonly Batch[], anova: Anova | null): Decision {
   const found = anova === null ? null : levene(batches);
   if (found === null) {
     return decide('variances-alike', 'F', {
       outcome: 'not-applicable',
       consequence: 'warn',
-      says:
-        batches.length < 2
-          ? 'Not tested: there is one batch.'
-          : 'Not tested: no batch has results at different distances from its median. Give one 3 results or more.',
+      says: 'Not tested: no batch has results at different distances from its median. Give one 3 results or more.',
     });
   }
   const alike = found.statistic < found.critical;
