@@ -165,6 +165,65 @@ export interface CouponSetReport {
   readonly flags: readonly CouponFlag[];
 }
 
+export interface LifeLineReport {
+  readonly coupon: string;
+  readonly batch: string;
+  /** Highest load of the cycle, N. */
+  readonly peak: number;
+  readonly cycles: number;
+  readonly runOut: boolean;
+  /** Elastic peak shear at that load over yield; null where the model has none. */
+  readonly share: number | null;
+}
+
+/** share = coefficient·cycles^−exponent, as the S-N line of an adhesive has it. */
+export interface PowerLine {
+  readonly coefficient: number;
+  readonly exponent: number;
+}
+
+export interface LifeFit {
+  readonly method: 'least-squares' | 'censored-likelihood';
+  readonly failures: number;
+  readonly runOuts: number;
+  /** Standard deviation of log₁₀ N. */
+  readonly deviation: number;
+  /** Null where lives do not fall as stress rises. */
+  readonly median: PowerLine | null;
+  /** Nowhere among the tested stresses above the life that 90 % reach with 95 % confidence. */
+  readonly bound: PowerLine | null;
+  /** Lowest and highest share that was tested. */
+  readonly shares: readonly [number, number];
+  /** Longest test, cycles. */
+  readonly longest: number;
+  readonly curve: readonly {
+    readonly share: number;
+    readonly median: number;
+    readonly bound: number;
+  }[];
+}
+
+export interface LifeSetReport {
+  readonly setId: string;
+  readonly name: string;
+  readonly specimen: { readonly id: string; readonly name: string; readonly standard: string };
+  readonly adhesive: { readonly id: string; readonly name: string };
+  readonly temperature: number;
+  readonly moisture: 'dry' | 'wet';
+  readonly gap: number;
+  /** Lowest over highest load. */
+  readonly ratio: number;
+  readonly lines: readonly LifeLineReport[];
+  readonly fit: LifeFit | null;
+  /**
+   * By Goodman's line the peak at another ratio over the peak here, for the highest load tested: an
+   * approximation made for metals, no test.
+   */
+  readonly goodman: readonly { readonly ratio: number; readonly factor: number }[];
+  /** Why there is no fit; empty where there is one. */
+  readonly why: string;
+}
+
 export interface CouponsReport {
   readonly sets: readonly CouponSetReport[];
   /** By adhesive, over all its sets. */
@@ -174,5 +233,6 @@ export interface CouponsReport {
     readonly correlation: Correlation | null;
   }[];
   readonly gapCurves: readonly GapCurve[];
+  readonly life: readonly LifeSetReport[];
   readonly modelVersion: string;
 }

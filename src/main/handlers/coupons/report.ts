@@ -11,6 +11,7 @@ import type {
 } from '../../../shared/reports-coupons.ts';
 import { isSmallSingleLap } from '../../../shared/standard-specimens.ts';
 import { type JobContext, unwatched } from '../../jobs/progress.ts';
+import { lifeReport } from './life.ts';
 import { linesOf } from './lines.ts';
 import { gapCurvesOf, offersOf } from './offers.ts';
 import { predictCoupon } from './predict.ts';
@@ -112,7 +113,8 @@ export function couponsReport(
   setId: string | undefined,
   { progress }: JobContext = unwatched,
 ): Reply<CouponsReport> {
-  const { specimens, sets } = project.coupons ?? nothing;
+  const { specimens, sets, life = [] } = project.coupons ?? nothing;
+  const specimenOf = (id: string): Specimen => specimens.find((one) => one.id === id)!;
   const wanted = sets.filter(({ id }) => setId === undefined || id === setId);
   if (setId !== undefined && wanted.length === 0) {
     const list = sets.map(({ id }) => id).join(', ') || 'none';
@@ -123,7 +125,7 @@ export function couponsReport(
     );
   }
   const reports = wanted.map((set, i) =>
-    setReport(project, specimens.find(({ id }) => id === set.specimen)!, set, (share) =>
+    setReport(project, specimenOf(set.specimen), set, (share) =>
       progress(i + share, wanted.length, set.name),
     ),
   );
@@ -136,10 +138,15 @@ export function couponsReport(
         reports.flatMap(({ adhesive, lines }) => (adhesive.id === id ? lines : [])),
       ),
     }));
+  const lives =
+    setId === undefined
+      ? life.map((set) => lifeReport(project, specimenOf(set.specimen), set))
+      : [];
   return ok({
     sets: reports,
     adhesives,
     gapCurves: gapCurvesOf(project, reports),
+    life: lives,
     modelVersion: MODEL_VERSION,
   });
 }
