@@ -11,6 +11,7 @@ import { environment } from '../shared/words.ts';
 import { significant } from './figures.ts';
 import { type Column, paragraph, table } from './layout.ts';
 import { caution, flagLines, type Paper, parts } from './report.ts';
+import { lifeText } from './report-life.ts';
 
 const share = (value: number | null): string =>
   value === null ? '–' : `${(100 * value).toFixed(1)} %`;
@@ -137,8 +138,14 @@ function basisOf(set: CouponSetReport, { width }: Paper): string {
   );
 }
 
-export const basisText = ({ sets }: CouponsReport, paper: Paper): string =>
-  sets.length === 0 ? NONE : parts(...sets.map((set) => basisOf(set, paper)), caution(paper.width));
+export const basisText = ({ sets, life }: CouponsReport, paper: Paper): string =>
+  sets.length + life.length === 0
+    ? NONE
+    : parts(
+        ...sets.map((set) => basisOf(set, paper)),
+        ...life.map((set) => lifeText(set, paper.width)),
+        caution(paper.width),
+      );
 
 function correlationText(name: string, correlation: Correlation | null): string {
   if (!correlation) return `${name}: nothing measured that counts and is predicted.`;

@@ -92,6 +92,48 @@ describe('basis', () => {
   });
 });
 
+describe('lives', () => {
+  it('are told with their bound and what it would be as an S-N line', async () => {
+    const results = [
+      [8400, 2679],
+      [8400, 6038],
+      [6300, 43212],
+      [6300, 139700],
+      [4200, 2005368],
+      [4200, 5000000],
+    ].map(([peak, cycles], i) => ({
+      coupon: String(i),
+      batch: 'a',
+      peak: peak!,
+      cycles: cycles!,
+      runOut: i === 5,
+    }));
+    const { results: _, ...head } = set('hum', []);
+    const document = project();
+    const { code, out } = await run(
+      {
+        ...document,
+        coupons: {
+          ...document.coupons!,
+          life: [{ ...head, temperature: 23, moisture: 'dry', ratio: 0.1, results }],
+        },
+      },
+      'basis',
+    );
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Set hum: Double lap shear, .*, load ratio 0\.1$/m);
+    expect(out).toMatch(
+      /^5 failures, 1 run-out, longest 5\.0·10\^6 cycles; scatter of log N 0\.\d+/m,
+    );
+    expect(out).toMatch(
+      /S-N line below the 90 % bound: share = \d\.\d+·n\^−0\.\d+\. Nothing is changed/,
+    );
+    expect(out.replaceAll(/\s+/g, ' ')).toMatch(
+      /at ratio −1, 0\.\d+ at ratio 0 of it: test at the ratio/,
+    );
+  });
+});
+
 describe('correlate', () => {
   it('sets each coupon beside what was expected of it', async () => {
     const { code, out } = await run(
