@@ -102,7 +102,8 @@ export interface Transfer {
 /** @param length with rate·length ≤ LONGEST_STEP */
 export function transferOver(balanced: Balanced, length: number): Transfer {
   const { size, a, scale } = balanced;
-  const x = a.map((value) => (value * length) / 2 ** SQUARINGS);
+  const x = new Float64Array(size * size);
+  for (let i = 0; i < x.length; i++) x[i] = (a[i]! * length) / 2 ** SQUARINGS;
   const x2 = multiply(x, x, size, size, size);
   const x3 = multiply(x2, x, size, size, size);
   const x4 = multiply(x2, x2, size, size, size);
