@@ -108,8 +108,16 @@ describeInBrowser('the Gap check page', () => {
       await page.keyboard.press('Control+4');
       await page.getByRole('button', { name: 'Start measuring' }).click();
       await page.getByLabel('Tube no.').fill('T-0815');
+      // "kept" stands there since the number of the tube: the window dies when the reading is kept too.
+      const reading = page.waitForResponse(
+        (response) =>
+          response.url().endsWith('/ask/bench.keep') &&
+          (response.request().postData() ?? '').includes('35.61'),
+        patient,
+      );
       await page.getByLabel(/^spigot, outside, 5 mm from the mouth, 0°/).fill('35.61');
       await page.getByText(/^kept /).waitFor(patient);
+      expect((await reading).ok()).toBe(true);
     } finally {
       await first.close();
     }

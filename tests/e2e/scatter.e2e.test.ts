@@ -1,7 +1,8 @@
 /** What matters and Scatter in the app: run, follow, stop, typing meanwhile, tolerances, an older document. */
-import { execFileSync } from 'node:child_process';
+import { execFile, execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { promisify } from 'node:util';
 import type { Page } from 'playwright-core';
 import { expect, it, vi } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
@@ -15,6 +16,8 @@ const artefacts = join(root, 'tests/artefacts');
 mkdirSync(artefacts, { recursive: true });
 const picture = (page: Page, name: string) =>
   page.screenshot({ path: join(artefacts, `${name}.png`) });
+
+const run = promisify(execFile);
 
 /** A browser without a graphics card on a busy machine takes its time. */
 const patient = { timeout: 240_000 };
@@ -60,18 +63,21 @@ describeInBrowser('tolerances of a joint', () => {
       const { page } = app;
       await openView(page, 'Landing leg', 'Scatter');
       await page.getByRole('textbox', { name: 'Samples' }).fill('4000');
-      await start(page);
-      await page.locator('.study-answer').waitFor(patient);
-      const said = await page.locator('.study-answer').textContent();
       const cli = join(root, 'out', 'main', 'cli.js');
       const demo = execFileSync(process.execPath, [cli, 'demo'], { encoding: 'utf8' });
       const file = join(artefacts, 'curlew.lapwright.json');
       writeFileSync(file, demo);
-      const printed = execFileSync(
-        process.execPath,
-        [cli, 'scatter', file, '--joint', 'landing-leg', '--samples', '4000', '--json'],
-        { encoding: 'utf8' },
-      );
+      // Page and terminal compute at the same time, each in a process of its own.
+      await start(page);
+      const [{ stdout: printed }] = await Promise.all([
+        run(
+          process.execPath,
+          [cli, 'scatter', file, '--joint', 'landing-leg', '--samples', '4000', '--json'],
+          { encoding: 'utf8' },
+        ),
+        page.locator('.study-answer').waitFor(patient),
+      ]);
+      const said = await page.locator('.study-answer').textContent();
       expect(said).toBe(belowSentence(JSON.parse(printed) as ScatterReport));
       await page.getByRole('img', { name: /^Histogram of the lowest margin/ }).waitFor();
       expect(await violations(page)).toEqual([]);

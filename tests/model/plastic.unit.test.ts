@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { chainCapacity } from '../../src/model/chain/capacity.ts';
 import { newton } from '../../src/model/chain/newton.ts';
 import { slipNewton } from '../../src/model/chain/slip-newton.ts';
-import { fastestDecay, solveChain } from '../../src/model/chain/solve.ts';
+import { fastestDecay, isBeyondFlow, solveChain } from '../../src/model/chain/solve.ts';
+import { ModelError } from '../../src/model/errors.ts';
 import { chainState, plasticState, resultant } from '../../src/model/joint/lap-state.ts';
 import { scaleLoads } from '../../src/model/lap/problem.ts';
 import { flowLoad, solvePlastic } from '../../src/model/plastic/one-bond.ts';
@@ -192,6 +193,31 @@ describe('the chain', () => {
         },
       ),
       { numRuns: 60 },
+    );
+  });
+
+  it('refuses a load beyond the flow of the whole bond at once, and no load that it carries', () => {
+    fc.assert(
+      fc.property(laps(1, 1), (problem) => {
+        const [lap] = problem.channels;
+        const factor = flowLoad(lap!, problem.bonds[0]!, problem.length) / Math.abs(lap!.load);
+        expect(isBeyondFlow(problem, factor * (1 + 1e-8))).toBe(true);
+        expect(isBeyondFlow(problem, -factor * (1 + 1e-8))).toBe(true);
+        expect(isBeyondFlow(problem, factor * (1 - 1e-8))).toBe(false);
+      }),
+      runs,
+    );
+    // What carries until it slips at failure has no more than the flow of all of it.
+    fc.assert(
+      fc.property(laps(2, 2), (problem) => {
+        const { factor } = chainCapacity(problem, { bond: 0, end: 'mouth' });
+        expect(isBeyondFlow(problem, factor * (1 - 1e-8))).toBe(false);
+        const least = { ...problem, length: problem.length / 1e4 };
+        const short = chainCapacity(least, { bond: 0, end: 'mouth' }).factor;
+        expect(isBeyondFlow(least, short * 1.5)).toBe(true);
+        expect(() => solveChain(least, { kind: 'load', factor: short * 1.5 })).toThrow(ModelError);
+      }),
+      { numRuns: 40 },
     );
   });
 

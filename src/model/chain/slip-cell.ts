@@ -8,7 +8,19 @@
  * the two-point Hermite formula with the forces eliminated; fourth order where the stress is smooth.
  */
 import type { LapProblem } from '../lap/problem.ts';
-import { evaluateLaw, makeTraction, type Regime, tangentGradient } from './law.ts';
+import { evaluateLaw, makeTraction, type Regime, type Traction, tangentGradient } from './law.ts';
+
+/** One end of the cell. */
+interface Side {
+  readonly f: Float64Array;
+  /** ê */
+  readonly rate: Float64Array;
+  /** G = ∂f/∂s */
+  readonly g: Float64Array;
+  /** ∂(G·ê)/∂s at fixed ê */
+  readonly turn: Float64Array;
+  readonly traction: readonly Traction[];
+}
 
 /** Slip rates at both ends of one cell and their derivatives with respect to both ends' slips. */
 export class SlipCell {
@@ -24,7 +36,7 @@ export class SlipCell {
   /** C: curvature of slip u per stress v, MPa⁻¹mm⁻¹. */
   private readonly curvature: Float64Array;
   private readonly gradient = new Float64Array(4);
-  private readonly sides;
+  private sides: [Side, Side];
 
   constructor(problem: LapProblem, yieldScale: number) {
     this.problem = problem;
@@ -50,16 +62,14 @@ export class SlipCell {
         }
       }
     });
-    const side = () => ({
+    const side = (): Side => ({
       f: new Float64Array(n),
       rate: new Float64Array(n),
-      /** G = ∂f/∂s */
       g: square(),
-      /** ∂(G·ê)/∂s at fixed ê */
       turn: square(),
       traction: problem.bonds.map(() => makeTraction()),
     });
-    this.sides = [side(), side()] as const;
+    this.sides = [side(), side()];
   }
 
   private evaluate(end: 0 | 1, s: Float64Array, at: number, regimes: readonly Regime[]): void {
@@ -109,9 +119,20 @@ export class SlipCell {
     }
   }
 
-  compute(s: Float64Array, at: number, h: number, regimes: readonly Regime[]): void {
+  /**
+   * @param follows whether the cell computed last ends where this one begins, with the same slips and
+   *   regimes: its end need not be evaluated again
+   */
+  compute(
+    s: Float64Array,
+    at: number,
+    h: number,
+    regimes: readonly Regime[],
+    follows: boolean,
+  ): void {
     const { n } = this;
-    this.evaluate(0, s, at, regimes);
+    if (follows) this.sides = [this.sides[1], this.sides[0]];
+    else this.evaluate(0, s, at, regimes);
     this.evaluate(1, s, at + n, regimes);
     const [a, b] = this.sides;
     const smooth = regimes[0] !== 'either' && regimes[regimes.length - 1] !== 'either';

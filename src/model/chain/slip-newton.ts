@@ -87,7 +87,8 @@ export function slipNewton(
     residual.fill(0);
     column.fill(0);
     for (let i = 0; i < cells; i++) {
-      cell.compute(slips, i * n, nodes[i + 1]! - nodes[i]!, regimes[i]!);
+      const follows = i > 0 && regimes[i] === regimes[i - 1];
+      cell.compute(slips, i * n, nodes[i + 1]! - nodes[i]!, regimes[i]!, follows);
       const [e0s0, e0s1, e1s0, e1s1] = cell.by;
       const here = i * n * n;
       const next = here + n * n;

@@ -191,10 +191,37 @@ function sharpen(
   return chain;
 }
 
+/** Rounding of the sums below. */
+const ROUNDING = 1e-9;
+
+/**
+ * True where no state can be: with every bond flowing from end to end in the direction of the load, less
+ * is carried than asked for. From equilibrium alone, Σ_j a_qj·c_j·∫τ_qj dx = λ·P_q with
+ * √(Σ_q τ_qj²) ≤ τp_j: along n = P/|P| no more than Σ_j c_j·L·τp_j·√(Σ_q n_q²·a_qj²).
+ */
+export function isBeyondFlow({ bonds, channels, length }: LapProblem, factor: number): boolean {
+  const load = Math.hypot(...channels.map((channel) => channel.load));
+  if (load === 0) return false;
+  let most = 0;
+  bonds.forEach(({ width, shearYield }, j) => {
+    const levers = channels.map((channel) => (channel.load / load) * channel.levers[j]!);
+    most += width * length * shearYield * Math.hypot(...levers);
+  });
+  return Math.abs(factor) * load > most * (1 + ROUNDING);
+}
+
+const beyond = (): ModelError =>
+  new ModelError(
+    'load',
+    'The plastic state of the bond was not found at this load: lower the load or lengthen the overlap.',
+  );
+
 /**
  * @throws ModelError when the state cannot be found: the load is beyond what the bond carries
  */
 export function solveChain(problem: LapProblem, control: Control): Chain {
+  // Newton's method would look long for what cannot be there.
+  if (control.kind === 'load' && isBeyondFlow(problem, control.factor)) throw beyond();
   const omega = fastestDecay(problem);
   const { length } = problem;
   const iterate = iterateFor(problem, omega);
@@ -210,10 +237,7 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
     const coarse = lowerYield(problem, control, elastic, iterate);
     if (coarse) return sharpen(problem, control, coarse, omega, iterate);
   }
-  throw new ModelError(
-    'load',
-    'The plastic state of the bond was not found at this load: lower the load or lengthen the overlap.',
-  );
+  throw beyond();
 }
 
 /** The elastic answer on the fine mesh: used where a taper leaves no closed form. */

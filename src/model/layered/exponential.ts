@@ -12,6 +12,32 @@ export interface Balanced {
   readonly scale: Matrix;
   /** Largest row sum of the balanced matrix, 1/mm: how fast anything can change. */
   readonly rate: number;
+  /** The entries of `a` that are not zero, a third of them at most: what a step along has to look at. */
+  readonly sparse: Sparse;
+}
+
+/** Row i has its entries at starts[i] … starts[i + 1] − 1, in rising columns. */
+interface Sparse {
+  readonly starts: Int32Array;
+  readonly columns: Int32Array;
+  readonly values: Matrix;
+}
+
+function sparseOf(a: Matrix, size: number): Sparse {
+  const starts = new Int32Array(size + 1);
+  const columns = new Int32Array(size * size);
+  const values = new Float64Array(size * size);
+  let count = 0;
+  for (let i = 0; i < size; i++) {
+    for (let j = 0; j < size; j++) {
+      const value = a[i * size + j]!;
+      if (value === 0) continue;
+      columns[count] = j;
+      values[count++] = value;
+    }
+    starts[i + 1] = count;
+  }
+  return { starts, columns, values };
 }
 
 const SWEEPS = 8;
@@ -48,6 +74,7 @@ export function balance(a: Matrix, g: Matrix): Balanced {
     g: g.map((value, i) => value / scale[i]!),
     scale,
     rate: rowNorm(balanced, size),
+    sparse: sparseOf(balanced, size),
   };
 }
 
@@ -75,7 +102,8 @@ export interface Transfer {
 /** @param length with rate·length ≤ LONGEST_STEP */
 export function transferOver(balanced: Balanced, length: number): Transfer {
   const { size, a, scale } = balanced;
-  const x = a.map((value) => (value * length) / 2 ** SQUARINGS);
+  const x = new Float64Array(size * size);
+  for (let i = 0; i < x.length; i++) x[i] = (a[i]! * length) / 2 ** SQUARINGS;
   const x2 = multiply(x, x, size, size, size);
   const x3 = multiply(x2, x, size, size, size);
   const x4 = multiply(x2, x2, size, size, size);
@@ -98,31 +126,35 @@ export function transferOver(balanced: Balanced, length: number): Transfer {
   return { matrix, load: advance(balanced, new Float64Array(size), 1, length) };
 }
 
+/** Terms of the series, kept from call to call: a call never nests, and nothing in them outlives it. */
+let terms: readonly [Matrix, Matrix] = [new Float64Array(0), new Float64Array(0)];
+
 /** The state a length further on, from the series on the vector alone. */
-export function advance(
-  { size, a, g, scale }: Balanced,
-  y: Matrix,
-  share: number,
-  length: number,
-): Matrix {
+export function advance(balanced: Balanced, y: Matrix, share: number, length: number): Matrix {
+  const { size, g, scale } = balanced;
+  const { starts, columns, values } = balanced.sparse;
+  if (terms[0].length < size) terms = [new Float64Array(size), new Float64Array(size)];
+  let [term, next] = terms;
   const z = new Float64Array(size);
-  let term = new Float64Array(size);
-  let next = new Float64Array(size);
   for (let i = 0; i < size; i++) {
-    z[i] = y[i]! / scale[i]!;
-    term[i] = z[i]!;
+    const value = y[i]! / scale[i]!;
+    z[i] = value;
+    term[i] = value;
   }
   for (let k = 1; k < MOST_TERMS; k++) {
     let largest = 0;
     let moved = 0;
     for (let i = 0, at = 0; i < size; i++) {
       let sum = k === 1 ? share * g[i]! : 0;
-      for (let j = 0; j < size; j++) sum += a[at++]! * term[j]!;
+      for (const end = starts[i + 1]!; at < end; at++) sum += values[at]! * term[columns[at]!]!;
       const value = (sum * length) / k;
       next[i] = value;
-      z[i]! += value;
-      largest = Math.max(largest, Math.abs(z[i]!));
-      moved = Math.max(moved, Math.abs(value));
+      const state = z[i]! + value;
+      z[i] = state;
+      const reach = Math.abs(state);
+      const step = Math.abs(value);
+      if (!(reach <= largest)) largest = reach;
+      if (!(step <= moved)) moved = step;
     }
     if (moved <= 1e-17 * largest) break;
     const held = term;

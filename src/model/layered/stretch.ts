@@ -61,14 +61,18 @@ function shortStretch(balanced: Balanced, length: number): Stretch {
   const p1 = multiply(block(matrix, 2 * half, half, half, half, half), p0, half, half, 1);
   for (let i = 0; i < half; i++) p1[i]! += load[half + i]!;
   const whole: EndStiffness = { ...ends, p0, p1 };
+  const startOf = keptFor((d0, d1, share) => {
+    const y = new Float64Array(2 * half);
+    y.set(d0);
+    y.set(endForce(whole.k00, d0, whole.k01, d1, whole.p0, share, half), half);
+    return y;
+  });
   return {
     length,
     half,
     ends: whole,
     sample: ({ x, from, to, start }, d0, d1, share, see) => {
-      const y = new Float64Array(2 * half);
-      y.set(d0);
-      y.set(endForce(whole.k00, d0, whole.k01, d1, whole.p0, share, half), half);
+      const y = startOf(d0, d1, share);
       for (let i = from; i < to; i++) {
         const along = Math.min(Math.max(x[i]! - start, 0), length);
         see(i, along === 0 ? y : advance(balanced, y, share, along));
@@ -97,6 +101,24 @@ function endStiffness(t: Matrix, half: number): Omit<EndStiffness, 'p0' | 'p1'> 
   const tfd = part(1, 0);
   for (let i = 0; i < k10.length; i++) k10[i]! += tfd[i]!;
   return { k00, k01, k10, k11 };
+}
+
+type FromEnds = (d0: Matrix, d1: Matrix, share: number) => Matrix;
+
+/**
+ * Keeps the last answer: a front is looked for at many places near each other, between the same ends.
+ * What is given and what is answered must not be written into.
+ */
+function keptFor(of: FromEnds): FromEnds {
+  let ends: readonly [Matrix, Matrix, number] | null = null;
+  let known: Matrix = new Float64Array(0);
+  return (d0, d1, share) => {
+    if (ends?.[0] !== d0 || ends[1] !== d1 || ends[2] !== share) {
+      known = of(d0, d1, share);
+      ends = [d0, d1, share];
+    }
+    return known;
+  };
 }
 
 export function endForce(
@@ -149,12 +171,13 @@ export function join(first: Stretch, second: Stretch): Stretch {
     p0: plus(a.p0, a.k01, mp, 1),
     p1: plus(b.p1, b.k10, mp, 1),
   };
+  const middleOf = keptFor((d0, d1, share) => endForce(m0, d0, m1, d1, mp, share, half));
   return {
     length: first.length + second.length,
     half,
     ends,
     sample: ({ x, from, to, start }, d0, d1, share, see) => {
-      const dm = endForce(m0, d0, m1, d1, mp, share, half);
+      const dm = middleOf(d0, d1, share);
       const middleAt = start + first.length;
       let split = from;
       while (split < to && x[split]! < middleAt) split++;

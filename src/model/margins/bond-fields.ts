@@ -62,26 +62,35 @@ export interface BondFields {
    * Visits every station of every bond at a clocking. The sample is the same object each time, filled
    * anew: copy what is to be kept.
    * @param factor at which a flat single lap bends; of no meaning for others
+   * @param where all stations, or only those at the two ends
    */
-  visit(theta: number, factor: number, see: (sample: Sample) => void): void;
+  visit(
+    theta: number,
+    factor: number,
+    see: (sample: Sample) => void,
+    where?: 'everywhere' | 'ends',
+  ): void;
 }
 
-/**
- * Hoop shear per load factor of bond j at station i of the fields, by the shear lag of torque and
- * transverse shear.
- */
-export function hoopShear({
-  assembly,
-  bonds,
-  loadCase,
-}: JointState): (j: number, i: number, theta: number) => number {
+/** Hoop shear by the shear lag of torque and transverse shear. */
+export interface HoopShear {
+  /** Of each bond at each station of the fields, per unit of force around the tube. */
+  readonly unit: readonly (readonly number[])[];
+  /** Force around the tube at a clocking, per load factor. */
+  force(theta: number): number;
+}
+
+export function hoopShear({ assembly, bonds, loadCase }: JointState): HoopShear {
   const { torque, shear } = loadCase.loads;
-  if (assembly.flat || (torque === 0 && shear === 0)) return () => 0;
-  const { mechanical } = solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap);
   const stations = fieldStations(assembly.overlap);
-  const unit = bonds.map((_bond, j) => stations.map((x) => mechanical.shear(j, x)));
-  return (j, i, theta) =>
-    unit[j]![i]! * (torque / assembly.referenceRadius + 2 * shear * Math.sin(theta));
+  if (assembly.flat || (torque === 0 && shear === 0)) {
+    return { unit: bonds.map(() => stations.map(() => 0)), force: () => 0 };
+  }
+  const { mechanical } = solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap);
+  return {
+    unit: bonds.map((_bond, j) => stations.map((x) => mechanical.shear(j, x))),
+    force: (theta) => torque / assembly.referenceRadius + 2 * shear * Math.sin(theta),
+  };
 }
 
 export function bondFields(state: JointState): BondFields {
@@ -98,22 +107,25 @@ export function bondFields(state: JointState): BondFields {
     around: 0,
   };
   return {
-    visit: (theta, factor, see) => {
+    visit: (theta, factor, see, where = 'everywhere') => {
       const { force, moment } = loadCase.loads;
       const turned = assembly.flat ? 0 : moment * Math.cos(theta);
       const bent = turned === 0 ? null : layered.bent();
       const { unit, thermal } = layered.fields(factor * force);
+      const hoop = around.force(theta);
+      const step = where === 'ends' ? x.length - 1 : 1;
       for (let j = 0; j < bonds.length; j++) {
+        const unitAround = around.unit[j]!;
         const [load, held] = [unit.bonds[j]!, thermal.bonds[j]!];
         const bend = bent?.bonds[j];
         sample.bond = j;
-        for (let i = 0; i < x.length; i++) {
+        for (let i = 0; i < x.length; i += step) {
           sample.x = x[i]!;
           sample.peelHeld = held.peel[i]!;
           sample.peelLoad = load.peel[i]! * force + (bend ? bend.peel[i]! * turned : 0);
           sample.shearHeld = held.shear[i]!;
           sample.shearLoad = load.shear[i]! * force + (bend ? bend.shear[i]! * turned : 0);
-          sample.around = around(j, i, theta);
+          sample.around = unitAround[i]! * hoop;
           see(sample);
         }
       }

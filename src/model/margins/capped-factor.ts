@@ -106,7 +106,8 @@ function uses(
   { theta, judge, bond, x: x0 }: CappedReach,
 ): (factor: number) => Use | null {
   const { assembly, bonds, layered } = state;
-  const aroundAt = hoopShear(state);
+  const { unit, force } = hoopShear(state);
+  const hoop = force(theta);
   // One load for force and moment: the one whose elastic peel at the place is theirs.
   const pull = pullAt(state, theta, boundedCover(state, 'peel', bond, x0));
   const stations = fieldStations(assembly.overlap);
@@ -120,7 +121,7 @@ function uses(
     capped.solution.along(stations, load, 1).forEach(({ stresses }, i) => {
       const x = stations[i]!;
       stresses.peel.forEach((peel, j) => {
-        const around = aroundAt(j, i, theta) * factor;
+        const around = unit[j]![i]! * hoop * factor;
         const size = Math.min(Math.hypot(stresses.shear[j]!, around), bonds[j]!.shearYield);
         const share = judge({ bond: j, peel, shear: size });
         if (share > worst.share) worst = { share, bond: j, x };

@@ -33,6 +33,9 @@ export interface Found {
 
 export type FactorOf = (sample: Sample) => number;
 
+/** Where a mode is judged; everywhere when left out. */
+type Where = Parameters<BondFields['visit']>[3];
+
 export function peelModes(
   state: JointState,
   adhesive: AdhesiveInput,
@@ -43,11 +46,16 @@ export function peelModes(
   const fields = bondFields(state);
   const results: ModeResult[] = [];
 
-  const judge = (mode: Mode, factorOf: FactorOf, capped: CappedReach['judge'] | null): void => {
+  const judge = (
+    mode: Mode,
+    factorOf: FactorOf,
+    capped: CappedReach['judge'] | null,
+    where?: Where,
+  ): void => {
     if (options.only && !options.only.has(mode)) return;
     const asked = askedFactor(mode, loadCase.kind, factors);
     if (asked === null) return;
-    const elastic = worst(state, fields, factorOf);
+    const elastic = worst(state, fields, factorOf, where);
     if (!elastic || !(elastic.factor < UNLOADED)) return;
     const interest = options.ofInterest?.(mode) ?? Number.POSITIVE_INFINITY;
     if (elastic.factor / asked - 1 >= interest) return;
@@ -106,11 +114,9 @@ export function peelModes(
     }));
     judge(
       'fracture',
-      (sample) =>
-        sample.x === 0 || sample.x === assembly.overlap
-          ? fractureFactor(sample, stiffness[sample.bond]!, limits[sample.bond]!)
-          : Number.POSITIVE_INFINITY,
+      (sample) => fractureFactor(sample, stiffness[sample.bond]!, limits[sample.bond]!),
       null,
+      'ends',
     );
   }
   return results;
@@ -158,14 +164,20 @@ export function interlaminarStrengths(material: Material): Interface | null {
 }
 
 /** The lowest factor over bonds, stations and clockings; the last digits of a flat lap by rounds. */
-export function worst(state: JointState, fields: BondFields, factorOf: FactorOf): Found | null {
+export function worst(
+  state: JointState,
+  fields: BondFields,
+  factorOf: FactorOf,
+  where?: Where,
+): Found | null {
   const { assembly, layered, loadCase } = state;
   const at = (theta: number, bendsAt: number): Found => {
     let found: Found = { factor: Number.POSITIVE_INFINITY, bond: 0, x: 0, theta };
-    fields.visit(theta, bendsAt, (sample) => {
+    const see = (sample: Sample): void => {
       const factor = factorOf(sample);
       if (factor < found.factor) found = { factor, bond: sample.bond, x: sample.x, theta };
-    });
+    };
+    fields.visit(theta, bendsAt, see, where);
     return found;
   };
   if (layered.bendsWithLoad) return atOwnLoad((factor) => at(0, factor));

@@ -27,12 +27,23 @@ export interface Basis {
 export function makeBasis(omega: number, length: number): Basis {
   const decay = Math.exp(-omega * length);
   const rise = -Math.expm1(-omega * length);
+  // What is asked for at one place is asked for by several solutions in turn: its exponentials are kept.
+  let place = Number.NaN;
+  let fromMouth = 0;
+  let fromRoot = 0;
+  let apart = 0;
+  const go = (x: number): void => {
+    if (x === place) return;
+    place = x;
+    fromMouth = Math.exp(-omega * (length - x));
+    fromRoot = Math.exp(-omega * x);
+    const far = omega * (2 * x - length);
+    apart = far >= 0 ? -fromMouth * Math.expm1(-far) : fromRoot * Math.expm1(far);
+  };
   /** e^(−ω(L−x)) − e^(−ωx), without cancellation near the middle. */
   const difference = (x: number): number => {
-    const far = omega * (2 * x - length);
-    return far >= 0
-      ? -Math.exp(-omega * (length - x)) * Math.expm1(-far)
-      : Math.exp(-omega * x) * Math.expm1(far);
+    go(x);
+    return apart;
   };
   const evenHalf = rise / (omega * (1 + decay));
   const tanh = rise / (1 + decay);
@@ -40,7 +51,10 @@ export function makeBasis(omega: number, length: number): Basis {
     omega,
     length,
     tanh,
-    even: (x) => (Math.exp(-omega * (length - x)) + Math.exp(-omega * x)) / (1 + decay),
+    even: (x) => {
+      go(x);
+      return (fromMouth + fromRoot) / (1 + decay);
+    },
     odd: (x) => difference(x) / rise,
     evenBeyond: (x) => evenHalf - difference(x) / (omega * (1 + decay)),
     oddBeyond: (x) => (Math.expm1(-omega * x) * Math.expm1(-omega * (length - x))) / (omega * rise),
