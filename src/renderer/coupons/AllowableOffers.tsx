@@ -1,0 +1,125 @@
+/** What a set would allow, and what is taken from coupons already: taken by a person, never by itself. */
+import { For, type JSX, Show } from 'solid-js';
+import { methodWords, restsOn } from '../../shared/coupon-words.ts';
+import type { Allowable } from '../../shared/project.ts';
+import type { AllowableOffer, BasisMethod, CouponSetReport } from '../../shared/reports-coupons.ts';
+import { environment, figure } from '../../shared/words.ts';
+import { RemoveButton } from '../parts/RemoveButton.tsx';
+import type { ProjectState } from '../state/project.ts';
+
+export interface AllowableOffersProps {
+  readonly project: ProjectState;
+  readonly report: CouponSetReport;
+}
+
+const methodOf = (method: string): string => methodWords[method as BasisMethod] ?? method;
+
+export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
+  const index = (): number =>
+    props.project.document()?.adhesives.findIndex(({ id }) => id === props.report.adhesive.id) ??
+    -1;
+  const path = () => ['adhesives', index(), 'allowables'];
+  const taken = (): readonly Allowable[] =>
+    props.project.document()?.adhesives[index()]?.allowables ?? [];
+  const isHere = ({ temperature, moisture }: Allowable): boolean =>
+    temperature === props.report.temperature && moisture === props.report.moisture;
+  const here = (): Allowable | undefined => taken().find(isHere);
+  const set = (list: readonly Allowable[]): void =>
+    props.project.edit(path(), list.length > 0 ? list.map((one) => ({ ...one })) : undefined);
+  const take = ({
+    basis,
+    coupons,
+    batches,
+    method,
+    value,
+    mean,
+    ratio,
+    factor,
+  }: AllowableOffer) => {
+    const { setId, name, temperature, moisture, gap } = props.report;
+    const one: Allowable = {
+      set: setId,
+      setName: name,
+      temperature,
+      moisture,
+      gap,
+      basis,
+      coupons,
+      batches,
+      method,
+      value,
+      mean,
+      ratio,
+      factor,
+      taken: new Date().toISOString(),
+    };
+    set([...taken().filter((other) => !isHere(other)), one]);
+  };
+  /** True where the coupons have changed since their value was taken. */
+  const isOld = (one: Allowable): boolean => {
+    const offer = props.report.offers.find(({ basis }) => basis === one.basis);
+    return (
+      one.set === props.report.setId &&
+      (!offer || Math.abs(offer.factor - one.factor) > 1e-9 * one.factor)
+    );
+  };
+
+  return (
+    <section class="allowables" aria-label="Allowables">
+      <h3>
+        {props.report.adhesive.name} at{' '}
+        {environment(props.report.temperature, props.report.moisture)}
+      </h3>
+      <Show when={props.report.notOffered}>
+        {(why) => <p class="about">No allowable from this set. {why()}</p>}
+      </Show>
+      <For each={props.report.offers}>
+        {(offer) => (
+          <p class="allowable-offer">
+            {offer.basis}-basis {figure(offer.value)} MPa of {figure(offer.mean)} MPa mean (
+            {methodOf(offer.method)}), measured over predicted {figure(offer.ratio)}: a strength of{' '}
+            <b>{figure(offer.factor)}</b> times what the properties of the adhesive give.{' '}
+            <button type="button" class="plain" onClick={() => take(offer)}>
+              Take the {offer.basis} value as the allowable
+            </button>
+          </p>
+        )}
+      </For>
+      <Show
+        when={taken().length > 0}
+        fallback={
+          <p class="units">
+            Nothing is taken yet: margins rest on the adhesive’s own rows and its knockdown for
+            scatter.
+          </p>
+        }
+      >
+        <ul class="allowable-list">
+          <For each={taken()}>
+            {(one) => (
+              <li classList={{ 'is-here': isHere(one) }}>
+                {restsOn(one.basis, one.coupons, one)}, {one.setName}: {figure(one.factor)} times
+                the adhesive’s strength, in place of the knockdown for scatter; taken{' '}
+                {one.taken.slice(0, 10)}.
+                <Show when={isOld(one)}>
+                  {' '}
+                  <b>The coupons have changed since: take it again.</b>
+                </Show>
+                <RemoveButton
+                  label={`Remove the allowable at ${environment(one.temperature, one.moisture)}`}
+                  title="Remove"
+                  onRemove={() => set(taken().filter((other) => other !== one))}
+                />
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+      <Show when={here() === undefined && taken().length > 0}>
+        <p class="units">
+          None of them was tested at {environment(props.report.temperature, props.report.moisture)}.
+        </p>
+      </Show>
+    </section>
+  );
+}
