@@ -44,6 +44,14 @@ export const glossary: readonly { readonly word: string; readonly means: string 
   { word: 'centred', means: 'tube and sleeve on one axis' },
   { word: 'as held', means: 'pushed aside as far as spacers and jig allow' },
   { word: 'spacer', means: 'wire or beads in the adhesive that keep the parts apart' },
+  { word: 'jig', means: 'the fixture that holds tube and sleeve while the adhesive cures' },
+  {
+    word: 'coupons',
+    means: 'small test pieces; their range is the gaps that were tested with this adhesive',
+  },
+  { word: 'typical', means: 'usual for such materials, not tested by you' },
+  { word: 'IPA', means: 'isopropyl alcohol, for cleaning' },
+  { word: 'water-break test', means: 'water stays a whole film on a clean surface' },
   { word: '±', means: 'the true value is within this of the one shown, 95 times in 100' },
   {
     word: 'margin',

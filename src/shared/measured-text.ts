@@ -12,28 +12,62 @@ import type { Instrument, Joint, MeasuredSurface, SurfaceName } from './project.
 import { readQuantity } from './quantity-entry.ts';
 import { tidy } from './vary-joint.ts';
 
-export interface PastedCell {
-  readonly text: string;
-  /** Null for an empty cell and for one that is no number. */
-  readonly value: number | null;
-  /** What is wrong with it; null for a number and for an empty cell. */
-  readonly message: string | null;
+/** A block of readings as it was pasted; null for an empty cell, which changes nothing. */
+export type PastedBlock =
+  | { readonly ok: true; readonly rows: readonly (readonly (number | null)[])[] }
+  | { readonly ok: false; readonly message: string };
+
+/** What parts the cells of a line: a tab or a semicolon; else blanks, else commas beside points. */
+function cellsOf(text: string): readonly (readonly string[])[] {
+  const lines = text.replace(/\r\n?/g, '\n').replace(/\n+$/, '').split('\n');
+  const mark = text.includes('\t')
+    ? '\t'
+    : text.includes(';')
+      ? ';'
+      : lines.some((line) => /\S\s+\S/.test(line))
+        ? /\s+/
+        : /\d\.\d[\d\s]*,/.test(text)
+          ? ','
+          : null;
+  return lines.map((line) => {
+    const whole = mark instanceof RegExp ? line.trim() : line;
+    return (mark === null ? [whole] : whole.split(mark)).map((cell) => cell.trim());
+  });
 }
 
-/** Rows of cells as they were pasted; a lone text is one cell. */
-export function readBlock(text: string): readonly (readonly PastedCell[])[] {
-  const lines = text.replace(/\r\n?/g, '\n').replace(/\n+$/, '').split('\n');
-  const mark = text.includes('\t') ? '\t' : text.includes(';') ? ';' : null;
-  return lines.map((line) =>
-    (mark === null ? [line] : line.split(mark)).map((cell) => {
-      const typed = cell.trim();
-      if (typed === '') return { text: '', value: null, message: null };
-      const entry = readQuantity(typed, 'diameter');
-      return entry.ok
-        ? { text: typed, value: entry.value, message: null }
-        : { text: typed, value: null, message: entry.message };
-    }),
-  );
+/**
+ * Numbers as spreadsheets of many languages write them: where every one of them has one comma at most
+ * and none has a point, a comma can only be the decimal mark. Elsewhere texts stay as they are.
+ */
+function decimalsOf(texts: readonly string[]): (text: string) => string {
+  const all = texts.filter((text) => text !== '');
+  const commas =
+    all.some((text) => text.includes(',')) && all.every((text) => /^[+-]?\d+(,\d+)?$/.test(text));
+  return (text) => (commas ? text.replace(',', '.') : text);
+}
+
+/** All of it or nothing. */
+export function readBlock(text: string): PastedBlock {
+  const cells = cellsOf(text);
+  const plain = decimalsOf(cells.flat());
+  const rows: (number | null)[][] = [];
+  for (const [i, row] of cells.entries()) {
+    const values: (number | null)[] = [];
+    for (const [j, cell] of row.entries()) {
+      if (cell === '') {
+        values.push(null);
+        continue;
+      }
+      const entry = readQuantity(plain(cell), 'diameter');
+      if (!entry.ok) {
+        const message = `Nothing was taken: in row ${i + 1}, column ${j + 1} of what was pasted, ${entry.message}`;
+        return { ok: false, message };
+      }
+      values.push(entry.value);
+    }
+    rows.push(values);
+  }
+  return { ok: true, rows };
 }
 
 export interface LineError {
@@ -144,6 +178,10 @@ export function readMeasuredCsv(
     if (!order.includes(needed)) return fail(head.line, `the column ${needed} is missing`);
   }
 
+  const numeric = ['station_mm', 'clocking_deg', diameterColumn] as const;
+  const plain = decimalsOf(
+    lines.flatMap(({ cells }) => numeric.map((column) => cells[order.indexOf(column)] ?? '')),
+  );
   const errors: LineError[] = [];
   const bySurface = new Map<SurfaceName, Reading[]>();
   const instrumentOf = new Map<SurfaceName, Instrument>();
@@ -169,13 +207,16 @@ export function readMeasuredCsv(
       continue;
     }
     const numbers = (['station_mm', 'clocking_deg'] as const).map((column) => {
-      const entry = readQuantity(cell(column), column === 'station_mm' ? 'station' : 'clocking');
+      const entry = readQuantity(
+        plain(cell(column)),
+        column === 'station_mm' ? 'station' : 'clocking',
+      );
       if (!entry.ok) complain(`${column}: ${entry.message}`);
       return entry.ok ? entry.value : null;
     });
     const [station, clocking] = numbers;
     const typed = cell(diameterColumn);
-    const entry = typed === '' ? null : readQuantity(typed, 'diameter');
+    const entry = typed === '' ? null : readQuantity(plain(typed), 'diameter');
     if (entry && !entry.ok) complain(`${diameterColumn}: ${entry.message}`);
     const named = order.includes('instrument') ? cell('instrument') : '';
     if (named !== '') {

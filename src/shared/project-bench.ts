@@ -26,7 +26,17 @@ const clockings = z
   .describe('Turns from the mark at which a diameter is taken, rising, below 180. Unit: °.');
 
 /** As much as one page takes in type that is read at arm's length. */
-export const checklistLimits = { steps: 20, letters: 100 } as const;
+export const checklistLimits = { steps: 16, letters: 100 } as const;
+
+const benchShape = {
+  spacer: z
+    .strictObject({
+      form: z.enum(['wire', 'beads'], { error: 'form is "wire" or "beads"' }),
+      size: number('spacerSize'),
+    })
+    .optional()
+    .describe('What keeps the parts apart in the bond.'),
+};
 
 /** What the engineer sets for the bench; whatever is left out has a default that the page names. */
 export const benchSchema = z
@@ -39,13 +49,7 @@ export const benchSchema = z
       })
       .optional()
       .describe('Gaps that may be bonded; the range of the coupons when left out.'),
-    spacer: z
-      .strictObject({
-        form: z.enum(['wire', 'beads'], { error: 'form is "wire" or "beads"' }),
-        size: number('spacerSize'),
-      })
-      .optional()
-      .describe('What keeps the parts apart in the bond.'),
+    ...benchShape,
     jigOffset: number('offset')
       .optional()
       .describe('How far the jig lets the tube off the centre of the sleeve. Unit: mm.'),
@@ -118,6 +122,23 @@ const checkResult = z
       )
       .max(2)
       .describe('Gap as held, with its expanded uncertainty (k = 2), and its limits. Unit: mm.'),
+    made: z
+      .strictObject({
+        lap: z.string().max(40),
+        overlap: number('overlap'),
+        adhesive: text(120),
+        spacer: benchShape.spacer,
+        jigOffset: number('offset').optional(),
+        openTime: number('openTime').optional(),
+        cure: text(300),
+        steps: z.array(text(160)).max(40),
+        remarks: z.array(text(600)).max(40),
+        guarded: z.number().nullable(),
+      })
+      .optional()
+      .describe(
+        'What the verdict was of: joint, holding, adhesive, steps, remarks, the margin at the ends of the uncertainty.',
+      ),
     mix: z
       .strictObject({
         volume: z.number().min(0),

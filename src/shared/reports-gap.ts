@@ -152,6 +152,7 @@ export type ReasonCode =
   | 'no-margin'
   | 'uncertain'
   | 'not-held'
+  | 'unseen'
   | 'no-range';
 
 export interface Reason {

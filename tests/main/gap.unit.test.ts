@@ -209,7 +209,7 @@ describe('what is answered beside the verdict', () => {
     const coupons = { from: 0.1, to: 0.5, fromBy: 'coupons', toBy: 'coupons' };
     expect(await limits({ jigOffset: 0.03 })).toMatchObject({
       ...coupons,
-      flags: ['typical-gaps'],
+      flags: ['typical-gaps', 'small-mix'],
     });
     expect(await limits({ spacer: { form: 'beads', size: 0.15 } })).toMatchObject({
       ...coupons,
@@ -307,7 +307,39 @@ describe('what is answered beside the verdict', () => {
       measured: partsOf(joint, undefined, usual),
     });
     const codes = report.flags.map(({ code }) => code);
-    expect(codes).toEqual(['typical-gaps', 'ovality-unseen', 'ends-bare', 'usual-instrument']);
+    expect(codes).toEqual([
+      'typical-gaps',
+      'ovality-unseen',
+      'ends-bare',
+      'usual-instrument',
+      'small-mix',
+    ]);
+  });
+
+  it('is held where an oval or an end can lie between the readings', async () => {
+    const one = { stations: [18], clockings: [0] };
+    const { document, joint } = await light({ jigOffset: 0.03, ...one });
+    const report = await verdict(document, partsOf(joint, undefined, exact));
+    expect(decided(report)).toBe('hold unseen');
+    expect(report.reasons[0]!.message).toMatch(/^Too little is measured to tell/);
+  });
+
+  it('is guarded by the samples too, where readings that scatter make an extreme of their own', async () => {
+    // ± U alone would end below 0.33; samples of round parts reach 0.345.
+    const caliper = { name: 'Caliper', error: 0.02, repeatability: 0.01 };
+    const wire: Bench = { spacer: { form: 'wire', size: 0.12 } };
+    const at = async (to: number) => {
+      const { document, joint } = await light({ ...wire, limits: { bond: { from: 0.1, to } } });
+      return verdict(document, partsOf(joint, undefined, caliper));
+    };
+    const report = await at(0.33);
+    const [bond] = report.gap.bonds;
+    expect(bond!.held.max.value + bond!.held.max.uncertainty).toBeLessThan(0.33);
+    expect(report.scatter[0]!.max.high).toBeGreaterThan(0.335);
+    expect(decided(report)).toBe('hold uncertain');
+    expect(bond!.reach.to).toBe(report.scatter[0]!.max.high);
+    expect(decided(await at(bond!.reach.to))).toBe('accept inside');
+    expect(decided(await at(bond!.reach.to - 1e-6))).toBe('hold uncertain');
   });
 
   it('has the Monte Carlo beside the uncertainty', async () => {

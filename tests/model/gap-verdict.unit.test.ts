@@ -37,6 +37,7 @@ const input = (
   measured: 0.5,
   guarded: 0.4,
   doubts: 0,
+  unseen: false,
   ...changes,
 });
 const codes = (list: readonly Finding[]) =>
@@ -46,6 +47,36 @@ const said = (spreads: Spreads, changes: Partial<VerdictInput> = {}) =>
 const INSIDE = ['inside accept'];
 const HAIR = 1e-6;
 const held = (spacer: number) => ({ holding: { spacer, offset: Number.POSITIVE_INFINITY } });
+
+describe('what the samples say beyond the law', () => {
+  const around = (value: number, half = 0) => ({ low: value - half, high: value + half });
+  const sampled = (changes: object) => {
+    const base = input({ u: 0 });
+    const of = { room: around(0.2), min: around(0.14), max: around(0.26), ...changes };
+    return codes(judgeGap({ ...base, bonds: [{ ...base.bonds[0]!, sampled: of }] }));
+  };
+  it('counts where it reaches further, on either side', () => {
+    expect(sampled({})).toEqual(INSIDE);
+    expect(sampled({ max: { low: 0.25, high: 0.3 } })).toEqual(INSIDE);
+    expect(sampled({ max: { low: 0.25, high: 0.3 + HAIR } })).toEqual(['uncertain hold to']);
+    expect(sampled({ min: { low: 0.1, high: 0.15 } })).toEqual(INSIDE);
+    expect(sampled({ min: { low: 0.1 - HAIR, high: 0.15 } })).toEqual(['uncertain hold from']);
+  });
+
+  it('keeps a value outside from being rejected while it may be inside', () => {
+    const outside = (low: number) => {
+      const base = input({ max: 0.32, u: 0 });
+      const of = { room: around(0.2), min: around(0.14), max: { low, high: 0.33 } };
+      return codes(judgeGap({ ...base, bonds: [{ ...base.bonds[0]!, sampled: of }] }));
+    };
+    expect(outside(0.3 + HAIR)).toEqual(['above-range reject']);
+    expect(outside(0.3)).toEqual(['uncertain hold to']);
+  });
+
+  it('holds where too little was seen', () => {
+    expect(said({}, { unseen: true })).toEqual(['unseen hold']);
+  });
+});
 
 describe('a verdict', () => {
   it('accepts what is inside with all its uncertainty, limits included', () => {

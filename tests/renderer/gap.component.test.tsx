@@ -97,23 +97,37 @@ describe('readings', () => {
     expect(document.activeElement).toBe(cell('socket, inside', 3, 0));
   });
 
-  it('are pasted as a block, and what is no number is said', async () => {
+  it('stay as they are typed while they are no number yet', async () => {
     await start();
-    const clipboardData = { getData: () => '32.01\t32,02\n32.03\t\n' };
-    fireEvent.paste(cell('tube, outside', 3, 60), { clipboardData });
-    await waitFor(() => expect(readings('tube-outside')[1]).toBe(32.01));
-    expect(readings('tube-outside')).toEqual([
-      null,
-      32.01,
-      null,
-      null,
-      32.03,
-      null,
-      null,
-      null,
-      null,
-    ]);
-    expect(notes()).toContain('“32,02” is ambiguous: write 32.02.');
+    const input = cell('tube, outside', 3, 0);
+    type(input, '32.01');
+    await waitFor(() => expect(readings('tube-outside')[0]).toBe(32.01));
+    for (const text of ['32,', '32,6', '32,604', '32.01x']) {
+      type(input, text);
+      expect(cell('tube, outside', 3, 0).value).toBe(text);
+      expect(input.getAttribute('aria-invalid')).toBe('true');
+    }
+    type(input, '32.604');
+    await waitFor(() => expect(readings('tube-outside')[0]).toBe(32.604));
+    expect(cell('tube, outside', 3, 0).value).toBe('32.604');
+  });
+
+  it('are pasted as a block, all of it or nothing, and never over what was read', async () => {
+    await start();
+    const paste = (text: string, at: readonly [number, number] = [3, 60]): void => {
+      const clipboardData = { getData: () => text };
+      fireEvent.paste(cell('tube, outside', ...at), { clipboardData });
+    };
+    paste('32,01\t32,02\n32,03\t\n');
+    const taken = [null, 32.01, 32.02, null, 32.03, null, null, null, null];
+    await waitFor(() => expect(readings('tube-outside')).toEqual(taken));
+    expect(notes()).toBe('');
+    paste('\t\n\t\n');
+    paste('32.04\t32.05\t32.06');
+    expect(notes()).toContain('has 1 rows and 3 columns; from here there is room for 3 and 2');
+    paste('0°\t60°\n32.04\t32.05');
+    expect(notes()).toContain('Nothing was taken: in row 1, column 1');
+    expect(readings('tube-outside')).toEqual(taken);
   });
 
   it('that look wrong are said as typed; the guess is taken, or the reading confirmed', async () => {
@@ -190,6 +204,9 @@ describe('places', () => {
   };
   it('are said where they were in truth, and must rise', async () => {
     await start();
+    // Until asked for they are no fields: Tab goes from reading to reading.
+    expect(screen.queryByLabelText('Clocking 2 of tube, outside, degrees')).toBeNull();
+    fireEvent.click(screen.getByRole('button', { name: 'Change stations and clockings' }));
     change('Clocking 2 of tube, outside, degrees', '125');
     await waitFor(() => expect(kept().check.surfaces[0]!.clockings).toEqual([0, 125, 120]));
     expect(notes()).toContain('The clockings must rise: 125° stands before 120°.');
@@ -219,7 +236,7 @@ describe('the verdict', () => {
     typeAll();
     await waitFor(() => expect(word()).toBe('Accept'), { timeout: 3000 });
     expect(screen.getAllByText('All is inside.').length).toBeGreaterThan(0);
-    expect(screen.getByText(/Limits: 0.12 to 0.5 mm/)).toBeTruthy();
+    expect(screen.getByText(/Limits: 0.12 mm \(spacers\) to 0.5 mm \(coupons\)/)).toBeTruthy();
   });
 
   it('is not shown for readings that have changed since', async () => {
@@ -277,10 +294,123 @@ describe('the verdict', () => {
       mix: { mass: 1.24, resin: 0.83, hardener: 0.41 },
     });
     expect(document.querySelector('.card-cure')!.textContent).toContain('60 °C');
+    type(screen.getByLabelText('Temperature of the cure, °C'), '-400');
+    expect(screen.getByRole('alert').textContent).toBe('It lies between -200 and 400.');
+    expect(screen.getByRole('button', { name: 'Log' })).toHaveProperty('disabled', true);
+    // What it was made of is written down: the card does not follow the project from here on.
+    expect(kept().check.result!.made).toMatchObject({
+      lap: 'socket',
+      overlap: 30,
+      adhesive: 'Toughened paste',
+      remarks: ['The range is typical, not from your coupons.'],
+    });
     fireEvent.click(screen.getByRole('button', { name: 'Measure again' }));
     await waitFor(() => expect(kept().check.recorded).toBeUndefined());
     expect(readings('tube-outside')[0]).toBe(32);
     expect(kept().check.result).toBeUndefined();
+  });
+});
+
+describe('a joint that was changed', () => {
+  it('after the verdict is said on page and card', async () => {
+    const result: GapCheck['result'] = {
+      verdict: 'accept',
+      reason: 'All is inside.',
+      bonds: [],
+      margin: 0.4,
+      targetMargin: 0.25,
+      modelVersion: '2',
+      made: {
+        lap: 'sleeve-double',
+        overlap: 24,
+        adhesive: 'Old paste',
+        spacer: { form: 'beads', size: 0.15 },
+        cure: '9 h at 70 °C',
+        steps: ['Old step'],
+        remarks: ['Old remark.'],
+        guarded: 0.3,
+      },
+    };
+    const old: GapCheck = {
+      id: 'old',
+      joint: 'tip',
+      started: '2026-03-01T08:00:00Z',
+      recorded: '2026-03-01T08:10:00Z',
+      by: '',
+      tubeSerial: '',
+      sleeveSerial: '',
+      surfaces: partsOf(socket as Joint),
+      done: [],
+      cure: [],
+      result,
+    };
+    bridge = makeFakeBridge(makeProject({ gapChecks: [old] }));
+    await openGap();
+    fireEvent.change(screen.getByLabelText('Checks of this joint'), { target: { value: 'old' } });
+    const text = 'this verdict is of a double lap, overlap 24 mm. Measure again.';
+    expect(document.querySelector('.gap-verdict')!.textContent).toContain(text);
+    const card = document.querySelector('.bench-card')!.textContent!;
+    for (const part of [
+      text,
+      'Old paste',
+      'beads of 0.15 mm',
+      'Old step',
+      'Old remark.',
+      '9 h at 70 °C',
+    ]) {
+      expect(card).toContain(part);
+    }
+    expect(card).not.toContain('Not recorded');
+    expect(card).not.toContain('Water-break test: the film');
+  });
+
+  it('while it is measured goes on with what still fits', async () => {
+    await start();
+    type(cell('tube, outside', 3, 0), '32.01');
+    type(cell('tube, outside', 27, 0), '32.02');
+    await waitFor(() => expect(readings('tube-outside')[6]).toBe(32.02));
+    const first = kept().check.id;
+    fireEvent.keyDown(window, { key: '2', ctrlKey: true });
+    const overlap = await screen.findByRole('textbox', { name: 'Overlap' });
+    fireEvent.input(overlap, { target: { value: '20' } });
+    fireEvent.keyDown(window, { key: '4', ctrlKey: true });
+    fireEvent.click(await screen.findByRole('button', { name: 'Go on with what still fits' }));
+    await waitFor(() => expect(kept().check.id).not.toBe(first));
+    expect(kept().check.surfaces[0]!.stations).toEqual([3, 15]);
+    expect(readings('tube-outside')).toEqual([32.01, null, null, null, null, null]);
+    expect(screen.queryByRole('button', { name: 'Go on with what still fits' })).toBeNull();
+  });
+});
+
+describe('an instrument', () => {
+  it('is the one that was read with, whatever the project says of it later', async () => {
+    const surfaces = partsOf(socket as Joint, undefined, {
+      name: 'Caliper',
+      error: 0.02,
+      repeatability: 0.01,
+    });
+    const check: GapCheck = {
+      id: 'now',
+      joint: 'tip',
+      started: '2026-03-01T08:00:00Z',
+      by: '',
+      tubeSerial: '',
+      sleeveSerial: '',
+      surfaces,
+      done: [],
+      cure: [],
+    };
+    const changed = [{ id: 'c', name: 'Caliper', error: 0.2, repeatability: 0.01 }];
+    bridge = makeFakeBridge(makeProject({ gapChecks: [check], instruments: changed }));
+    await openGap();
+    const select = screen.getByLabelText<HTMLSelectElement>('Instrument for tube, outside');
+    expect(select.value).toBe('Caliper, ±0.02 mm, scatter 0.01');
+    expect([...select.options].map(({ value }) => value)).toEqual([
+      'Caliper, ±0.02 mm, scatter 0.01',
+      'Caliper, ±0.2 mm, scatter 0.01',
+    ]);
+    fireEvent.change(select, { target: { value: 'Caliper, ±0.2 mm, scatter 0.01' } });
+    await waitFor(() => expect(kept().check.surfaces[0]!.instrument.error).toBe(0.2));
   });
 });
 
@@ -432,7 +562,7 @@ describe('the steps of the bonding', () => {
     await waitFor(() => expect(bench()?.checklist).toEqual(['Degrease', 'Bond']));
     set(Array.from({ length: 25 }, (_, i) => `Step ${i}`));
     expect(screen.getByRole('alert').textContent).toContain(
-      'These are 25 steps: the card takes 20.',
+      'These are 25 steps: the card takes 16.',
     );
     set(['Degrease', 'x'.repeat(101)]);
     expect(screen.getByRole('alert').textContent).toContain('Step 2 has 101 letters');

@@ -171,18 +171,37 @@ describe('mistakes', () => {
 });
 
 describe('pasted cells', () => {
-  it('are numbers, blanks or told what is wrong', () => {
-    expect(readBlock('32.01\t32.02\r\n\t32,03\r\n')).toEqual([
-      [
-        { text: '32.01', value: 32.01, message: null },
-        { text: '32.02', value: 32.02, message: null },
-      ],
-      [
-        { text: '', value: null, message: null },
-        { text: '32,03', value: null, message: '“32,03” is ambiguous: write 32.03.' },
-      ],
+  const rows = (text: string) => {
+    const block = readBlock(text);
+    return block.ok ? block.rows : block.message;
+  };
+  it('are numbers and blanks, however a spreadsheet parts them', () => {
+    const two = [
+      [32.01, 32.02],
+      [null, 32.03],
+    ];
+    expect(rows('32.01\t32.02\r\n\t32.03\r\n')).toEqual(two);
+    expect(rows('32.01;32.02\n;32.03')).toEqual(two);
+    expect(rows('32.01 32.02\n32.03  32.04')).toEqual([
+      [32.01, 32.02],
+      [32.03, 32.04],
     ]);
-    expect(readBlock(' 40.1 ')).toEqual([[{ text: '40.1', value: 40.1, message: null }]]);
+    expect(rows('32.01,32.02\n32.03,32.04')).toEqual([
+      [32.01, 32.02],
+      [32.03, 32.04],
+    ]);
+    expect(rows(' 40.1 ')).toEqual([[40.1]]);
+  });
+
+  it('may have decimal commas where they can be nothing else', () => {
+    expect(rows('35,601\t35,6\n36\t35,604')).toEqual([
+      [35.601, 35.6],
+      [36, 35.604],
+    ]);
+    expect(rows('32.01\t32,03')).toMatch(
+      /row 1, column 2 of what was pasted, “32,03” is ambiguous/,
+    );
+    expect(rows('gap\t32.03')).toMatch(/^Nothing was taken: in row 1, column 1/);
   });
 });
 
@@ -235,7 +254,11 @@ describe('the file of measured diameters', () => {
     [HEAD, 1, 'there is no reading in it'],
     [`${HEAD}foot,1,0,32\n`, 2, 'there is no surface “foot” in this joint: it has tube-outside'],
     [`${HEAD}tube-outside,x,0,32\n`, 2, 'station_mm: “x” is not a number'],
-    [`${HEAD}\ntube-outside,4,0,"32,01"\n`, 3, 'diameter_mm: “32,01” is ambiguous: write 32.01.'],
+    [
+      `${HEAD}\ntube-outside,4,0,"32,01"\ntube-outside,4,60,32.02\n`,
+      3,
+      'diameter_mm: “32,01” is ambiguous: write 32.01.',
+    ],
     [`${HEAD}tube-outside,4,0,32,01,\n`, 2, 'there is no instrument “01”'],
     [`${HEAD}tube-outside,4,0,32,Caliper,5\n`, 2, '6 cells under 5 columns: is a decimal comma'],
     [`${HEAD}tube-outside,4,0,32,Laser\n`, 2, 'there is no instrument “Laser” in the project'],

@@ -93,6 +93,12 @@ export interface VerdictInput {
     /** Null where nothing bounds it. */
     readonly from: number | null;
     readonly to: number | null;
+    /** 95 % intervals by Monte Carlo of the room, the thin side and the thick side; they can be wider than ± U. */
+    readonly sampled?: {
+      readonly room: Interval;
+      readonly min: Interval;
+      readonly max: Interval;
+    };
   }[];
   readonly holding: Holding;
   /** Coverage factor of the uncertainties. */
@@ -103,6 +109,13 @@ export interface VerdictInput {
   readonly guarded: number | null;
   /** Readings that look wrong and are not confirmed. */
   readonly doubts: number;
+  /** True where the readings leave an oval or an end of the joint unseen. */
+  readonly unseen: boolean;
+}
+
+export interface Interval {
+  readonly low: number;
+  readonly high: number;
 }
 
 export interface Finding {
@@ -116,6 +129,7 @@ export interface Finding {
     | 'margin'
     | 'uncertain'
     | 'not-held'
+    | 'unseen'
     | 'no-range';
   readonly state: 'accept' | 'hold' | 'reject';
   /** Place in `bonds`; null when it is about the joint. */

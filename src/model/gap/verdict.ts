@@ -2,6 +2,9 @@
  * May the parts be bonded? Guard band by the uncertainty: accepted only where the whole interval,
  * value ± U, is inside every limit (the rule of JCGM 106:2012, "The role of measurement uncertainty
  * in conformity assessment", 8.3.2: guarded acceptance). A limit itself is inside.
+ *
+ * An extreme of readings that scatter lies beyond the extreme of what was read: the samples of the
+ * Monte Carlo see that, ± U does not. Where they reach further, they count.
  */
 import type { Finding, VerdictInput } from './types.ts';
 
@@ -16,6 +19,7 @@ const order: readonly Finding['code'][] = [
   'margin',
   'uncertain',
   'not-held',
+  'unseen',
   'no-range',
   'inside',
 ];
@@ -40,38 +44,49 @@ function ofBond(input: VerdictInput, bond: number): readonly Finding[] {
   const { gap, from, to } = input.bonds[bond]!;
   const { spacer } = holding;
   const findings: Finding[] = [];
-  const expanded = ({ value, standard }: { value: number; standard: number }) => ({
+  /** U toward a limit on one side: the larger of the law's and the samples'. */
+  const toward = (
+    { value, standard }: { readonly value: number; readonly standard: number },
+    reach: number | undefined,
+  ) => ({
     bond,
     value,
-    uncertainty: coverage * standard,
+    uncertainty: Math.max(coverage * standard, Math.abs((reach ?? value) - value)),
   });
+  const { sampled } = input.bonds[bond]!;
 
-  const room = expanded(gap.centred.min);
-  const [roomLow, roomHigh] = [room.value - room.uncertainty, room.value + room.uncertainty];
-  if (below(roomHigh, 0)) findings.push(finding('does-not-fit', 'reject', { ...room, limit: 0 }));
+  const room = gap.centred.min;
+  const roomUp = toward(room, sampled && Math.max(room.value, sampled.room.high));
+  const roomDown = toward(room, sampled && Math.min(room.value, sampled.room.low));
+  const roomHigh = room.value + roomUp.uncertainty;
+  if (below(roomHigh, 0)) findings.push(finding('does-not-fit', 'reject', { ...roomUp, limit: 0 }));
   else if (below(roomHigh, spacer)) {
-    findings.push(finding('below-spacer', 'reject', { ...room, limit: spacer }));
-  } else if (below(roomLow, spacer)) {
-    findings.push(finding('uncertain', 'hold', { ...room, limit: spacer, against: 'spacer' }));
+    findings.push(finding('below-spacer', 'reject', { ...roomUp, limit: spacer }));
+  } else if (below(room.value - roomDown.uncertainty, spacer)) {
+    findings.push(finding('uncertain', 'hold', { ...roomDown, limit: spacer, against: 'spacer' }));
   }
 
   if (from === null || to === null) findings.push(finding('no-range', 'hold', { bond }));
-  const least = expanded(gap.held.min);
+  const thin = gap.held.min;
   if (from !== null) {
+    const up = toward(thin, sampled && Math.max(thin.value, sampled.min.high));
+    const down = toward(thin, sampled && Math.min(thin.value, sampled.min.low));
     // Where parts fit, spacers do not let the gap be thinner than they are.
-    const low = Math.max(least.value - least.uncertainty, spacer);
-    if (below(least.value + least.uncertainty, from)) {
-      findings.push(finding('below-range', 'reject', { ...least, limit: from }));
+    const low = Math.max(thin.value - down.uncertainty, spacer);
+    if (below(thin.value + up.uncertainty, from)) {
+      findings.push(finding('below-range', 'reject', { ...up, limit: from }));
     } else if (below(low, from)) {
-      findings.push(finding('uncertain', 'hold', { ...least, limit: from, against: 'from' }));
+      findings.push(finding('uncertain', 'hold', { ...down, limit: from, against: 'from' }));
     }
   }
-  const most = expanded(gap.held.max);
+  const thick = gap.held.max;
   if (to !== null) {
-    if (below(to, most.value - most.uncertainty)) {
-      findings.push(finding('above-range', 'reject', { ...most, limit: to }));
-    } else if (below(to, most.value + most.uncertainty)) {
-      findings.push(finding('uncertain', 'hold', { ...most, limit: to, against: 'to' }));
+    const up = toward(thick, sampled && Math.max(thick.value, sampled.max.high));
+    const down = toward(thick, sampled && Math.min(thick.value, sampled.max.low));
+    if (below(to, thick.value - down.uncertainty)) {
+      findings.push(finding('above-range', 'reject', { ...down, limit: to }));
+    } else if (below(to, thick.value + up.uncertainty)) {
+      findings.push(finding('uncertain', 'hold', { ...up, limit: to, against: 'to' }));
     }
   }
   return findings;
@@ -95,6 +110,7 @@ export function judgeGap(input: VerdictInput): readonly Finding[] {
   const findings = [
     ...input.bonds.flatMap((_, bond) => ofBond(input, bond)),
     ...(spacer === 0 && offset === Number.POSITIVE_INFINITY ? [finding('not-held', 'hold')] : []),
+    ...(input.unseen ? [finding('unseen', 'hold')] : []),
     ...ofMargins(input),
   ];
   if (findings.length === 0) return [finding('inside', 'accept')];

@@ -4,9 +4,11 @@ import { glossary, usualChecklist, verdictWords } from '../../shared/bench-words
 import { cautions } from '../../shared/cautions.ts';
 import type { GapCheck, Joint, Project } from '../../shared/project.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
+import { signed } from '../../shared/words.ts';
 import { Mark } from '../parts/Mark.tsx';
-import { cureText, mixText, spacerText } from './bench-text.ts';
+import { changedSince, cureText, mixText, spacerText } from './bench-text.ts';
 import { limitText } from './GapFigures.tsx';
+import { clock } from './GapHead.tsx';
 import { verdictMarks } from './VerdictView.tsx';
 
 export interface BenchCardProps {
@@ -17,13 +19,15 @@ export interface BenchCardProps {
   readonly verdict: GapVerdict | null;
 }
 
-const mm = (value: number): string => value.toFixed(2).replace('-', '−');
+const mm = (value: number): string => value.toFixed(3).replace('-', '−');
 const CURE_CELLS = 8;
 /** Letters in a line of the steps, and lines that one column of the page takes. */
 const LETTERS = 88;
 const LINES = 13;
+/** Lines that each bond and each remark beyond the second takes from the steps. */
+const TAKEN = { bond: 2, remark: 1 } as const;
 const blank = '\u00A0';
-const date = (iso: string | undefined): string => (iso ? iso.slice(0, 16).replace('T', ' ') : '');
+const date = (iso: string | undefined): string => (iso ? clock(iso) : '');
 
 export function BenchCard(props: BenchCardProps): JSX.Element {
   const result = () => props.check.result;
@@ -34,9 +38,28 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
     props.report?.bonds.map(({ held }, i) => ({ ...held, ...props.report!.limits[i]! })) ??
     [];
   const adhesive = () => props.project.adhesives.find(({ id }) => id === props.joint.adhesive);
-  const steps = (): readonly string[] => props.joint.bench?.checklist ?? usualChecklist;
-  const isLong = (): boolean =>
-    steps().reduce((lines, step) => lines + Math.ceil(step.length / LETTERS), 0) > LINES;
+  const made = () => result()?.made;
+  const steps = (): readonly string[] =>
+    made()?.steps ?? props.joint.bench?.checklist ?? usualChecklist;
+  const rejected = (): boolean => state() === 'reject';
+  const margin = (): string => {
+    const [value, target] = [
+      result() ? result()!.margin : (props.verdict?.measured?.margin ?? null),
+      result()?.targetMargin ?? props.verdict?.targetMargin,
+    ];
+    return value === null || target === undefined
+      ? ''
+      : `; margin ${signed(value)}, asked ${signed(target)}`;
+  };
+  const remarks = (): readonly string[] =>
+    made()?.remarks ?? props.report?.flags.map(({ message }) => message) ?? [];
+  const isLong = (): boolean => {
+    const lines = steps().reduce((sum, step) => sum + Math.ceil(step.length / LETTERS), 0);
+    const beside =
+      TAKEN.bond * Math.max(0, bonds().length - 1) +
+      TAKEN.remark * Math.max(0, remarks().length - 2);
+    return lines + beside > LINES;
+  };
   /** Two rows of four: the last entries of the log, then room for more. */
   const cureRows = () => {
     const log = props.check.cure.slice(-CURE_CELLS);
@@ -61,56 +84,79 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
           {verdictWords[state()]}
         </p>
         <p>{reason()}</p>
+        <Show when={changedSince(result(), props.joint)}>{(words) => <p>{words()}</p>}</Show>
+        <Show when={props.check.recorded === undefined}>
+          <p>Not recorded: this card decides nothing yet.</p>
+        </Show>
       </section>
       <section class="card-figures">
         <For each={bonds()}>
           {(bond) => (
             <p>
               {bond.bond === 'bond' ? 'Gap' : bond.bond} <b>{mm(bond.min.value)}</b> to{' '}
-              <b>{mm(bond.max.value)}</b> mm, mean <b>{mm(bond.mean.value)}</b> ±{' '}
-              {mm(bond.mean.uncertainty)}; allowed {limitText(bond)}
+              <b>{mm(bond.max.value)}</b> ± {mm(bond.max.uncertainty)} mm; allowed {limitText(bond)}
             </p>
           )}
         </For>
-        <p>
-          Mix <b>{mixText(result(), props.report)}</b> · {spacerText(props.joint)} · open time{' '}
-          <b>{adhesive()?.process?.openTime ?? '____'} min</b>
-        </p>
+        <Show
+          when={!rejected()}
+          fallback={
+            <p>
+              <b>Do not bond these parts.</b>
+            </p>
+          }
+        >
+          <p>
+            Mix <b>{mixText(result(), props.report)}</b> of {made()?.adhesive ?? adhesive()?.name} ·{' '}
+            {spacerText(made() ?? props.joint.bench)} · open time{' '}
+            <b>
+              {made() ? (made()!.openTime ?? '____') : (adhesive()?.process?.openTime ?? '____')}{' '}
+              min
+            </b>
+            {margin()}
+          </p>
+        </Show>
       </section>
-      <ol class="card-steps">
-        <For each={steps()}>
-          {(step) => (
-            <li>
-              <span class="card-box">
-                {props.check.done.some((one) => one.step === step) ? '✓' : blank}
-              </span>
-              {step}
-            </li>
-          )}
-        </For>
-      </ol>
-      <section class="card-cure">
-        <p>Cure: {cureText(adhesive()) ?? 'by the adhesive maker’s sheet'}. Log:</p>
-        <table>
-          <tbody>
-            <For each={cureRows()}>
-              {(row) => (
-                <tr>
-                  <For each={row}>
-                    {(entry) => (
-                      <td>
-                        {entry
-                          ? `${date(entry.at).slice(5)} ${entry.temperature} °C`
-                          : `time ${blank.repeat(14)} °C`}
-                      </td>
-                    )}
-                  </For>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
-      </section>
+      <Show when={!rejected()}>
+        <ol class="card-steps">
+          <For each={steps()}>
+            {(step) => (
+              <li>
+                <span class="card-box">
+                  {props.check.done.some((one) => one.step === step) ? '✓' : blank}
+                </span>
+                {step}
+              </li>
+            )}
+          </For>
+        </ol>
+        <section class="card-cure">
+          <p>
+            Cure:{' '}
+            {(made() ? made()!.cure : cureText(adhesive())) || 'by the adhesive maker’s sheet'}.
+            Log:
+          </p>
+          <table>
+            <tbody>
+              <For each={cureRows()}>
+                {(row) => (
+                  <tr>
+                    <For each={row}>
+                      {(entry) => (
+                        <td>
+                          {entry
+                            ? `${clock(entry.at)} ${entry.temperature} °C`
+                            : `time ${blank.repeat(14)} °C`}
+                        </td>
+                      )}
+                    </For>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </section>
+      </Show>
       <section class="card-signs">
         <p>Technician</p>
         <p>Engineer{state() === 'hold' ? ' (must sign: held)' : ''}</p>
@@ -118,7 +164,7 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
       <footer>
         <p>{glossary.map(({ word, means }) => `${word}: ${means}`).join(' · ')}.</p>
         <p>
-          <For each={props.report?.flags ?? []}>{({ message }) => <>{message} </>}</For>
+          <For each={remarks()}>{(message) => <>{message} </>}</For>
           {cautions.join(' ')} Model {result()?.modelVersion ?? props.verdict?.modelVersion ?? '–'},
           check {props.check.id.slice(0, 8)}.
         </p>

@@ -1,12 +1,12 @@
 /** What the bench does with the parts: adhesive to mix, steps to tick, the log of the cure. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { usualChecklist } from '../../shared/bench-words.ts';
-import { readNumber } from '../../shared/number-entry.ts';
 import type { Adhesive, GapCheck, Joint } from '../../shared/project.ts';
+import { readQuantity } from '../../shared/quantity-entry.ts';
 import type { GapReport } from '../../shared/reports-gap.ts';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { GapCheckState } from '../state/gap-check.ts';
-import { cureText, mixText, spacerText } from './bench-text.ts';
+import { amountText, cureText, mixText, spacerText } from './bench-text.ts';
 
 export interface BenchPanelProps {
   readonly state: GapCheckState;
@@ -22,11 +22,13 @@ const clock = (iso: string): string => new Date(iso).toLocaleTimeString([], { ti
 function CureLog(props: BenchPanelProps): JSX.Element {
   const [text, setText] = createSignal('');
   const [note, setNote] = createSignal('');
-  const value = () => readNumber(text());
+  const value = () => readQuantity(text(), 'temperature');
+  const [wrong, setWrong] = createSignal<string | null>(null);
   const add = (event: Event): void => {
     event.preventDefault();
     const entry = value();
     if (!entry.ok) return;
+    setWrong(null);
     const row = { at: now(), temperature: entry.value, note: note() };
     props.state.edit(['cure'], [...props.check.cure.map((one) => ({ ...one })), row]);
     setText('');
@@ -49,7 +51,11 @@ function CureLog(props: BenchPanelProps): JSX.Element {
           inputmode="decimal"
           value={text()}
           aria-label="Temperature of the cure, °C"
-          onInput={(event) => setText(event.currentTarget.value)}
+          onInput={(event) => {
+            setText(event.currentTarget.value);
+            const entry = value();
+            setWrong(text().trim() === '' || entry.ok ? null : entry.message);
+          }}
         />{' '}
         °C
       </label>
@@ -65,12 +71,21 @@ function CureLog(props: BenchPanelProps): JSX.Element {
       <button type="submit" class="plain" disabled={!value().ok}>
         Log
       </button>
+      <Show when={wrong()}>
+        {(message) => (
+          <p class="refused" role="alert">
+            {message()}
+          </p>
+        )}
+      </Show>
     </form>
   );
 }
 
 export function BenchPanel(props: BenchPanelProps): JSX.Element {
-  const steps = (): readonly string[] => props.joint.bench?.checklist ?? usualChecklist;
+  const made = () => props.check.result?.made;
+  const steps = (): readonly string[] =>
+    made()?.steps ?? props.joint.bench?.checklist ?? usualChecklist;
   const doneAt = (step: string): string | undefined =>
     props.check.done.find((one) => one.step === step)?.at;
   const tick = (step: string, on: boolean): void => {
@@ -84,8 +99,9 @@ export function BenchPanel(props: BenchPanelProps): JSX.Element {
       <p class="gap-mix">
         Mix <b>{mixText(props.check.result, props.report)}</b>
       </p>
+      <Show when={props.report}>{(report) => <p class="units">{amountText(report())}</p>}</Show>
       <p>
-        {props.adhesive?.name}; {spacerText(props.joint)}
+        {made()?.adhesive ?? props.adhesive?.name}; {spacerText(made() ?? props.joint.bench)}
         <Show when={process()?.openTime}>{(minutes) => <>; open time {minutes()} min</>}</Show>
         <Show when={cureText(props.adhesive)}>{(cure) => <>; cure {cure()}</>}</Show>.
       </p>

@@ -57,6 +57,9 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
       />
     );
   };
+  /** Of the spacer that was there before. */
+  const [lastSize, setLastSize] = createSignal(bench().spacer?.size ?? 0.1);
+  const [crossed, setCrossed] = createSignal<string | null>(null);
   const plan = () => measuringPlan(props.joint);
   const limitOf = (key: 'bond' | 'innerBond' | 'outerBond') => bench().limits?.[key];
   const setLimit = (
@@ -66,6 +69,9 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
     const { [key]: old, ...others } = bench().limits ?? {};
     const drawn = plan()!.bonds.find((bond) => bond.key === key)!.gap;
     const whole = range && { from: drawn / 2, to: drawn * 2, ...old, ...range };
+    const rises = !whole || whole.from < whole.to;
+    setCrossed(rises ? null : `${whole.from} to ${whole.to} mm do not rise: not stored.`);
+    if (!rises) return;
     const limits = { ...others, ...(whole ? { [key]: whole } : {}) };
     set({ limits: Object.keys(limits).length > 0 ? limits : undefined });
   };
@@ -85,7 +91,8 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
             value={bench().spacer?.form ?? 'none'}
             onChoose={(form) =>
               set({
-                spacer: form === 'none' ? undefined : { form, size: bench().spacer?.size ?? 0.1 },
+                spacer:
+                  form === 'none' ? undefined : { form, size: bench().spacer?.size ?? lastSize() },
               })
             }
           />
@@ -98,7 +105,9 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
               () => spacer().size,
               'size',
               (size) => {
-                if (size !== undefined) set({ spacer: { form: spacer().form, size } });
+                if (size === undefined) return;
+                setLastSize(size);
+                set({ spacer: { form: spacer().form, size } });
               },
             )
           }
@@ -139,6 +148,13 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
           </div>
         )}
       </For>
+      <Show when={crossed()}>
+        {(message) => (
+          <p class="refused" role="alert">
+            {message()}
+          </p>
+        )}
+      </Show>
       <div class="gap-engineer-fields">
         <button
           type="button"

@@ -1,5 +1,6 @@
 /** The gap in figures, and each bond seen along its axis with the gap drawn larger than it is. */
 import { For, type JSX, Show } from 'solid-js';
+import type { GapCheck } from '../../shared/project.ts';
 import type {
   BondGap,
   GapLimits,
@@ -20,6 +21,13 @@ export const placeOf = ({ x, theta }: PlacedGap): string =>
   `${Number(x.toFixed(1))} mm from the mouth, ${Math.round(theta) % 360}°`;
 export const limitText = ({ from, to }: Pick<GapLimits, 'from' | 'to'>): string =>
   from === null || to === null ? 'no limits known' : `${from} to ${to} mm`;
+
+const whose = { engineer: 'engineer', coupons: 'coupons', spacer: 'spacers' } as const;
+/** With whoever set them. */
+const limitsText = (limits: GapLimits): string =>
+  limits.from === null || limits.to === null
+    ? limitText(limits)
+    : `${limits.from} mm (${whose[limits.fromBy!]}) to ${limits.to} mm (${whose[limits.toBy!]})`;
 
 const SIZE = 150;
 const RADIUS = 44;
@@ -136,12 +144,44 @@ export function GapFigures(props: { readonly report: GapReport }): JSX.Element {
             </table>
             <Gauge gap={gap} limits={props.report.limits[i()]!} />
             <p class="units">
-              Limits: {limitText(props.report.limits[i()]!)}. Thickest at {placeOf(gap.held.max)}{' '}
-              from the mark.
+              Limits: {limitsText(props.report.limits[i()]!)}. As held thinnest at{' '}
+              {placeOf(gap.held.min)}, thickest at {placeOf(gap.held.max)} from the mark.
             </p>
           </div>
         </section>
       )}
     </For>
+  );
+}
+
+/** Of a check that was recorded earlier: what was written down then, never computed anew. */
+export function RecordedFigures(props: {
+  readonly bonds: NonNullable<GapCheck['result']>['bonds'];
+}): JSX.Element {
+  return (
+    <table class="gap-recorded">
+      <thead>
+        <tr>
+          <th scope="col">as recorded, mm</th>
+          <th scope="col">thinnest</th>
+          <th scope="col">mean</th>
+          <th scope="col">thickest</th>
+          <th scope="col">limits</th>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.bonds}>
+          {(bond) => (
+            <tr>
+              <th scope="row">{bond.bond === 'bond' ? 'gap' : bond.bond}</th>
+              <td>{within(bond.min)}</td>
+              <td>{within(bond.mean)}</td>
+              <td>{within(bond.max)}</td>
+              <td>{limitText(bond)}</td>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
   );
 }

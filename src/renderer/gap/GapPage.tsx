@@ -1,5 +1,5 @@
 /** Gap check: may this tube and this sleeve be bonded? For the technician at the bench. */
-import { createMemo, For, type JSX, Show } from 'solid-js';
+import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import { glossary } from '../../shared/bench-words.ts';
 import { checksCsv, readingsCsv } from '../../shared/gap-records.ts';
 import { findMistakes } from '../../shared/measured-mistakes.ts';
@@ -14,8 +14,9 @@ import type { GapCheckState } from '../state/gap-check.ts';
 import type { KeptChecks } from '../state/kept-checks.ts';
 import { BenchCard } from './BenchCard.tsx';
 import { BenchPanel } from './BenchPanel.tsx';
+import { changedSince } from './bench-text.ts';
 import { EngineerPanel } from './EngineerPanel.tsx';
-import { GapFigures } from './GapFigures.tsx';
+import { GapFigures, RecordedFigures } from './GapFigures.tsx';
 import { clock, GapHead, titleOf } from './GapHead.tsx';
 import { ReadCsvButton } from './ReadCsvButton.tsx';
 import { ReadingGrid } from './ReadingGrid.tsx';
@@ -32,6 +33,7 @@ export interface GapPageProps {
 
 export function GapPage(props: GapPageProps): JSX.Element {
   const check = () => props.state.current();
+  const [places, setPlaces] = createSignal(false);
   const fixed = (): boolean => check()?.recorded !== undefined;
   const mistakes = createMemo(() => findMistakes(props.joint, check()?.surfaces ?? []));
   const adhesive = () => props.project.adhesives.find(({ id }) => id === props.joint.adhesive);
@@ -79,7 +81,16 @@ export function GapPage(props: GapPageProps): JSX.Element {
                 Measure both at every station and clocking. Stations count from the mouth of the
                 sleeve; on the tube, from the line that stands at the mouth when it is home.
               </p>
-              <button type="button" class="plain is-first" onClick={() => props.state.begin()}>
+              <button
+                type="button"
+                class="plain is-first"
+                onClick={() => {
+                  props.state.begin();
+                  queueMicrotask(() =>
+                    document.querySelector<HTMLInputElement>('input.reading')?.focus(),
+                  );
+                }}
+              >
                 Start measuring
               </button>
             </div>
@@ -95,6 +106,7 @@ export function GapPage(props: GapPageProps): JSX.Element {
                       instruments={instrumentsOf(props.project)}
                       mistakes={mistakes().filter((found) => found.surface === surface.surface)}
                       fixed={fixed()}
+                      places={places() && !fixed()}
                       onRead={(i, j, value) => props.state.read(k(), [i, j], value)}
                       onConfirm={(i, j) => props.state.confirm(k(), [i, j])}
                       onStation={(i, x) => props.state.edit(['surfaces', k(), 'stations', i], x)}
@@ -113,6 +125,16 @@ export function GapPage(props: GapPageProps): JSX.Element {
                 </For>
                 <div class="gap-tools">
                   <Show when={!fixed()}>
+                    <button
+                      type="button"
+                      class="link"
+                      aria-pressed={places()}
+                      onClick={() => setPlaces(!places())}
+                    >
+                      {places()
+                        ? 'Stations and clockings are right'
+                        : 'Change stations and clockings'}
+                    </button>
                     <ReadCsvButton
                       read={(text) =>
                         readMeasuredCsv(text, props.joint, instrumentsOf(props.project))
@@ -142,7 +164,16 @@ export function GapPage(props: GapPageProps): JSX.Element {
                   verdict={props.state.verdict()}
                   report={props.state.report()}
                   job={props.state.job}
+                  changed={changedSince(one().result, props.joint)}
                 />
+                <Show when={!props.state.fits()}>
+                  <p class="gap-reason" role="status">
+                    The joint was changed since: other parts or places are to be measured.{' '}
+                    <button type="button" class="plain" onClick={() => props.state.carryOver()}>
+                      Go on with what still fits
+                    </button>
+                  </p>
+                </Show>
                 <Show when={!fixed() && props.state.refusal()}>
                   {(error) => (
                     <p class="refused" role="alert">
@@ -172,8 +203,15 @@ export function GapPage(props: GapPageProps): JSX.Element {
                     Print card
                   </button>
                 </div>
-                <Show when={props.state.report()}>
-                  {(report) => <GapFigures report={report()} />}
+                <Show
+                  when={props.state.report()}
+                  fallback={
+                    <Show when={one().result}>
+                      {(result) => <RecordedFigures bonds={result().bonds} />}
+                    </Show>
+                  }
+                >
+                  {(report) => <GapFigures report={props.state.verdict()?.gap ?? report()} />}
                 </Show>
                 <BenchPanel
                   state={props.state}

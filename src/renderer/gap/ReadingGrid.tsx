@@ -17,10 +17,22 @@ export interface ReadingGridProps {
   readonly fixed: boolean;
   readonly onRead: (station: number, clocking: number, value: number | null) => void;
   readonly onConfirm: (station: number, clocking: number) => void;
-  readonly onInstrument: (instrument: Instrument) => void;
+  readonly onInstrument: (instrument: Read) => void;
+  /** Stations and clockings can be changed: then they stand in the way of Tab from reading to reading. */
+  readonly places: boolean;
   /** Where it was read in truth. */
   readonly onStation: (station: number, x: number) => void;
   readonly onClocking: (clocking: number, angle: number) => void;
+}
+
+type Read = Pick<Instrument, 'name' | 'error' | 'repeatability'>;
+const textOf = ({ name, error, repeatability }: Read): string =>
+  `${name}, ±${error} mm, scatter ${repeatability}`;
+
+/** A cell as it is typed: what is no number stays there, with what is wrong with it. */
+interface Typed {
+  readonly text: string;
+  readonly message: string | null;
 }
 
 /** Every reading of the page, in the order of measuring. */
@@ -37,31 +49,44 @@ function moveBy(from: HTMLInputElement, steps: number): void {
 
 export function ReadingGrid(props: ReadingGridProps): JSX.Element {
   const id = createUniqueId();
-  /** What was typed and is no number, by cell. */
-  const [wrong, setWrong] = createSignal<Readonly<Record<string, string>>>({});
+  /** What is being typed, by cell. */
+  const [typing, setTyping] = createSignal<Readonly<Record<string, Typed>>>({});
+  const [pasted, setPasted] = createSignal<string | null>(null);
   const cellKey = (i: number, j: number): string => `${i} ${j}`;
-  const say = (i: number, j: number, message: string | null): void => {
-    setWrong((all) => {
+  const say = (i: number, j: number, typed: Typed | null): void => {
+    setTyping((all) => {
       const { [cellKey(i, j)]: _, ...others } = all;
-      return message === null ? others : { ...others, [cellKey(i, j)]: message };
+      return typed === null ? others : { ...others, [cellKey(i, j)]: typed };
     });
   };
+  /** What was typed is kept while it is no number yet; the reading is empty until it is one. */
   const enter = (i: number, j: number, text: string): void => {
+    setPasted(null);
     const entry = text.trim() === '' ? null : readQuantity(text, 'diameter');
-    say(i, j, entry && !entry.ok ? entry.message : null);
+    say(i, j, { text, message: entry && !entry.ok ? entry.message : null });
     props.onRead(i, j, entry?.ok ? entry.value : null);
   };
+  /** All of a block or nothing: what was read before stays where the block is empty or does not fit. */
   const paste = (event: ClipboardEvent, i: number, j: number): void => {
-    const rows = readBlock(event.clipboardData?.getData('text') ?? '');
-    if (rows.length === 1 && rows[0]!.length === 1) return;
+    const block = readBlock(event.clipboardData?.getData('text') ?? '');
+    if (block.ok && block.rows.length === 1 && block.rows[0]!.length === 1) return;
     event.preventDefault();
-    rows.forEach((row, k) => {
-      row.forEach(({ value, message }, l) => {
-        const [station, clocking] = [i + k, j + l];
-        if (station >= props.surface.stations.length) return;
-        if (clocking >= props.surface.clockings.length) return;
-        say(station, clocking, message);
-        props.onRead(station, clocking, value);
+    const { stations, clockings } = props.surface;
+    const [rows, columns] = block.ok
+      ? [block.rows.length, Math.max(...block.rows.map(({ length }) => length))]
+      : [0, 0];
+    if (!block.ok) return void setPasted(block.message);
+    if (i + rows > stations.length || j + columns > clockings.length) {
+      return void setPasted(
+        `Nothing was taken: what was pasted has ${rows} rows and ${columns} columns; from here there is room for ${stations.length - i} and ${clockings.length - j}.`,
+      );
+    }
+    setPasted(null);
+    block.rows.forEach((row, k) => {
+      row.forEach((value, l) => {
+        if (value === null) return;
+        say(i + k, j + l, null);
+        props.onRead(i + k, j + l, value);
       });
     });
   };
@@ -75,23 +100,28 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
   const mistakeAt = (i: number, j: number): Mistake | undefined =>
     props.mistakes.find(({ at }) => at !== null && at[0] === i && at[1] === j);
   const name = (): string => surfaceWords[props.surface.surface];
+  const used = (): Read => props.surface.instrument;
+  /** The one that was read with stands first where the project has it no more, or otherwise. */
+  const choices = (): readonly Read[] =>
+    props.instruments.some((one) => textOf(one) === textOf(used()))
+      ? props.instruments
+      : [used(), ...props.instruments];
 
   return (
     <section class="gap-surface" aria-label={`Diameters of ${name()}`}>
       <header>
         <h3>{name()}</h3>
-        <Choice
-          name={`Instrument for ${name()}`}
-          options={props.instruments.map((one) => ({
-            value: one.name,
-            text: `${one.name}, ±${one.error} mm`,
-          }))}
-          value={props.surface.instrument.name}
-          onChoose={(chosen) => {
-            const instrument = props.instruments.find((one) => one.name === chosen);
-            if (instrument) props.onInstrument(instrument);
-          }}
-        />
+        <Show when={!props.fixed} fallback={<span class="units">{textOf(used())}</span>}>
+          <Choice
+            name={`Instrument for ${name()}`}
+            options={choices().map((one) => ({ value: textOf(one), text: textOf(one) }))}
+            value={textOf(used())}
+            onChoose={(chosen) => {
+              const instrument = choices().find((one) => textOf(one) === chosen);
+              if (instrument) props.onInstrument(instrument);
+            }}
+          />
+        </Show>
       </header>
       <table>
         <thead>
@@ -102,13 +132,15 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
             <Index each={props.surface.clockings}>
               {(angle, j) => (
                 <th scope="col">
-                  <PlaceInput
-                    quantity="clocking"
-                    name={`Clocking ${j + 1} of ${name()}, degrees`}
-                    value={angle()}
-                    fixed={props.fixed}
-                    onPlace={(value) => props.onClocking(j, value)}
-                  />
+                  <Show when={props.places} fallback={angle()}>
+                    <PlaceInput
+                      quantity="clocking"
+                      name={`Clocking ${j + 1} of ${name()}, degrees`}
+                      value={angle()}
+                      fixed={props.fixed}
+                      onPlace={(value) => props.onClocking(j, value)}
+                    />
+                  </Show>
                   °
                 </th>
               )}
@@ -120,18 +152,21 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
             {(station, i) => (
               <tr>
                 <th scope="row">
-                  <PlaceInput
-                    quantity="station"
-                    name={`Station ${i + 1} of ${name()}, mm from the mouth`}
-                    value={station()}
-                    fixed={props.fixed}
-                    onPlace={(value) => props.onStation(i, value)}
-                  />
+                  <Show when={props.places} fallback={station()}>
+                    <PlaceInput
+                      quantity="station"
+                      name={`Station ${i + 1} of ${name()}, mm from the mouth`}
+                      value={station()}
+                      fixed={props.fixed}
+                      onPlace={(value) => props.onStation(i, value)}
+                    />
+                  </Show>
                 </th>
                 <Index each={props.surface.clockings}>
                   {(angle, j) => {
                     const stored = (): number | null => props.surface.diameters[i]?.[j] ?? null;
-                    const bad = () => wrong()[cellKey(i, j)] !== undefined;
+                    const typed = () => typing()[cellKey(i, j)];
+                    const bad = () => (typed()?.message ?? null) !== null;
                     const doubt = () => mistakeAt(i, j);
                     return (
                       <td class={bad() || doubt() ? 'is-wrong' : ''}>
@@ -145,8 +180,11 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
                           aria-label={`${name()}, ${station()} mm from the mouth, ${angle()}°`}
                           aria-invalid={bad() || doubt() ? 'true' : undefined}
                           aria-describedby={bad() || doubt() ? `${id}-notes` : undefined}
-                          value={stored() ?? ''}
+                          value={typed()?.text ?? stored() ?? ''}
                           onInput={(event) => enter(i, j, event.currentTarget.value)}
+                          onBlur={() => {
+                            if (!bad()) say(i, j, null);
+                          }}
                           onPaste={(event) => paste(event, i, j)}
                           onKeyDown={key}
                         />
@@ -160,7 +198,14 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
         </tbody>
       </table>
       <div class="gap-notes" id={`${id}-notes`} role="status">
-        <For each={Object.values(wrong())}>
+        <Show when={pasted()}>
+          {(message) => (
+            <p>
+              <Mark state="fails" /> {message()}
+            </p>
+          )}
+        </Show>
+        <For each={Object.values(typing()).flatMap(({ message }) => message ?? [])}>
           {(message) => (
             <p>
               <Mark state="fails" /> {message}

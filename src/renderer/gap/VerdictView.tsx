@@ -4,7 +4,7 @@ import { verdictWords } from '../../shared/bench-words.ts';
 import type { CheckResult, VerdictState } from '../../shared/project.ts';
 import type { MarginState } from '../../shared/reports.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
-import { count } from '../../shared/words.ts';
+import { count, signed } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import type { Job } from '../state/job.ts';
@@ -14,6 +14,8 @@ export interface VerdictViewProps {
   readonly verdict: GapVerdict | null;
   readonly report: GapReport | null;
   readonly job: Job;
+  /** That the joint was changed since the verdict was recorded. */
+  readonly changed: string | null;
 }
 
 export const verdictMarks: Readonly<Record<VerdictState, MarginState>> = {
@@ -42,6 +44,14 @@ export function VerdictView(props: VerdictViewProps): JSX.Element {
     const waiting = waitingFor(props.report);
     return waiting === '' ? [] : [waiting.charAt(0).toUpperCase() + waiting.slice(1)];
   };
+  const marginText = (): string | null => {
+    const [margin, target] = props.result
+      ? [props.result.margin, props.result.targetMargin]
+      : [props.verdict?.measured?.margin ?? null, props.verdict?.targetMargin ?? 0];
+    return margin === null
+      ? null
+      : `Lowest margin at this gap: ${signed(margin)}; asked for: ${signed(target)}.`;
+  };
   const mark = (): MarginState | null => {
     const now = state();
     return now === 'unknown' ? null : verdictMarks[now];
@@ -55,6 +65,8 @@ export function VerdictView(props: VerdictViewProps): JSX.Element {
       <For each={reasons()}>
         {(text, i) => <p class={i() === 0 ? 'gap-reason' : 'gap-also'}>{text}</p>}
       </For>
+      <Show when={marginText()}>{(text) => <p class="gap-also">{text()}</p>}</Show>
+      <Show when={props.changed}>{(text) => <p class="gap-reason">{text()}</p>}</Show>
       <Show when={!props.result}>
         <JobProgress job={props.job} label="Verdict" />
       </Show>

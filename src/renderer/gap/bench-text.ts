@@ -1,7 +1,7 @@
 /** What the bench is told about adhesive and spacers, in a few words. */
-import type { Adhesive, CheckResult, Joint } from '../../shared/project.ts';
+import { lapOf } from '../../shared/convert-lap.ts';
+import type { Adhesive, Bench, CheckResult, Joint } from '../../shared/project.ts';
 import type { GapReport } from '../../shared/reports-gap.ts';
-import { figure } from '../../shared/words.ts';
 
 type Mix = NonNullable<CheckResult['mix']>;
 
@@ -13,14 +13,28 @@ const mixOf = (recorded: CheckResult | undefined, report: GapReport | null): Mix
   return { volume: mixVolume, mass: mixMass, resin, hardener };
 };
 
+/** Three figures: a ratio of 2 : 1 is to be seen in grams. */
+const grams = (value: number): string => `${Number(value.toPrecision(3))} g`;
+
 export function mixText(recorded: CheckResult | undefined, report: GapReport | null): string {
   const mix = mixOf(recorded, report);
   if (!mix) return '____';
   const { volume, mass, resin, hardener } = mix;
+  const millilitres = `${Number((volume / 1000).toPrecision(3))} ml`;
   if (resin !== null && hardener !== null) {
-    return `${figure(resin)} g resin + ${figure(hardener)} g hardener`;
+    return `${grams(resin)} resin + ${grams(hardener)} hardener`;
   }
-  return mass === null ? `${figure(volume / 1000)} ml` : `${figure(mass)} g`;
+  return mass === null ? millilitres : grams(mass);
+}
+
+/** Volume in the bonds, waste, volume and mass to mix. */
+export function amountText(report: GapReport | null): string {
+  if (!report) return '';
+  const { volume, waste, mixVolume, mixMass } = report.amounts;
+  const millilitres = (value: number): string => `${Number((value / 1000).toPrecision(3))} ml`;
+  const mass = mixMass === null ? '' : `, ${grams(mixMass)}`;
+  const drawn = report.bonds.length === 0 ? ' by the drawing' : '';
+  return `${millilitres(volume)} in the bond${drawn} × ${waste} for waste = ${millilitres(mixVolume)}${mass}`;
 }
 
 export const cureText = (adhesive: Adhesive | undefined): string | null => {
@@ -30,12 +44,28 @@ export const cureText = (adhesive: Adhesive | undefined): string | null => {
     : steps.map(({ hours, temperature }) => `${hours} h at ${temperature} °C`).join(', then ');
 };
 
-export function spacerText({ bench }: Joint): string {
-  if (bench?.spacer) {
-    const { form, size } = bench.spacer;
-    return `${form === 'wire' ? 'wire' : 'beads'} of ${size} mm in the gap`;
+/** @param made what was recorded, else the joint's bench as it is now */
+export function spacerText(made: Pick<Bench, 'spacer' | 'jigOffset'> | undefined): string {
+  const jig =
+    made?.jigOffset === undefined ? '' : `jig, off centre by ${made.jigOffset} mm at most`;
+  if (made?.spacer) {
+    const { form, size } = made.spacer;
+    const spacer = `${form === 'wire' ? 'wire' : 'beads'} of ${size} mm in the gap`;
+    return jig === '' ? spacer : `${spacer}; ${jig}`;
   }
-  return bench?.jigOffset === undefined
-    ? 'no spacer and no jig set'
-    : `jig, off centre by ${bench.jigOffset} mm at most`;
+  return jig === '' ? 'no spacer and no jig set' : jig;
 }
+
+/** The verdict is of a joint that was drawn otherwise. */
+export function changedSince(result: CheckResult | undefined, joint: Joint): string | null {
+  const made = result?.made;
+  if (!made || (made.lap === lapOf(joint) && made.overlap === joint.overlap)) return null;
+  const was = `${lapWords[made.lap] ?? made.lap}, overlap ${made.overlap} mm`;
+  return `The joint was changed since: this verdict is of a ${was}. Measure again.`;
+}
+
+const lapWords: Readonly<Record<string, string>> = {
+  socket: 'single lap in a socket',
+  spigot: 'single lap over a spigot',
+  'sleeve-double': 'double lap',
+};

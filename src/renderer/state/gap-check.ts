@@ -11,12 +11,15 @@ import {
   on,
   onCleanup,
 } from 'solid-js';
+import { usualChecklist } from '../../shared/bench-words.ts';
 import type { Bridge } from '../../shared/contract.ts';
+import { lapOf } from '../../shared/convert-lap.ts';
 import { emptySurfaces } from '../../shared/measured-text.ts';
 import { instrumentsOf, measuringPlan } from '../../shared/measuring-plan.ts';
-import type { GapCheck, Joint, MeasuredSurface } from '../../shared/project.ts';
+import type { GapCheck, Joint, MeasuredSurface, Project } from '../../shared/project.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
+import { cureText } from '../gap/bench-text.ts';
 import { makeLatest } from '../latest.ts';
 import { makeSettle } from '../settle.ts';
 import { createJob, type Job } from './job.ts';
@@ -29,6 +32,10 @@ export interface GapCheckState {
   choose(id: string): void;
   /** A new check; with the readings of another one when that is given. */
   begin(from?: Pick<GapCheck, 'surfaces' | 'tubeSerial' | 'sleeveSerial'>): void;
+  /** False where the joint has other surfaces than the check, or is shorter than where it was read. */
+  readonly fits: Accessor<boolean>;
+  /** A new check with what still fits the joint; the old one stays as it is. */
+  carryOver(): void;
   /** Surfaces read from a file: into this check where they are not read yet, else into a new one. */
   takeIn(surfaces: readonly MeasuredSurface[]): void;
   /** Changes the check on the page; of one that is recorded only what goes on after the verdict. */
@@ -69,6 +76,37 @@ const isRead = ({ diameters }: MeasuredSurface): boolean =>
 const clash = (here: readonly MeasuredSurface[], file: readonly MeasuredSurface[]): boolean =>
   here.some((old) => isRead(old) && file.some(({ surface }) => surface === old.surface));
 
+function fitsJoint(surfaces: readonly MeasuredSurface[], joint: Joint): boolean {
+  const plan = measuringPlan(joint);
+  return (
+    plan === null ||
+    (surfaces.length === plan.surfaces.length &&
+      plan.surfaces.every(({ surface }) => surfaces.some((one) => one.surface === surface)) &&
+      surfaces.every(({ stations }) => stations.every((x) => x <= joint.overlap)))
+  );
+}
+
+/** Readings within the overlap of surfaces that the joint still has; the others empty. */
+const carried = (
+  old: readonly MeasuredSurface[],
+  { overlap }: Joint,
+  empty: readonly MeasuredSurface[],
+): MeasuredSurface[] =>
+  empty.map((fresh) => {
+    const known = old.find(({ surface }) => surface === fresh.surface);
+    const kept = known?.stations.flatMap((x, i) => (x <= overlap ? [i] : [])) ?? [];
+    if (!known || kept.length === 0) return plainOf(fresh);
+    const { confirmed = [], ...rest } = plainOf(known);
+    return {
+      ...rest,
+      stations: kept.map((i) => known.stations[i]!),
+      diameters: kept.map((i) => [...known.diameters[i]!]),
+      confirmed: confirmed.flatMap(([i, j]): [number, number][] =>
+        kept.includes(i) ? [[kept.indexOf(i), j]] : [],
+      ),
+    };
+  });
+
 /** Bonding and cure go on after the verdict; each entry has its own time. */
 const goesOn = ([head]: Path): boolean => head === 'done' || head === 'cure';
 const timeNow = (): string => new Date().toISOString();
@@ -80,7 +118,26 @@ const mixOf = ({ mixVolume, mixMass, resin, hardener }: GapReport['amounts']) =>
   hardener,
 });
 
-function resultOf({ state, reasons, gap, measured, targetMargin, modelVersion }: GapVerdict) {
+function madeOf(document: Project, joint: Joint, { gap, guarded }: GapVerdict) {
+  const adhesive = document.adhesives.find(({ id }) => id === joint.adhesive);
+  const { spacer, jigOffset, checklist } = joint.bench ?? {};
+  const openTime = adhesive?.process?.openTime;
+  return plainOf({
+    lap: lapOf(joint),
+    overlap: joint.overlap,
+    adhesive: adhesive?.name ?? '',
+    spacer,
+    jigOffset,
+    openTime,
+    cure: cureText(adhesive) ?? '',
+    steps: checklist ?? usualChecklist,
+    remarks: gap.flags.map(({ message }) => message),
+    guarded: guarded?.margin ?? null,
+  });
+}
+
+function resultOf(document: Project, joint: Joint, verdict: GapVerdict) {
+  const { state, reasons, gap, measured, targetMargin, modelVersion } = verdict;
   if (state === 'unknown') return null;
   return {
     verdict: state,
@@ -93,6 +150,7 @@ function resultOf({ state, reasons, gap, measured, targetMargin, modelVersion }:
       from: gap.limits[i]!.from,
       to: gap.limits[i]!.to,
     })),
+    made: madeOf(document, joint, verdict),
     mix: mixOf(gap.amounts),
     margin: measured?.margin ?? null,
     targetMargin,
@@ -150,6 +208,7 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
     const { adhesives, loadCases, conditions, settings, adherends, plies } = document;
     return JSON.stringify([
       one,
+      [current()?.id, current()?.recorded],
       current()?.surfaces ?? [],
       [adhesives, loadCases, conditions, settings, adherends, plies],
     ]);
@@ -231,6 +290,20 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
       setChosen(check.id);
       keep();
     },
+    fits: () => {
+      const one = joint();
+      const check = current();
+      return !one || !check || check.recorded !== undefined || fitsJoint(check.surfaces, one);
+    },
+    carryOver() {
+      const document = project.document();
+      const one = joint();
+      const check = current();
+      if (!document || !one || !check) return;
+      const surfaces = carried(check.surfaces, one, emptySurfaces(one, instrumentsOf(document)));
+      const { tubeSerial, sleeveSerial } = check;
+      this.begin({ surfaces, tubeSerial, sleeveSerial });
+    },
     takeIn(surfaces) {
       const document = project.document();
       const one = joint();
@@ -267,7 +340,8 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
     keepTrouble,
     record() {
       const found = verdict();
-      const result = found && resultOf(found);
+      const [document, one] = [project.document(), joint()];
+      const result = found && document && one ? resultOf(document, one, found) : null;
       if (!found || !result) return;
       batch(() => {
         edit(['result'], result);

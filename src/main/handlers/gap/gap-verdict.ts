@@ -50,11 +50,6 @@ const measuredEnds = ({ held }: MeasuredGap): Ends => ({
   max: held.max.value,
 });
 
-const guardedEnds = (gap: MeasuredGap, spacer: number): Ends => {
-  const { from, to } = reachOf(gap, spacer);
-  return { min: from, mean: gap.held.mean.value, max: to };
-};
-
 /** The lowest margin, or why there is none, as it stands in a sentence. */
 export interface Strength {
   readonly margin: Margin | null;
@@ -119,7 +114,10 @@ const strengthUnknown = (why: string): Reason => ({
   message: `The gap is within its limits, but whether the joint is strong enough at it cannot be told: ${why}.`,
 });
 
-/** Shares of the progress: margins as measured, at the ends of the uncertainty, Monte Carlo. */
+/** Readings that leave something unseen decide nothing by themselves. */
+const UNSEEN: ReadonlySet<string> = new Set(['ovality-unseen', 'ends-bare']);
+
+/** Shares of the progress: Monte Carlo, margins as measured, at the ends of the uncertainty. */
 const TOTAL = 100;
 const PARTS = { measured: 45, guarded: 45, scatter: 10 } as const;
 
@@ -158,6 +156,12 @@ export function gapVerdict(
   const doubts = report.mistakes.filter(({ level }) => level === 'doubt').length;
   const part = (before: number, share: number, what: string) => (done: number, of: number) =>
     progress(before + (share * done) / of, TOTAL, what);
+  const scattered = gapScatter(
+    question.model,
+    SCATTER,
+    part(0, PARTS.scatter, 'uncertainty by Monte Carlo'),
+  );
+  const reaches = gaps.map((gap, i) => reachOf(gap, holding.spacer, scattered[i]!));
   const marginAt = (bonds: readonly Ends[], before: number, share: number, what: string) =>
     // Of readings in doubt no margin is worth its time.
     doubts > 0
@@ -165,29 +169,28 @@ export function gapVerdict(
       : lowestAt(resolved, project, bonds, part(before, share, what));
   const atMeasured = marginAt(
     gaps.map(measuredEnds),
-    0,
+    PARTS.scatter,
     PARTS.measured,
     'margins at the gap as measured',
   );
   const atGuarded = marginAt(
-    gaps.map((gap) => guardedEnds(gap, holding.spacer)),
-    PARTS.measured,
+    reaches.map(({ from, to }, i) => ({ min: from, mean: gaps[i]!.held.mean.value, max: to })),
+    PARTS.scatter + PARTS.measured,
     PARTS.guarded,
     'margins within the uncertainty',
   );
-  const scattered = gapScatter(
-    question.model,
-    SCATTER,
-    part(PARTS.measured + PARTS.guarded, PARTS.scatter, 'uncertainty by Monte Carlo'),
-  );
   const findings = judgeGap({
-    bonds: gaps.map((gap, i) => ({ gap, ...report.limits[i]! })),
+    bonds: gaps.map((gap, i) => {
+      const { centredMin: room, min, max } = scattered[i]!;
+      return { gap, ...report.limits[i]!, sampled: { room, min, max } };
+    }),
     holding,
     coverage: COVERAGE,
     target,
     measured: atMeasured.margin?.margin ?? null,
     guarded: atGuarded.margin?.margin ?? null,
     doubts,
+    unseen: report.flags.some(({ code }) => UNSEEN.has(code)),
   });
   const said = {
     bonds: report.bonds,
@@ -211,8 +214,10 @@ export function gapVerdict(
     unknown && doubts === 0 && reasons[0]!.state === 'accept'
       ? [strengthUnknown(unknown.why)]
       : reasons;
+  const bonds = report.bonds.map((bond, i) => ({ ...bond, reach: reaches[i]! }));
   return ok({
     ...common,
+    gap: { ...report, bonds },
     state: decided[0]!.state,
     reasons: decided,
     scatter: scattered.map(

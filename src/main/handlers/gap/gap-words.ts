@@ -40,6 +40,14 @@ const bondText = ({ bonds }: Said, bond: number | null): string =>
 const marginText = (margin: Margin | null): string =>
   margin ? `under “${caseText(margin.caseName, margin.conditionName)}”` : '';
 
+/** Both with as many digits as tell them apart. */
+function apart(value: number, target: number): string {
+  const plain = signed(value) !== signed(target);
+  const longer = (one: number): string => `${one < 0 ? '−' : '+'}${Math.abs(one).toFixed(5)}`;
+  const say = plain ? signed : longer;
+  return `${say(value)}, below the ${say(target)}`;
+}
+
 const FINER = 'Use a finer instrument, or have it decided by the engineer.';
 
 function uncertainText(finding: Finding, said: Said): string {
@@ -55,7 +63,7 @@ function uncertainText(finding: Finding, said: Said): string {
     case 'to':
       return `it cannot be told whether the gap is thin enough: ${shown} may be above ${at} mm, ${whose[said.limits[bond!]!.toBy!]}. ${FINER}`;
     default:
-      return `it cannot be told whether the joint is strong enough at this gap: within the uncertainty the margin may be ${signed(value ?? 0)}, below the ${signed(said.target)} asked for, ${marginText(said.guarded)}. ${FINER}`;
+      return `it cannot be told whether the joint is strong enough at this gap: within the uncertainty the margin may be ${apart(value ?? 0, said.target)} asked for, ${marginText(said.guarded)}. ${FINER}`;
   }
 }
 
@@ -79,11 +87,13 @@ function textOf(finding: Finding, said: Said): string {
     case 'margin':
       return value! < 0
         ? `at this gap the joint fails: its margin is ${signed(value!)} ${marginText(said.measured)}.`
-        : `at this gap the joint is not strong enough: its margin is ${signed(value!)}, below the ${signed(said.target)} asked for, ${marginText(said.measured)}.`;
+        : `at this gap the joint is not strong enough: its margin is ${apart(value!, said.target)} asked for, ${marginText(said.measured)}.`;
     case 'uncertain':
       return uncertainText(finding, said);
     case 'not-held':
       return 'nothing holds the tube off the sleeve: on one side they can touch. Use spacers or a jig, and have them set for this joint.';
+    case 'unseen':
+      return 'too little is measured to tell: an oval or an end of the joint can lie between the readings. Measure at 0°, 60° and 120°, near both ends and in the middle.';
     case 'no-range':
       return 'no gap is qualified for this adhesive: there are no coupons at any gap and no limits are set.';
   }

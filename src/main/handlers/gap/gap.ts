@@ -14,6 +14,7 @@ import type { MeasuredSurface, Project } from '../../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../../shared/reply.ts';
 import type { Flag } from '../../../shared/reports.ts';
 import type {
+  BenchAmounts,
   BondGap,
   GapReport,
   GapSpan,
@@ -67,15 +68,23 @@ const span = ({ min, mean, max }: model.Span): GapSpan => ({
   max: placed(max),
 });
 
-/** As far as the held gap can be by its uncertainty; no thinner than the spacers that the parts rest on. */
+/**
+ * As far as the held gap can be by its uncertainty; no thinner than the spacers that the parts rest on.
+ * @param sampled intervals of the Monte Carlo; where they reach further, they count
+ */
 export function reachOf(
   { held }: Pick<model.MeasuredGap, 'held'>,
   spacer: number,
+  sampled?: { readonly min: model.Interval; readonly max: model.Interval },
 ): BondGap['reach'] {
-  const thin = held.min.value - COVERAGE * held.min.standard;
+  const thin = Math.min(
+    held.min.value - COVERAGE * held.min.standard,
+    sampled?.min.low ?? Number.POSITIVE_INFINITY,
+  );
+  const thick = held.max.value + COVERAGE * held.max.standard;
   return {
     from: Math.max(thin, Math.min(spacer, held.min.value)),
-    to: held.max.value + COVERAGE * held.max.standard,
+    to: Math.max(thick, sampled?.max.high ?? thick),
   };
 }
 
@@ -141,6 +150,19 @@ function measuringFlags(
   return flags;
 }
 
+/** g: less than this is hard to weigh and to mix evenly (common practice, no source). */
+const LEAST_MIX = 5;
+
+const mixFlags = ({ mixMass, resin }: BenchAmounts): readonly Flag[] =>
+  mixMass === null || resin === null || mixMass >= LEAST_MIX
+    ? []
+    : [
+        {
+          code: 'small-mix',
+          message: `${mixMass.toFixed(2)} g are hard to weigh and to mix evenly (common practice): mix at least ${LEAST_MIX} g, and make the witness coupons of the rest.`,
+        },
+      ];
+
 const readingsLeft = ({ diameters, stations, clockings }: MeasuredSurface): number =>
   stations.length * clockings.length - diameters.flat().filter((one) => one !== null).length;
 
@@ -200,6 +222,7 @@ export function gapOf(
   });
   const adhesive = adhesiveOf(project, resolved);
   const volume = question ? gaps.reduce((sum, gap) => sum + gap.volume, 0) : drawnVolume(resolved);
+  const amounts = amountsOf(project, resolved, volume);
   const report: GapReport = {
     jointId: joint.id,
     missing,
@@ -207,10 +230,11 @@ export function gapOf(
     shapes: whole ? measured.map((surface) => shapeOf(surface, joint.overlap)) : [],
     bonds,
     limits: plan.bonds.map((bond) => limitsOf(adhesive, joint.bench, bond)),
-    amounts: amountsOf(project, resolved, volume),
+    amounts,
     flags: [
       ...limitFlags(adhesive, joint, plan.bonds),
       ...measuringFlags(project, measured, joint.overlap),
+      ...mixFlags(amounts),
     ],
   };
   return ok({ report, question: { plan, model: question }, gaps });
