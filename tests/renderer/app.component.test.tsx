@@ -40,7 +40,7 @@ describe('the start', () => {
       within(bar)
         .getAllByRole('button')
         .map((tab) => tab.textContent),
-    ).toEqual(['Joints', 'Size', 'Compare', 'Gap check']);
+    ).toEqual(['Joints', 'Size', 'Compare', 'Gap check', 'Coupons']);
   });
 
   it('says plainly what is wrong with a project that cannot be opened, and leads on', async () => {

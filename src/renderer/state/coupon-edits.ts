@@ -17,7 +17,7 @@ export interface CouponEdits {
 const plain = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
 
 /** True of a piece out of the catalog or of a joint: it can be made again at any time. */
-const isMade = ({ source }: Specimen): boolean =>
+export const isMade = ({ source }: Specimen): boolean =>
   (source.kind === 'memory' && source.text.startsWith('Sizes from memory')) ||
   (source.kind === 'typical' && source.text.startsWith('As the joint'));
 

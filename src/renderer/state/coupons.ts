@@ -39,6 +39,8 @@ export interface CouponsState {
   lookAtAll(adhesive: string | null): void;
   /** Over all sets of an adhesive; null until it is known. */
   overall(adhesive: string): { readonly correlation: Correlation | null } | null;
+  /** Of the model that answered last; null before. */
+  readonly modelVersion: Accessor<string | null>;
   readonly job: Job;
   /** Sets that are still to be worked out. */
   readonly left: Accessor<number>;
@@ -91,6 +93,7 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
   const [stopped, setStopped] = createSignal(false);
   const [known, setKnown] = createSignal<ReadonlyMap<string, Known>>(new Map());
   const [overalls, setOveralls] = createSignal<ReadonlyMap<string, Overall>>(new Map());
+  const [modelVersion, setModelVersion] = createSignal<string | null>(null);
   const job = createJob(bridge);
 
   const sets = (): readonly CouponSet[] => project.document()?.coupons?.sets ?? [];
@@ -170,6 +173,7 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
       }
       batch(() => {
         setKnown(put);
+        if (reply.ok) setModelVersion(reply.value.modelVersion);
         if (adhesive === null) return;
         const correlation = reply.ok
           ? (reply.value.adhesives.find(({ id }) => id === adhesive)?.correlation ?? null)
@@ -222,6 +226,7 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
       const found = overalls().get(adhesive);
       return found && found.key === overallKey(adhesive) ? found : null;
     },
+    modelVersion,
     job,
     left: () => stale().length,
     stopped,
