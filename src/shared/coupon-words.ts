@@ -152,9 +152,9 @@ export function correlationSentence(found: Correlation | null, of: string): stri
   }
   const { n, mean, low, high } = found;
   if (low === null || high === null) {
-    return `One result of ${of} broke at ${share(mean)} of its predicted load: one says nothing of the scatter, so nothing of the model.`;
+    return `One result, at ${share(mean)} of its predicted load: one says nothing of the scatter, so nothing of the model.`;
   }
-  const said = `${of} broke at ${share(mean)} of the predicted load on the mean of ${n}, 95 % interval ${share(low)} to ${share(high)}.`;
+  const said = `${of} broke at ${share(mean)} of the predicted load on average (${amount(n, 'results')}, 95 % interval of the mean ${share(low)} to ${share(high)}).`;
   if (low <= 1 && high >= 1) return `${said} The results show no difference from the model.`;
   return high < 1
     ? `${said} The model predicts more than they held: its loads are too high for these coupons.`

@@ -169,7 +169,9 @@ describe('the way between', () => {
     fireEvent.keyDown(window, { key: '4', ctrlKey: true });
     expect(screen.getByRole('heading', { name: 'Gap check Boom tip' })).toBeTruthy();
     fireEvent.keyDown(window, { key: '5', ctrlKey: true });
-    expect(screen.getByRole('heading', { name: 'Gap check Boom tip' })).toBeTruthy();
+    expect(screen.getByRole('heading', { name: 'Coupons' })).toBeTruthy();
+    fireEvent.keyDown(window, { key: '6', ctrlKey: true });
+    expect(screen.getByRole('heading', { name: 'Coupons' })).toBeTruthy();
   });
 
   it('goes on from the table with the joint that has the focus', async () => {

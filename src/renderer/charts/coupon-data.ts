@@ -145,8 +145,9 @@ export function agreementPlot(
     0.08,
     least || 1,
   );
-  const top = Math.max(...dots.map(({ y }) => y), 1, found?.high ?? 0);
-  const up = { low: 0, high: 1.12 * top };
+  const shown = [...dots.map(({ y }) => y), 1, found?.high ?? 1, found?.low ?? 1];
+  const air = widened(shown, 0.15, 0.1);
+  const up = { low: Math.max(0, air.low), high: air.high };
   const level = (y: number, look: DotLine['look'], text: string): DotLine => ({
     from: { x: across.low, y },
     to: { x: across.high, y },

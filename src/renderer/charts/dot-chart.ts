@@ -115,9 +115,12 @@ export function makeDotChart(canvas: HTMLCanvasElement): DotChart {
     const { ink, dots, lines, width } = picture;
     const { context, area, x, y } = painter;
     const places = dots.map((dot) => ({ x: x(dot.x), y: y(dot.y) }));
+    // Crosses last: what is kept apart is not to be hidden by what counts.
+    dots.forEach(({ apart }, i) => {
+      if (!apart) ring(context, places[i]!, ink.shear, ink.paper);
+    });
     dots.forEach(({ apart }, i) => {
       if (apart) cross(context, places[i]!, ink.fails);
-      else ring(context, places[i]!, ink.shear, ink.paper);
     });
     const labels = makeLabelSet(context);
     for (const { to, text, look } of lines) {

@@ -19,11 +19,17 @@ export interface PlanViewProps {
 
 export function PlanView(props: PlanViewProps): JSX.Element {
   const [asked, setAsked] = createSignal<CouponSet | null>(null);
+  let plan!: HTMLDivElement;
+  const remove = (id: string): void => {
+    props.edits.remove(id);
+    // The row that had the focus is gone with its button.
+    plan.closest<HTMLElement>('.coupon-page')?.focus();
+  };
   const matrix = (): JSX.Element => (
     <MatrixForm project={props.project} onMake={(planned) => props.edits.take(planned)} />
   );
   return (
-    <div class="coupon-plan">
+    <div class="coupon-plan" ref={plan}>
       <Show
         when={props.state.sets().length > 0}
         fallback={
@@ -46,7 +52,7 @@ export function PlanView(props: PlanViewProps): JSX.Element {
             props.state.show('results');
           }}
           onRemove={(set) => {
-            if (set.results.length === 0) props.edits.remove(set.id);
+            if (set.results.length === 0) remove(set.id);
             else setAsked(set);
           }}
         />
@@ -78,8 +84,9 @@ export function PlanView(props: PlanViewProps): JSX.Element {
             set={set()}
             onKeep={() => setAsked(null)}
             onRemove={() => {
-              props.edits.remove(set().id);
+              const { id } = set();
               setAsked(null);
+              remove(id);
             }}
           />
         )}

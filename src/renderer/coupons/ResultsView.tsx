@@ -16,6 +16,7 @@ import { download } from '../files.ts';
 import type { CouponEdits } from '../state/coupon-edits.ts';
 import type { CouponRows } from '../state/coupon-rows.ts';
 import type { CouponsState } from '../state/coupons.ts';
+import { AskOver, type Question } from './AskOver.tsx';
 import { plannedNumber } from './coupon-format.ts';
 import { FlagList } from './FlagList.tsx';
 import { ReadFile } from './ReadFile.tsx';
@@ -29,12 +30,6 @@ export interface ResultsViewProps {
   readonly rows: CouponRows;
   readonly set: CouponSet;
   readonly specimen: Specimen | undefined;
-}
-
-/** What is asked before anything is written over, and the answers that there are. */
-interface Question {
-  readonly words: string;
-  readonly answers: readonly { readonly text: string; readonly run: () => void }[];
 }
 
 const some = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;
@@ -59,11 +54,15 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
     setSaid('');
     setRemoved(null);
   };
+  let section!: HTMLElement;
   const answer = (run: () => void, done: string): (() => void) => {
     return () => {
+      const asked = question() !== null;
       clear();
       run();
       setSaid(done);
+      // The button that had the focus is gone: on with the next coupon.
+      if (asked) section.querySelector<HTMLElement>('tbody tr:last-child input')?.focus();
     };
   };
 
@@ -146,7 +145,7 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
   };
 
   return (
-    <section class="coupon-view" aria-label="Results">
+    <section class="coupon-view" aria-label="Results" ref={section}>
       <div class="coupon-tools">
         <p>
           <b>{inAll()}</b>
@@ -186,19 +185,8 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
           Empty CSV to fill in
         </button>
       </div>
-      <Show when={question()}>
-        {(one) => (
-          <div class="coupon-ask" role="alertdialog" aria-label="Results are there already">
-            <p>{one().words}</p>
-            <For each={one().answers}>
-              {({ text, run }) => (
-                <button type="button" class="plain" onClick={() => run()}>
-                  {text}
-                </button>
-              )}
-            </For>
-          </div>
-        )}
+      <Show when={question()} keyed>
+        {(one) => <AskOver {...one} />}
       </Show>
       <For each={errors()}>
         {({ line, message }) => (

@@ -75,25 +75,22 @@ export function createCouponRows(
     project.edit(['coupons', 'sets', place, 'results'], next);
   };
 
+  /** Of which opening the grids are: those of another project are not its own. */
+  let opened = project.opening();
   createEffect(
     on(
-      project.opening,
-      () =>
-        setGrids(
-          produce((all) => {
-            for (const key of Object.keys(all)) delete all[key];
-          }),
-        ),
-      { defer: true },
-    ),
-  );
-  createEffect(
-    on(
-      () => [id(), JSON.stringify(state.current()?.results ?? [])] as const,
-      ([set, now]) => {
-        if (set === '') return;
+      () => [project.opening(), id(), JSON.stringify(state.current()?.results ?? [])] as const,
+      ([opening, set, now]) => {
+        if (opening !== opened) {
+          opened = opening;
+          setGrids(
+            produce((all) => {
+              for (const key of Object.keys(all)) delete all[key];
+            }),
+          );
+        }
         const old = grids[set];
-        if (old && JSON.stringify(results(old)) === now) return;
+        if (set === '' || (old && JSON.stringify(results(old)) === now)) return;
         const unfinished = (old ?? []).filter(
           ({ text, stored }) => stored === null && !isEmptyRow(text),
         );
