@@ -131,6 +131,7 @@ describeInBrowser('the Coupons page', () => {
       await page.keyboard.press('Enter');
       await page.keyboard.type('4150,5');
       await page.getByText(/coupon 2: load: “4150,5” is ambiguous: write 4150.5/).waitFor(patient);
+      expect(await violations(page)).toEqual([]);
       await page.keyboard.press('Control+A');
       await page.keyboard.type('4150.5');
       await page.getByText('2 results of 18 planned').waitFor(patient);
@@ -150,7 +151,9 @@ describeInBrowser('the Coupons page', () => {
       await readFile(page, 'eighteen.csv', csvOf(thirds));
       await page.getByText('18 results stood here already.').waitFor(patient);
       await readFile(page, 'other.csv', 'coupon,batch,load_n\n3,B,4000\n19,C,4100\n');
-      await page.getByText(/1 coupon of it stands here with other figures: 3/).waitFor(patient);
+      await page.getByText('1 coupon is here already with other figures: 3.').waitFor(patient);
+      await shot(page, 'question-light');
+      expect(await violations(page)).toEqual([]);
       await page.getByRole('button', { name: 'Take in nothing' }).click();
       await page.getByText('18 results of 18 planned').waitFor(patient);
 
@@ -183,7 +186,14 @@ describeInBrowser('the Coupons page', () => {
       // A set with results is not removed unasked.
       await view(page, 'Plan');
       await page.getByRole('button', { name: /^Remove set/ }).click();
+      expect(await violations(page)).toEqual([]);
       await page.getByRole('button', { name: 'Keep the set' }).click();
+      await page.getByText('One more set', { exact: true }).click();
+      await page.getByText('Sets by the matrix', { exact: true }).click();
+      await page.getByLabel('Batches', { exact: true }).fill('2,5');
+      await shot(page, 'plan-open-light');
+      expect(await violations(page)).toEqual([]);
+      expect(await fits(page)).toBe(true);
       expect(await page.locator('.coupon-sets tbody tr').count()).toBe(1);
       expect(app.problems).toEqual([]);
     } finally {

@@ -285,11 +285,11 @@ describe('results', () => {
     readFile('coupon,batch,load_n\n1,A,4100\n2,A,4200\n');
     await screen.findByText(/1 result taken in. 1 result stood here already./);
     readFile('coupon,batch,load_n\n1,A,4999\n3,A,4300\n');
-    await screen.findByText(/1 coupon of it stands here with other figures: 1/);
-    click('Leave mine, take in the other 1');
+    await screen.findByText('1 coupon is here already with other figures: 1.');
+    click('Leave what is here, take in 1 other');
     await waitFor(() => expect(results().map(({ load }) => load)).toEqual([4100, 4200, 4300]));
     readFile('coupon,batch,load_n\n1,A,4999\n4,A,4400\n');
-    await screen.findByText(/stands here with other figures/);
+    await screen.findByText(/is here already with other figures/);
     click('Replace it');
     await waitFor(() =>
       expect(results().map(({ load }) => load)).toEqual([4999, 4200, 4300, 4400]),
@@ -379,7 +379,9 @@ describe('measured over predicted', () => {
     expect(page()).toContain('multiply the strengths that set the mode');
     expect(page()).toContain('Nothing is changed by itself.');
     const plot = screen.getByRole('img', { name: /^Measured over predicted load of 19 coupons/ });
-    expect(plot.getAttribute('aria-label')).toContain('1 of them are kept apart');
+    expect(plot.getAttribute('aria-label')).toContain(
+      '1 of them is kept apart and drawn as a cross',
+    );
     fireEvent.click(screen.getByRole('radio', { name: 'temperature' }));
     expect(screen.getByRole('img', { name: /against temperature/ })).toBeTruthy();
   });
@@ -441,7 +443,49 @@ describe('what goes wrong', () => {
     expect(await screen.findByText(why)).toBeTruthy();
   });
 
-  it('says that it is at work, and puts the old project away with its rows', async () => {
+  it('can be stopped, and goes on', async () => {
+    bridge = makeFakeBridge(projectWith([], []));
+    let isStopped = false;
+    const answer = (input: { document: unknown }) =>
+      ok(makeCouponsReport(input.document as Project));
+    bridge.answer('project.coupons', (input) =>
+      isStopped ? refuse('stopped', '', 'stopped') : answer(input),
+    );
+    bridge.answer('job.stop', () => {
+      isStopped = true;
+      return ok({ stopped: true });
+    });
+    render(() => <App bridge={bridge} />);
+    await screen.findByRole('heading', { name: 'Test frame' });
+    bridge.hold();
+    fireEvent.keyDown(window, { key: '5', ctrlKey: true });
+    fireEvent.click(await screen.findByRole('button', { name: 'Stop: Coupons' }));
+    isStopped = true;
+    await bridge.release();
+    await screen.findByText(/^Stopped; 2 sets are not worked out\./);
+    isStopped = false;
+    click('Go on');
+    await waitFor(() => expect(page().match(/8\.00 kN/g)).not.toBeNull());
+    expect(page()).not.toContain('Stopped');
+  });
+
+  it('is put away with the project: rows that were typed are not those of the next one', async () => {
+    await open(projectWith([]));
+    view('Results');
+    type(cell('row 1', 'load, N'), 'four');
+    const other = JSON.stringify(projectWith(eighteen.slice(0, 1)));
+    const input = screen.getByLabelText('Open a project file');
+    const file = Object.assign(new File([other], 'b.json'), { text: async () => other });
+    Object.defineProperty(input, 'files', { value: [file], configurable: true });
+    fireEvent.change(input);
+    await screen.findByRole('heading', { name: 'Test frame' });
+    fireEvent.keyDown(window, { key: '5', ctrlKey: true });
+    view('Results');
+    expect(cell('coupon 1', 'load, N').value).toBe('4123');
+    expect(page()).not.toContain('four');
+  });
+
+  it('says that it is at work', async () => {
     await open(projectWith(eighteen));
     bridge.hold();
     view('Statistics');

@@ -188,7 +188,12 @@ export function agreementAlt(lines: readonly SetLine[], against: Against): strin
   const { text, unit } = againstWords[against];
   const span = (list: readonly number[]): string =>
     `${figure(Math.min(...list))} to ${figure(Math.max(...list))}`;
-  const crosses = apart === 0 ? '' : ` ${apart} of them are kept apart and drawn as crosses.`;
+  const crosses =
+    apart === 0
+      ? ''
+      : apart === 1
+        ? ' 1 of them is kept apart and drawn as a cross.'
+        : ` ${apart} of them are kept apart and drawn as crosses.`;
   return `Measured over predicted load of ${drawn.length} coupons against ${text}: ${span(ratios)}, at ${span(places)} ${unit}.${crosses}`;
 }
 

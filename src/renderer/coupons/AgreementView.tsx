@@ -168,9 +168,9 @@ export function AgreementView(props: AgreementViewProps): JSX.Element {
               when={predicted().load !== null}
               fallback={`No prediction for the set by its drawing: ${sentence(predicted().why)}`}
             >
-              The set by its drawing is expected to hold {loadText(predicted().load!)}, then to fail
-              by {predicted().mode}. Each coupon is predicted at the gap, overlap and width that
-              were measured of it.
+              The set by its drawing is expected to fail at {loadText(predicted().load!)} (
+              {predicted().mode}). Each coupon is predicted at the gap, overlap and width that were
+              measured of it.
             </Show>
           </p>
           <Show when={isKnown() && calibrationText(found())}>

@@ -46,6 +46,16 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
   const specimen = () => props.state.specimens().find(({ id }) => id === current()?.specimen);
   const report = () => (current() ? props.state.report(current()!.id) : null);
   const refusal = () => (current() ? props.state.refusal(current()!.id) : null);
+  /** Sets by name, with the adhesive where there are several. */
+  const setOptions = () => {
+    const sets = props.state.sets();
+    const isMixed = new Set(sets.map(({ adhesive }) => adhesive)).size > 1;
+    return sets.map(({ id, name, results, adhesive }) => {
+      const glue = isMixed ? props.project.adhesives.find((one) => one.id === adhesive)?.name : '';
+      const tail = [glue, results.length === 0 ? 'no results' : ''].filter(Boolean).join(', ');
+      return { value: id, text: tail === '' ? name : `${name} (${tail})` };
+    });
+  };
   /** Without a set there is nothing but the plan. */
   const view = (): CouponView => (current() ? props.state.view() : 'plan');
 
@@ -74,10 +84,7 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
                 <Choice
                   name="Set"
                   class="joint-choice"
-                  options={props.state.sets().map(({ id, name, results }) => ({
-                    value: id,
-                    text: results.length === 0 ? `${name} (no results)` : name,
-                  }))}
+                  options={setOptions()}
                   value={set().id}
                   onChoose={props.state.choose}
                 />

@@ -1,5 +1,5 @@
 /** The results of a set, typed or pasted: a row for each coupon, one more for the next. */
-import { createUniqueId, For, Index, type JSX, Show } from 'solid-js';
+import { createMemo, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
 import { isEmptyRow, readCouponBlock } from '../../shared/coupon-text.ts';
 import type { CouponSetReport } from '../../shared/reports-coupons.ts';
 import { figure } from '../../shared/words.ts';
@@ -36,16 +36,16 @@ const key = (event: KeyboardEvent & { currentTarget: HTMLInputElement }): void =
 
 export function ResultGrid(props: ResultGridProps): JSX.Element {
   const id = createUniqueId();
-  /** The report's line of a row; none where the row has moved on since. */
-  const lineOf = (row: GridRow, i: number) => {
-    if (!row.stored) return null;
-    const place = props.rows
-      .rows()
-      .slice(0, i)
-      .filter(({ stored }) => stored !== null).length;
-    const line = props.report?.lines[place];
-    return line?.coupon === row.stored.coupon && line.load === row.stored.load ? line : null;
-  };
+  /** The report's line of each row; none where the row has moved on since. */
+  const lines = createMemo(() => {
+    let place = 0;
+    return props.rows.rows().map(({ stored }) => {
+      if (!stored) return null;
+      const line = props.report?.lines[place];
+      place += 1;
+      return line?.coupon === stored.coupon && line.load === stored.load ? line : null;
+    });
+  });
   const name = (row: GridRow, i: number): string =>
     row.text.coupon.trim() === '' ? `row ${i + 1}` : `coupon ${row.text.coupon.trim()}`;
   const paste = (event: ClipboardEvent, row: number, column: number): void => {
@@ -55,11 +55,12 @@ export function ResultGrid(props: ResultGridProps): JSX.Element {
     event.preventDefault();
     props.onPaste(text, row, column);
   };
-  const wrongRows = () =>
+  const wrongRows = createMemo(() =>
     props.rows.rows().flatMap((row, i) => {
       const errors = props.rows.errors(row);
       return errors.length > 0 ? [{ row, i, errors }] : [];
-    });
+    }),
+  );
   const headOf = (column: string): string =>
     props.columns.find((one) => one.column === column)?.head.toLowerCase() ?? column;
 
@@ -94,8 +95,8 @@ export function ResultGrid(props: ResultGridProps): JSX.Element {
         <tbody>
           <Index each={props.rows.rows()}>
             {(row, i) => {
-              const line = () => lineOf(row(), i);
-              const errors = () => props.rows.errors(row());
+              const line = createMemo(() => lines()[i] ?? null);
+              const errors = createMemo(() => props.rows.errors(row()));
               return (
                 <tr classList={{ 'is-apart': line()?.apart != null }}>
                   <For each={props.columns}>

@@ -79,23 +79,24 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
       return;
     }
     const list = clashes.map(({ coupon }) => coupon).join(', ');
+    const which = list.length > 80 ? `${list.slice(0, 80)} …` : list;
+    const [n, others] = [clashes.length, fresh.length];
+    const leave = {
+      text: `Leave what is here, take in ${others} ${others === 1 ? 'other' : 'others'}`,
+      run: answer(() => props.rows.append(fresh), `${some(others, 'result')} taken in.`),
+    };
+    const replace = answer(
+      () => {
+        props.rows.replace(clashes);
+        props.rows.append(fresh);
+      },
+      `${some(n, 'result')} replaced, ${others} taken in.`,
+    );
     setQuestion({
-      words: `${some(clashes.length, 'coupon')} of it ${clashes.length === 1 ? 'stands' : 'stand'} here with other figures: ${list.length > 80 ? `${list.slice(0, 80)} …` : list}.`,
+      words: `${some(n, 'coupon')} ${n === 1 ? 'is' : 'are'} here already with other figures: ${which}.`,
       answers: [
-        {
-          text: `Leave mine, take in the other ${fresh.length}`,
-          run: answer(() => props.rows.append(fresh), `${some(fresh.length, 'result')} taken in.`),
-        },
-        {
-          text: `Replace ${clashes.length === 1 ? 'it' : `those ${clashes.length}`}`,
-          run: answer(
-            () => {
-              props.rows.replace(clashes);
-              props.rows.append(fresh);
-            },
-            `${some(clashes.length, 'result')} replaced, ${fresh.length} taken in.`,
-          ),
-        },
+        ...(others > 0 ? [leave] : []),
+        { text: `Replace ${n === 1 ? 'it' : `those ${n}`}`, run: replace },
         { text: 'Take in nothing', run: answer(() => {}, 'Nothing was taken in.') },
       ],
     });

@@ -2,6 +2,7 @@
 import { For, type JSX, Show } from 'solid-js';
 import type { CouponSet } from '../../shared/project-coupons.ts';
 import { environment, sentence } from '../../shared/words.ts';
+import { Mark } from '../parts/Mark.tsx';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
 import type { CouponsState } from '../state/coupons.ts';
 import { areaText, loadText, plannedNumber, plannedText } from './coupon-format.ts';
@@ -23,6 +24,8 @@ function Row(props: SetTableProps & { readonly set: CouponSet }): JSX.Element {
     if (refusal) return refusal.message;
     return predicted()?.load === null ? predicted()!.why : null;
   };
+  const offSurface = (): boolean =>
+    report()?.flags.some(({ code }) => code === 'surface-failed') ?? false;
   const inText = (): string => {
     const [n, of] = [props.set.results.length, plannedNumber(props.set)];
     return of === 0 ? String(n) : `${n} of ${of}`;
@@ -70,9 +73,13 @@ function Row(props: SetTableProps & { readonly set: CouponSet }): JSX.Element {
         <button
           type="button"
           class="link"
-          aria-label={`Results of ${props.set.name}: ${inText()}`}
+          aria-label={`Results of ${props.set.name}: ${inText()}${offSurface() ? ', some came off a surface' : ''}`}
+          title={offSurface() ? 'Coupons came off a surface: see the remarks' : undefined}
           onClick={() => props.onOpen(props.set)}
         >
+          <Show when={offSurface()}>
+            <Mark state="fails" />{' '}
+          </Show>
           {inText()}
         </button>
       </td>

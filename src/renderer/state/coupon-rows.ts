@@ -2,8 +2,7 @@
  * The results of a set as they are typed. Each row keeps its text, however unfinished, and the result
  * that was last read from it: only whole results are in the document, and none is lost by a slip.
  */
-import { createEffect, on } from 'solid-js';
-import { createStore, produce } from 'solid-js/store';
+import { createEffect, createSignal, on } from 'solid-js';
 import {
   type CellError,
   type CouponColumn,
@@ -56,40 +55,45 @@ export function createCouponRows(
   state: CouponsState,
   columns: () => readonly CouponColumn[],
 ): CouponRows {
-  const [grids, setGrids] = createStore<Record<string, GridRow[]>>({});
+  // No store: rows are never changed, only put in one another's place, so that a key touches one row.
+  const [grids, setGrids] = createSignal<ReadonlyMap<string, readonly GridRow[]>>(new Map());
+  const wrong = new WeakMap<GridRow, readonly CellError[]>();
   const id = (): string => state.current()?.id ?? '';
-  const rows = (): readonly GridRow[] => grids[id()] ?? [];
+  const rows = (): readonly GridRow[] => grids().get(id()) ?? [];
   const results = (of: readonly GridRow[]): CouponResult[] =>
-    of.flatMap(({ stored }) => (stored ? [plain(stored)] : []));
+    of.flatMap(({ stored }) => (stored ? [stored] : []));
 
   const ended = (list: readonly GridRow[]): GridRow[] => {
     const last = list.at(-1);
     return last && isEmptyRow(last.text) && !last.stored ? [...list] : [...list, blank()];
   };
-  const show = (list: readonly GridRow[]): void => setGrids({ [id()]: ended(list) });
+  const show = (list: readonly GridRow[]): void =>
+    void setGrids((all) => new Map(all).set(id(), ended(list)));
+  /** As they are in the document, as a text; of the plain data, which is read much faster than the store. */
+  const written = (): string => {
+    const sets = project.plain()?.coupons?.sets ?? [];
+    return JSON.stringify(sets.find((set) => set.id === id())?.results ?? []);
+  };
   /** The document follows the rows, where a result has changed. */
   const store = (): void => {
     const place = state.sets().findIndex((set) => set.id === id());
     const next = results(rows());
-    if (place < 0 || JSON.stringify(next) === JSON.stringify(state.sets()[place]!.results)) return;
-    project.edit(['coupons', 'sets', place, 'results'], next);
+    if (place < 0 || JSON.stringify(next) === written()) return;
+    project.edit(['coupons', 'sets', place, 'results'], plain(next));
   };
 
   /** Of which opening the grids are: those of another project are not its own. */
   let opened = project.opening();
   createEffect(
     on(
-      () => [project.opening(), id(), JSON.stringify(state.current()?.results ?? [])] as const,
-      ([opening, set, now]) => {
+      () => [project.opening(), id(), project.revision()] as const,
+      ([opening, set]) => {
+        const now = written();
         if (opening !== opened) {
           opened = opening;
-          setGrids(
-            produce((all) => {
-              for (const key of Object.keys(all)) delete all[key];
-            }),
-          );
+          setGrids(new Map());
         }
-        const old = grids[set];
+        const old = grids().get(set);
         if (set === '' || (old && JSON.stringify(results(old)) === now)) return;
         const unfinished = (old ?? []).filter(
           ({ text, stored }) => stored === null && !isEmptyRow(text),
@@ -106,10 +110,13 @@ export function createCouponRows(
 
   return {
     rows,
-    errors({ text, stored }) {
-      if (isEmptyRow(text) && !stored) return [];
-      const found = readCouponRow(text);
-      return found.ok ? [] : found.errors;
+    errors(row) {
+      const known = wrong.get(row);
+      if (known) return known;
+      const found = isEmptyRow(row.text) && !row.stored ? null : readCouponRow(row.text);
+      const errors = found === null || found.ok ? [] : found.errors;
+      wrong.set(row, errors);
+      return errors;
     },
     type(row, column, typed) {
       const list = [...rows()];

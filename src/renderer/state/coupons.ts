@@ -102,13 +102,19 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
 
   /** All that the figures of a set hang on, by set. */
   const keys = createMemo((): ReadonlyMap<string, string> => {
-    const document = project.document();
+    // Plain data at every change: to read all of it from the store takes ten times as long.
+    project.revision();
+    const document = project.plain();
     if (!document || !active()) return new Map();
     const { adhesives, adherends, plies, settings } = document;
     const around = JSON.stringify([project.opening(), adhesives, adherends, plies, settings]);
-    const shapes = new Map(specimens().map((one) => [one.id, JSON.stringify(one)]));
+    const { specimens: pieces = [], sets: all = [] } = document.coupons ?? {};
+    const shapes = new Map(pieces.map((one) => [one.id, JSON.stringify(one)]));
     return new Map(
-      sets().map((set) => [set.id, `${JSON.stringify(set)}${shapes.get(set.specimen)}${around}`]),
+      all.map(({ note: _note, tested: _tested, ...set }) => [
+        set.id,
+        `${JSON.stringify(set)}${shapes.get(set.specimen)}${around}`,
+      ]),
     );
   });
   const isNew = (id: string): boolean => known().get(id)?.key === keys().get(id);
