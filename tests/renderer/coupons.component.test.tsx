@@ -227,6 +227,23 @@ describe('results', () => {
     expect(page()).toContain('1 result of 18 planned');
   });
 
+  it('have a number that is planned, which may change; day and note stand beside it', async () => {
+    await open(projectWith(eighteen));
+    view('Results');
+    type(screen.getByLabelText('Coupons planned of each batch'), '7');
+    expect(page()).toContain('18 results of 21 planned');
+    type(screen.getByLabelText('Batches planned'), '0');
+    expect(page()).toContain('It lies between 1 and 50.');
+    expect(page()).toContain('18 results of 21 planned');
+    fireEvent.change(screen.getByLabelText('Tested on'), { target: { value: '2026-03-01' } });
+    fireEvent.change(screen.getByLabelText('Note'), { target: { value: 'cleaned anew' } });
+    type(screen.getByLabelText('Batches planned'), '4');
+    await waitFor(() => expect(coupons().sets[0]!.planned).toEqual({ batches: 4, each: 7 }));
+    expect(coupons().sets[0]!.tested).toBe('2026-03-01');
+    expect(coupons().sets[0]!.note).toBe('cleaned anew');
+    expect(results()).toEqual(eighteen);
+  });
+
   it('are walked by Enter and arrows', async () => {
     await open(projectWith(eighteen.slice(0, 2)));
     view('Results');

@@ -19,6 +19,7 @@ import type { CouponsState } from '../state/coupons.ts';
 import { AskOver, type Question } from './AskOver.tsx';
 import { plannedNumber } from './coupon-format.ts';
 import { FlagList } from './FlagList.tsx';
+import { Planned } from './Planned.tsx';
 import { ReadFile } from './ReadFile.tsx';
 import { ResultGrid } from './ResultGrid.tsx';
 import { gridColumns, resultColumns } from './result-columns.ts';
@@ -155,6 +156,10 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
             <span class="units">{countedSentence(report()!.lines)}</span>
           </Show>
         </p>
+        <Planned
+          set={props.set}
+          onPlanned={(planned) => props.edits.set(props.set.id, 'planned', planned)}
+        />
         <label class="coupon-line">
           Tested on
           <input
