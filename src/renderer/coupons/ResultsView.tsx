@@ -18,7 +18,7 @@ import type { CouponRows } from '../state/coupon-rows.ts';
 import type { CouponsState } from '../state/coupons.ts';
 import { AskOver, type Question } from './AskOver.tsx';
 import { plannedNumber } from './coupon-format.ts';
-import { FlagList } from './FlagList.tsx';
+import { FlagList, isHeavy } from './FlagList.tsx';
 import { Planned } from './Planned.tsx';
 import { ReadFile } from './ReadFile.tsx';
 import { ResultGrid } from './ResultGrid.tsx';
@@ -43,6 +43,7 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
   const [removed, setRemoved] = createSignal<CouponResult | null>(null);
   const columns = () => resultColumns(props.specimen?.shape);
   const report = () => props.state.report(props.set.id);
+  const flags = () => report()?.flags ?? [];
   const refusal = () => props.state.refusal(props.set.id);
   const inAll = (): string => {
     const planned = plannedNumber(props.set);
@@ -232,6 +233,7 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
           </p>
         )}
       </Show>
+      <FlagList flags={flags().filter(isHeavy)} />
       <ResultGrid
         rows={props.rows}
         columns={columns()}
@@ -257,7 +259,7 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
           }
         />
       </label>
-      <FlagList flags={report()?.flags ?? []} />
+      <FlagList flags={flags().filter((one) => !isHeavy(one))} />
     </section>
   );
 }
