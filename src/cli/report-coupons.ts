@@ -1,5 +1,5 @@
 /** The answers of `basis` and `correlate`. */
-import { methodWords, noValueWords, restsOn, testWords } from '../shared/coupon-words.ts';
+import { becauseWords, methodWords, testWords } from '../shared/coupon-words.ts';
 import type {
   BasisLine,
   Correlation,
@@ -7,6 +7,7 @@ import type {
   CouponStatistics,
   CouponsReport,
 } from '../shared/reports-coupons.ts';
+import { restsOn } from '../shared/rests-on.ts';
 import { environment } from '../shared/words.ts';
 import { significant } from './figures.ts';
 import { type Column, paragraph, table } from './layout.ts';
@@ -56,7 +57,6 @@ function summary({ all, batches }: CouponStatistics, width: number): string {
 }
 
 function decisions({ decisions: list, batches }: CouponStatistics, width: number): string {
-  const names = batches.map(({ name }) => name);
   const columns: readonly Column[] = [
     { title: 'Decision' },
     { title: '', align: 'right' },
@@ -66,7 +66,7 @@ function decisions({ decisions: list, batches }: CouponStatistics, width: number
   return table(
     columns,
     list.map((one) => [
-      { text: testWords(one, names) },
+      { text: testWords(one, batches) },
       { text: one.statistic === null ? '' : `${one.measure} ${figure(one.statistic)}` },
       { text: figure(one.critical) },
       { text: one.says },
@@ -92,7 +92,7 @@ function values({ basis, chosen }: CouponStatistics, width: number): string {
       const [b, a] = [of(method, 'B'), of(method, 'A')];
       const isChosen = (kind: 'A' | 'B'): boolean => chosen[kind]?.method === method;
       const why =
-        b.value === null ? noValueWords(b) : a.value === null ? `A: ${noValueWords(a)}` : '';
+        b.value === null ? becauseWords(b) : a.value === null ? `A: ${becauseWords(a)}` : '';
       return [
         { text: isChosen('B') || isChosen('A') ? '>' : '' },
         { text: methodWords[method] },

@@ -14,11 +14,14 @@ import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
 import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
+import { gridColumns } from './coupons/result-columns.ts';
 import { download, fileName, fileText } from './files.ts';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { createComparison } from './state/comparison.ts';
+import { createCouponRows } from './state/coupon-rows.ts';
+import { createCoupons } from './state/coupons.ts';
 import { createGapCheck } from './state/gap-check.ts';
 import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
@@ -110,6 +113,15 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     active: onGap,
   });
   const kept = createKeptChecks(props.bridge, project, onGap);
+  const coupons = createCoupons({
+    bridge: props.bridge,
+    project,
+    active: () => workspace() === 'coupons',
+  });
+  const couponRows = createCouponRows(project, coupons, () => {
+    const piece = coupons.current()?.specimen;
+    return gridColumns(coupons.specimens().find(({ id }) => id === piece)?.shape);
+  });
 
   const openCorner = (id: string, corner: CornerMargin): void => {
     sizing.drawCorner(id, corner);
@@ -237,6 +249,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             comparison={comparison}
             gapCheck={gapCheck}
             kept={kept}
+            coupons={coupons}
+            couponRows={couponRows}
             index={current()}
             joint={currentJoint()}
             onJoint={setJointId}

@@ -4,10 +4,13 @@ import type { Bridge } from '../shared/contract.ts';
 import type { Joint } from '../shared/project.ts';
 import type { CornerMargin } from '../shared/reports.ts';
 import { ComparePage } from './compare/ComparePage.tsx';
+import { CouponsPage } from './coupons/CouponsPage.tsx';
 import { GapPage } from './gap/GapPage.tsx';
 import { JointsPage } from './joints/JointsPage.tsx';
 import { SizePage } from './size/SizePage.tsx';
 import type { Comparison } from './state/comparison.ts';
+import type { CouponRows } from './state/coupon-rows.ts';
+import type { CouponsState } from './state/coupons.ts';
 import type { GapCheckState } from './state/gap-check.ts';
 import type { JointsView } from './state/joints-view.ts';
 import type { KeptChecks } from './state/kept-checks.ts';
@@ -15,13 +18,14 @@ import type { ProjectState } from './state/project.ts';
 import type { Sizing } from './state/sizing.ts';
 import type { Theme } from './theme.ts';
 
-export type WorkspaceName = 'joints' | 'size' | 'compare' | 'gap';
+export type WorkspaceName = 'joints' | 'size' | 'compare' | 'gap' | 'coupons';
 
 export const workspaces: readonly { readonly id: WorkspaceName; readonly title: string }[] = [
   { id: 'joints', title: 'Joints' },
   { id: 'size', title: 'Size' },
   { id: 'compare', title: 'Compare' },
   { id: 'gap', title: 'Gap check' },
+  { id: 'coupons', title: 'Coupons' },
 ];
 
 export interface WorkspaceProps {
@@ -34,6 +38,8 @@ export interface WorkspaceProps {
   readonly comparison: Comparison;
   readonly gapCheck: GapCheckState;
   readonly kept: KeptChecks;
+  readonly coupons: CouponsState;
+  readonly couponRows: CouponRows;
   /** Place of the joint that is looked at; −1 when there is none. */
   readonly index: number;
   readonly joint: Joint | undefined;
@@ -105,6 +111,17 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
             />
           )}
         </Show>
+      </Match>
+      <Match when={props.name === 'coupons' && props.project.document()}>
+        {(document) => (
+          <CouponsPage
+            state={props.coupons}
+            rows={props.couponRows}
+            source={props.project}
+            project={document()}
+            theme={props.theme}
+          />
+        )}
       </Match>
     </Switch>
   );

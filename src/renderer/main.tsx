@@ -22,6 +22,9 @@ import './styles/compare-table.css';
 import './styles/find.css';
 import './styles/gap.css';
 import './styles/bench-card.css';
+import './styles/coupons.css';
+import './styles/coupon-tables.css';
+import './styles/test-sheet.css';
 import './styles/study.css';
 
 const root = document.getElementById('app');

@@ -9,6 +9,10 @@
 import type { Joint } from './project.ts';
 import type { Specimen, SpecimenShape } from './project-coupons.ts';
 
+/** Why, on the sheet for the machine. */
+export const smallLapNote =
+  'A single lap of a small size is no design allowable (ASTM D4896): its adherends bend, so that the bond peels at both ends, and the load over the area is far below the stress at the ends. It compares adhesives, surfaces and batches.';
+
 export interface StandardSpecimen {
   readonly id: string;
   readonly name: string;

@@ -40,7 +40,7 @@ describe('the start', () => {
       within(bar)
         .getAllByRole('button')
         .map((tab) => tab.textContent),
-    ).toEqual(['Joints', 'Size', 'Compare', 'Gap check']);
+    ).toEqual(['Joints', 'Size', 'Compare', 'Gap check', 'Coupons']);
   });
 
   it('says plainly what is wrong with a project that cannot be opened, and leads on', async () => {
@@ -169,7 +169,9 @@ describe('the way between', () => {
     fireEvent.keyDown(window, { key: '4', ctrlKey: true });
     expect(screen.getByRole('heading', { name: 'Gap check Boom tip' })).toBeTruthy();
     fireEvent.keyDown(window, { key: '5', ctrlKey: true });
-    expect(screen.getByRole('heading', { name: 'Gap check Boom tip' })).toBeTruthy();
+    expect(screen.getByRole('heading', { name: 'Coupons' })).toBeTruthy();
+    fireEvent.keyDown(window, { key: '6', ctrlKey: true });
+    expect(screen.getByRole('heading', { name: 'Coupons' })).toBeTruthy();
   });
 
   it('goes on from the table with the joint that has the focus', async () => {

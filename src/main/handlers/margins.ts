@@ -8,9 +8,9 @@ import { type GoverningRow, governingRows } from '../../model/margins/governing.
 import type { Question } from '../../model/margins/over-states.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
 import type { JointState } from '../../model/margins/state.ts';
-import { restsOn } from '../../shared/coupon-words.ts';
 import type { Condition, LoadCase } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
+import { restsOn } from '../../shared/rests-on.ts';
 import { environment, signed } from '../../shared/words.ts';
 import { marginState, modeLabel } from './labels.ts';
 import type { ResolvedJoint } from './resolve.ts';

@@ -1,8 +1,9 @@
 /** What a set would allow, and what is taken from coupons already: taken by a person, never by itself. */
 import { For, type JSX, Show } from 'solid-js';
-import { methodWords, restsOn } from '../../shared/coupon-words.ts';
+import { methodWords } from '../../shared/coupon-words.ts';
 import type { Allowable } from '../../shared/project.ts';
 import type { AllowableOffer, BasisMethod, CouponSetReport } from '../../shared/reports-coupons.ts';
+import { restsOn } from '../../shared/rests-on.ts';
 import { environment, figure } from '../../shared/words.ts';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
 import type { ProjectState } from '../state/project.ts';
@@ -65,11 +66,11 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
   };
 
   return (
-    <section class="allowables" aria-label="Allowables">
-      <h3>
-        {props.report.adhesive.name} at{' '}
+    <section class="coupon-block" aria-label="Allowables">
+      <h2>
+        Allowables: {props.report.adhesive.name} at{' '}
         {environment(props.report.temperature, props.report.moisture)}
-      </h3>
+      </h2>
       <Show when={props.report.notOffered}>
         {(why) => <p class="about">No allowable from this set. {why()}</p>}
       </Show>

@@ -3,6 +3,7 @@ import type { Answers, Bridge, RequestInput, RequestName } from '../../../src/sh
 import type { Project } from '../../../src/shared/project.ts';
 import { ok, type Reply, type RequestError } from '../../../src/shared/reply.ts';
 import { makeCompareReport, makeVariant } from './compare.ts';
+import { makeCouponsReport } from './coupons.ts';
 import { makeGapReport, makeGapVerdict } from './gap.ts';
 import { makeLaminateReport } from './laminate.ts';
 import { makeProject } from './project.ts';
@@ -84,6 +85,7 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     'joint.explain': (input) => ok(makeWorking({ title: `working of ${input.subject}` })),
     'joint.sweep': () => ok(makeSweep()),
     'project.compare': (input) => ok(makeCompareReport(documentOf(input), input)),
+    'project.coupons': (input) => ok(makeCouponsReport(documentOf(input))),
     'joint.variant': (input) => ok(makeVariant(documentOf(input), input)),
     'joint.size': (input) => ok(makeSizing(documentOf(input).joints[0]!)),
     'joint.sizes': (input) => ok(makeSizes(documentOf(input).joints[0]!, input.each)),

@@ -1,0 +1,62 @@
+/** A number of a question, its name read out but not seen: what stands beside it says what it is. */
+import { createUniqueId, type JSX, Show } from 'solid-js';
+import type { QuantityName } from '../../shared/quantities.ts';
+import { readQuantity } from '../../shared/quantity-entry.ts';
+
+export interface NumberBoxProps {
+  readonly name: string;
+  readonly quantity: QuantityName;
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly unit?: string;
+  /** True of what is counted. */
+  readonly whole?: boolean;
+}
+
+export function NumberBox(props: NumberBoxProps): JSX.Element {
+  const id = createUniqueId();
+  const wrong = (): string | null => {
+    const entry = readQuantity(props.text, props.quantity);
+    if (!entry.ok) return entry.message;
+    return props.whole && !Number.isInteger(entry.value) ? 'A whole number is needed here.' : null;
+  };
+  return (
+    <span class="number-box">
+      <input
+        class="figure"
+        type="text"
+        inputmode="decimal"
+        autocomplete="off"
+        spellcheck={false}
+        aria-label={props.name}
+        value={props.text}
+        aria-invalid={wrong() === null ? undefined : 'true'}
+        aria-describedby={wrong() === null ? undefined : `${id}-error`}
+        onInput={(event) => props.onText(event.currentTarget.value)}
+      />
+      <Show when={props.unit}>{(unit) => <span class="unit">{unit()}</span>}</Show>
+      <Show when={wrong()}>
+        {(words) => (
+          <span class="loose-error" id={`${id}-error`}>
+            {words()}
+          </span>
+        )}
+      </Show>
+    </span>
+  );
+}
+
+/** The number, or undefined where it is none or out of its range. */
+export const boxValue = (text: string, quantity: QuantityName): number | undefined => {
+  const entry = readQuantity(text, quantity);
+  return entry.ok ? entry.value : undefined;
+};
+
+/** A whole number that counts something. */
+export const countValue = (
+  text: string,
+  quantity: 'batchCount' | 'couponCount',
+): number | undefined => {
+  const value = boxValue(text, quantity);
+  return value !== undefined && Number.isInteger(value) ? value : undefined;
+};
