@@ -52,7 +52,11 @@ export const glossary: readonly { readonly word: string; readonly means: string 
   { word: 'typical', means: 'usual for such materials, not tested by you' },
   { word: 'IPA', means: 'isopropyl alcohol, for cleaning' },
   { word: 'water-break test', means: 'water stays a whole film on a clean surface' },
-  { word: '±', means: 'the true value is within this of the one shown, 95 times in 100' },
+  {
+    word: '±',
+    means:
+      'how far the instruments let the value be off, 95 times in 100; thinnest and thickest are guarded further by samples',
+  },
   {
     word: 'margin',
     means: 'strength to spare at this gap: 0.25 is 25 % more than is asked of the joint',

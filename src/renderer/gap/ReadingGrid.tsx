@@ -100,6 +100,16 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
   const mistakeAt = (i: number, j: number): Mistake | undefined =>
     props.mistakes.find(({ at }) => at !== null && at[0] === i && at[1] === j);
   const name = (): string => surfaceWords[props.surface.surface];
+  /** As many decimals as the finest reading of the surface, as the instrument shows them. */
+  const decimals = (): number =>
+    Math.max(
+      0,
+      ...props.surface.diameters
+        .flat()
+        .map((value) => (String(value ?? '').split('.')[1] ?? '').length),
+    );
+  const shown = (value: number | null): string =>
+    value === null ? '' : value.toFixed(Math.min(4, decimals()));
   const used = (): Read => props.surface.instrument;
   /** The one that was read with stands first where the project has it no more, or otherwise. */
   const choices = (): readonly Read[] =>
@@ -180,7 +190,7 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
                           aria-label={`${name()}, ${station()} mm from the mouth, ${angle()}°`}
                           aria-invalid={bad() || doubt() ? 'true' : undefined}
                           aria-describedby={bad() || doubt() ? `${id}-notes` : undefined}
-                          value={typed()?.text ?? stored() ?? ''}
+                          value={typed()?.text ?? shown(stored())}
                           onInput={(event) => enter(i, j, event.currentTarget.value)}
                           onBlur={() => {
                             if (!bad()) say(i, j, null);
