@@ -27,12 +27,15 @@ import {
 } from '../charts/coupon-data.ts';
 import type { Ink } from '../charts/ink.ts';
 import type { CouponsState } from '../state/coupons.ts';
+import type { ProjectState } from '../state/project.ts';
 import { loadText } from './coupon-format.ts';
 import { DotFigure } from './DotFigure.tsx';
 import { FlagList } from './FlagList.tsx';
+import { GapCurves } from './GapCurves.tsx';
 
 export interface AgreementViewProps {
   readonly state: CouponsState;
+  readonly project: ProjectState;
   readonly report: CouponSetReport;
   readonly ink: Accessor<Ink | null>;
 }
@@ -180,6 +183,9 @@ export function AgreementView(props: AgreementViewProps): JSX.Element {
                 <p>{text()}</p>
               </>
             )}
+          </Show>
+          <Show when={scope() === 'adhesive' && props.state.overall(adhesive().id)}>
+            {(all) => <GapCurves project={props.project} curves={all().gapCurves} />}
           </Show>
           <FlagList flags={props.report.flags} />
         </div>

@@ -142,7 +142,14 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
             <div classList={{ 'is-old': props.state.old(known().setId) }}>
               <Show
                 when={view() === 'statistics'}
-                fallback={<AgreementView state={props.state} report={known()} ink={ink} />}
+                fallback={
+                  <AgreementView
+                    state={props.state}
+                    project={props.source}
+                    report={known()}
+                    ink={ink}
+                  />
+                }
               >
                 <StatisticsView report={known()} ink={ink} />
                 <AllowableOffers project={props.source} report={known()} />

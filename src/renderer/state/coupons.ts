@@ -15,7 +15,7 @@ import type { Bridge } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
 import type { CouponSet, Specimen } from '../../shared/project-coupons.ts';
 import type { RequestError } from '../../shared/reply.ts';
-import type { Correlation, CouponSetReport } from '../../shared/reports-coupons.ts';
+import type { Correlation, CouponSetReport, GapCurve } from '../../shared/reports-coupons.ts';
 import { makeSettle } from '../settle.ts';
 import { createJob, type Job } from './job.ts';
 import type { ProjectState } from './project.ts';
@@ -38,7 +38,10 @@ export interface CouponsState {
   /** Says that all sets of an adhesive together are looked at; null when they are not. */
   lookAtAll(adhesive: string | null): void;
   /** Over all sets of an adhesive; null until it is known. */
-  overall(adhesive: string): { readonly correlation: Correlation | null } | null;
+  overall(adhesive: string): {
+    readonly correlation: Correlation | null;
+    readonly gapCurves: readonly GapCurve[];
+  } | null;
   /** Of the model that answered last; null before. */
   readonly modelVersion: Accessor<string | null>;
   readonly job: Job;
@@ -68,6 +71,7 @@ interface Known {
 interface Overall {
   readonly key: string;
   readonly correlation: Correlation | null;
+  readonly gapCurves: readonly GapCurve[];
 }
 
 /** The document with these sets alone: no joint is needed, and its mistakes would be in the way. */
@@ -184,7 +188,8 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
         const correlation = reply.ok
           ? (reply.value.adhesives.find(({ id }) => id === adhesive)?.correlation ?? null)
           : null;
-        setOveralls((all) => new Map(all).set(adhesive, { key: whatAll, correlation }));
+        const gapCurves = reply.ok ? reply.value.gapCurves : [];
+        setOveralls((all) => new Map(all).set(adhesive, { key: whatAll, correlation, gapCurves }));
       });
     }
   }
@@ -228,7 +233,7 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
     refusal: (id) => (isNew(id) ? (known().get(id)?.refusal ?? null) : null),
     lookAtAll: setLooked,
     overall: (adhesive) => {
-      if (ofAdhesive(adhesive).length === 0) return { correlation: null };
+      if (ofAdhesive(adhesive).length === 0) return { correlation: null, gapCurves: [] };
       const found = overalls().get(adhesive);
       return found && found.key === overallKey(adhesive) ? found : null;
     },
