@@ -231,6 +231,12 @@ export function readMeasuredCsv(
         complain(`${surface} is read with ${before.name} already: one instrument for each surface`);
       } else instrumentOf.set(surface, instrument);
     }
+    if (station != null && station > joint.overlap) {
+      complain(
+        `station_mm: ${station} mm is not within the joint: it is ${joint.overlap} mm long from the mouth`,
+      );
+      continue;
+    }
     if (station == null || clocking == null || (entry && !entry.ok)) continue;
     const readings = bySurface.get(surface) ?? [];
     const same = readings.find((one) => one.station === station && one.clocking === clocking);

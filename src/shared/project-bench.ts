@@ -126,6 +126,9 @@ const checkResult = z
       .strictObject({
         lap: z.string().max(40),
         overlap: number('overlap'),
+        drawn: text(20_000)
+          .optional()
+          .describe('Sizes, adhesive and loads as they were, to see whether they have changed.'),
         adhesive: text(120),
         spacer: benchShape.spacer,
         jigOffset: number('offset').optional(),

@@ -186,4 +186,30 @@ describeInBrowser('the Gap check page', () => {
       await app.close();
     }
   });
+
+  it('prints one page with the longest names and a reason of several lines, recorded or not', async () => {
+    const app = await openApp();
+    try {
+      const { page } = app;
+      await page.getByRole('table').first().waitFor(patient);
+      await page.keyboard.press('Control+4');
+      await page
+        .getByLabel('Joint', { exact: true })
+        .selectOption({ label: 'Boom tip to motor mount' });
+      await page.getByRole('button', { name: 'Start measuring' }).click();
+      await page.getByLabel('Tube no.').fill('T'.repeat(60));
+      await page.getByLabel('Sleeve no.').fill('S'.repeat(60));
+      await page.getByLabel('By', { exact: true }).fill('B'.repeat(80));
+      await page.getByLabel(/^tube, outside, 4 mm from the mouth, 0°/).focus();
+      await typeReadings(page, [32, 32.4]);
+      await said(page, 'Hold for engineering').waitFor(patient);
+      expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBe(1);
+      await page.getByRole('button', { name: 'Record this check' }).click();
+      await page.getByRole('button', { name: 'Measure again' }).waitFor(patient);
+      expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBe(1);
+      expect(app.problems).toEqual([]);
+    } finally {
+      await app.close();
+    }
+  });
 });

@@ -107,7 +107,12 @@ describe('readings', () => {
       expect(cell('tube, outside', 3, 0).value).toBe(text);
       expect(input.getAttribute('aria-invalid')).toBe('true');
     }
-    type(input, '32.604');
+    // Not even a change of page takes it away.
+    fireEvent.keyDown(window, { key: '1', ctrlKey: true });
+    await screen.findByRole('table');
+    fireEvent.keyDown(window, { key: '4', ctrlKey: true });
+    await waitFor(() => expect(cell('tube, outside', 3, 0).value).toBe('32.01x'));
+    type(cell('tube, outside', 3, 0), '32.604');
     await waitFor(() => expect(readings('tube-outside')[0]).toBe(32.604));
     expect(cell('tube, outside', 3, 0).value).toBe('32.604');
   });
@@ -312,7 +317,7 @@ describe('the verdict', () => {
 });
 
 describe('a joint that was changed', () => {
-  it('after the verdict is said on page and card', async () => {
+  const recorded = (lap: string, overlap: number): GapCheck => {
     const result: GapCheck['result'] = {
       verdict: 'accept',
       reason: 'All is inside.',
@@ -321,8 +326,8 @@ describe('a joint that was changed', () => {
       targetMargin: 0.25,
       modelVersion: '2',
       made: {
-        lap: 'sleeve-double',
-        overlap: 24,
+        lap,
+        overlap,
         adhesive: 'Old paste',
         spacer: { form: 'beads', size: 0.15 },
         cure: '9 h at 70 °C',
@@ -331,7 +336,7 @@ describe('a joint that was changed', () => {
         guarded: 0.3,
       },
     };
-    const old: GapCheck = {
+    return {
       id: 'old',
       joint: 'tip',
       started: '2026-03-01T08:00:00Z',
@@ -344,14 +349,30 @@ describe('a joint that was changed', () => {
       cure: [],
       result,
     };
-    bridge = makeFakeBridge(makeProject({ gapChecks: [old] }));
+  };
+
+  it('after the verdict is said on page and card', async () => {
+    bridge = makeFakeBridge(makeProject({ gapChecks: [recorded('sleeve-double', 24)] }));
     await openGap();
     fireEvent.change(screen.getByLabelText('Checks of this joint'), { target: { value: 'old' } });
     const text = 'this verdict is of a double lap, overlap 24 mm. Measure again.';
     expect(document.querySelector('.gap-verdict')!.textContent).toContain(text);
     const card = document.querySelector('.bench-card')!.textContent!;
+    for (const part of [text, 'Out of date', 'Do not bond these parts.', 'Old remark.']) {
+      expect(card).toContain(part);
+    }
+    for (const part of ['Old step', '9 h at 70 °C', 'resin', 'Not recorded']) {
+      expect(card).not.toContain(part);
+    }
+  });
+
+  it('not at all leaves the card as it was recorded, whatever the bench is today', async () => {
+    bridge = makeFakeBridge(makeProject({ gapChecks: [recorded('socket', 30)] }));
+    await openGap();
+    fireEvent.change(screen.getByLabelText('Checks of this joint'), { target: { value: 'old' } });
+    expect(document.querySelector('.gap-verdict')!.textContent).not.toContain('changed since');
+    const card = document.querySelector('.bench-card')!.textContent!;
     for (const part of [
-      text,
       'Old paste',
       'beads of 0.15 mm',
       'Old step',
@@ -360,7 +381,6 @@ describe('a joint that was changed', () => {
     ]) {
       expect(card).toContain(part);
     }
-    expect(card).not.toContain('Not recorded');
     expect(card).not.toContain('Water-break test: the film');
   });
 
@@ -545,6 +565,40 @@ describe('what the engineer sets', () => {
       stations: [5, 25],
       instrument: { name: 'Instrument 1', error: 0.005 },
     });
+  });
+});
+
+describe('the limits of a bond', () => {
+  it('are stored when both ends rise, and what is typed stays', async () => {
+    await start();
+    open('Set by the engineer');
+    const limits = () => (bridge.last('joint.gap').document as Project).joints[0]!.bench?.limits;
+    const [from, to] = [screen.getByLabelText('from'), screen.getByLabelText('to')];
+    for (const text of ['0.3', '0.37', '0.375']) {
+      type(to as HTMLInputElement, text);
+      expect(to.isConnected).toBe(true);
+      expect(to).toHaveProperty('value', text);
+    }
+    expect(screen.getByRole('alert').textContent).toBe('Give both ends: not stored yet.');
+    expect(limits()).toBeUndefined();
+    type(from as HTMLInputElement, '0.5');
+    expect(screen.getByRole('alert').textContent).toBe('0.5 to 0.375 mm do not rise: not stored.');
+    type(to as HTMLInputElement, '0.8');
+    await waitFor(() => expect(limits()).toEqual({ bond: { from: 0.5, to: 0.8 } }));
+    type(to as HTMLInputElement, '');
+    expect(from).toHaveProperty('value', '0.5');
+    expect(limits()).toEqual({ bond: { from: 0.5, to: 0.8 } });
+    type(from as HTMLInputElement, '');
+    await waitFor(() => expect(limits()).toBeUndefined());
+  });
+
+  it('are of one joint', async () => {
+    await start();
+    open('Set by the engineer');
+    type(screen.getByLabelText<HTMLInputElement>('Waste factor'), '2');
+    fireEvent.change(screen.getByLabelText('Joint'), { target: { value: 'root' } });
+    open('Set by the engineer');
+    expect(screen.getByLabelText('Waste factor')).toHaveProperty('value', '');
   });
 });
 

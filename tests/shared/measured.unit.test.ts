@@ -265,6 +265,7 @@ describe('the file of measured diameters', () => {
     [`${HEAD}tube-outside,4,0,32\ntube-outside,4,0,32\n`, 3, 'stands in line 2 already'],
     [`${HEAD}tube-outside,4,0,"32\n`, 2, 'a quotation mark is not closed'],
     [`${HEAD}tube-outside,4,0,-32\n`, 2, 'diameter_mm: It lies between 0.001 and'],
+    [`${HEAD}tube-outside,36,0,32\n`, 2, 'station_mm: 36 mm is not within the joint: it is 35 mm'],
     [`${HEAD}tube-outside,-4,0,32\n`, 2, 'station_mm: It lies between 0 and 500'],
     [`${HEAD}tube-outside,4,270,32\n`, 2, 'clocking_deg: It lies between 0 and 179.999'],
   ])('is refused with its line: %j', (text, line, message) => {

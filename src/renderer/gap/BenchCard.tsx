@@ -23,7 +23,7 @@ const mm = (value: number): string => value.toFixed(3).replace('-', '−');
 const CURE_CELLS = 8;
 /** Letters in a line of the steps, and lines that one column of the page takes. */
 const LETTERS = 88;
-const LINES = 13;
+const LINES = 14;
 /** Lines that each bond and each remark beyond the second takes from the steps. */
 const TAKEN = { bond: 2, remark: 1 } as const;
 const blank = '\u00A0';
@@ -41,7 +41,10 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
   const made = () => result()?.made;
   const steps = (): readonly string[] =>
     made()?.steps ?? props.joint.bench?.checklist ?? usualChecklist;
-  const rejected = (): boolean => state() === 'reject';
+  const changed = () => changedSince(result(), props.joint);
+  /** Nothing on the card is to invite a bond that was not judged. */
+  const rejected = (): boolean => state() === 'reject' || changed() !== null;
+  const word = (): string => (changed() ? 'Out of date' : verdictWords[state()]);
   const margin = (): string => {
     const [value, target] = [
       result() ? result()!.margin : (props.verdict?.measured?.margin ?? null),
@@ -58,7 +61,9 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
     const beside =
       TAKEN.bond * Math.max(0, bonds().length - 1) +
       TAKEN.remark * Math.max(0, remarks().length - 2);
-    return lines + beside > LINES;
+    const said =
+      Math.ceil(reason().length / LETTERS) + (props.check.recorded === undefined ? 1 : 0);
+    return lines + beside + said > LINES;
   };
   /** Two rows of four: the last entries of the log, then room for more. */
   const cureRows = () => {
@@ -78,13 +83,13 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
       </header>
       <section class="card-verdict">
         <p class="card-word">
-          <Show when={state() !== 'unknown'}>
+          <Show when={state() !== 'unknown' && !changed()}>
             <Mark state={verdictMarks[state() as keyof typeof verdictMarks]} />
           </Show>{' '}
-          {verdictWords[state()]}
+          {word()}
         </p>
         <p>{reason()}</p>
-        <Show when={changedSince(result(), props.joint)}>{(words) => <p>{words()}</p>}</Show>
+        <Show when={changed()}>{(words) => <p>{words()}</p>}</Show>
         <Show when={props.check.recorded === undefined}>
           <p>Not recorded: this card decides nothing yet.</p>
         </Show>
@@ -107,8 +112,12 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
           }
         >
           <p>
-            Mix <b>{mixText(result(), props.report)}</b> of {made()?.adhesive ?? adhesive()?.name} ·{' '}
-            {spacerText(made() ?? props.joint.bench)} · open time{' '}
+            Mix{' '}
+            <b>
+              {state() === 'unknown' ? 'when all is measured' : mixText(result(), props.report)}
+            </b>{' '}
+            of {made()?.adhesive ?? adhesive()?.name} · {spacerText(made() ?? props.joint.bench)} ·
+            open time{' '}
             <b>
               {made() ? (made()!.openTime ?? '____') : (adhesive()?.process?.openTime ?? '____')}{' '}
               min

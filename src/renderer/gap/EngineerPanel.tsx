@@ -1,5 +1,5 @@
 /** What the engineer sets for a joint at the bench: limits with the ranges found, holding, waste, steps. */
-import { createSignal, For, type JSX, Show } from 'solid-js';
+import { createSignal, For, Index, type JSX, Show } from 'solid-js';
 import { usualChecklist } from '../../shared/bench-words.ts';
 import { measuringPlan, usualWaste } from '../../shared/measuring-plan.ts';
 import type { Bench, Joint } from '../../shared/project.ts';
@@ -10,6 +10,7 @@ import { JobProgress } from '../parts/JobProgress.tsx';
 import { LooseNumber, readLoose } from '../parts/LooseNumber.tsx';
 import { Choice } from '../size/Choice.tsx';
 import { createFound, type FoundSource } from '../state/found.ts';
+import { BondLimits } from './BondLimits.tsx';
 import { Checklist } from './Checklist.tsx';
 import { Instruments } from './Instruments.tsx';
 import { PlaceList } from './PlaceList.tsx';
@@ -59,20 +60,11 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
   };
   /** Of the spacer that was there before. */
   const [lastSize, setLastSize] = createSignal(bench().spacer?.size ?? 0.1);
-  const [crossed, setCrossed] = createSignal<string | null>(null);
   const plan = () => measuringPlan(props.joint);
   const limitOf = (key: 'bond' | 'innerBond' | 'outerBond') => bench().limits?.[key];
-  const setLimit = (
-    key: 'bond' | 'innerBond' | 'outerBond',
-    range: Partial<GapRange> | undefined,
-  ): void => {
-    const { [key]: old, ...others } = bench().limits ?? {};
-    const drawn = plan()!.bonds.find((bond) => bond.key === key)!.gap;
-    const whole = range && { from: drawn / 2, to: drawn * 2, ...old, ...range };
-    const rises = !whole || whole.from < whole.to;
-    setCrossed(rises ? null : `${whole.from} to ${whole.to} mm do not rise: not stored.`);
-    if (!rises) return;
-    const limits = { ...others, ...(whole ? { [key]: whole } : {}) };
+  const setLimit = (key: 'bond' | 'innerBond' | 'outerBond', range: GapRange | undefined): void => {
+    const { [key]: _old, ...others } = bench().limits ?? {};
+    const limits = { ...others, ...(range ? { [key]: range } : {}) };
     set({ limits: Object.keys(limits).length > 0 ? limits : undefined });
   };
 
@@ -127,34 +119,15 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
           (waste) => set({ waste }),
         )}
       </div>
-      <For each={plan()?.bonds}>
-        {({ bond, key }) => (
-          <div class="gap-engineer-fields">
-            <b>Limits of the {bond}</b>
-            {field(
-              'from',
-              'gap',
-              () => limitOf(key)?.from,
-              'coupons',
-              (from) => (from === undefined ? setLimit(key, undefined) : setLimit(key, { from })),
-            )}
-            {field(
-              'to',
-              'gap',
-              () => limitOf(key)?.to,
-              'coupons',
-              (to) => (to === undefined ? setLimit(key, undefined) : setLimit(key, { to })),
-            )}
-          </div>
+      <Index each={plan()?.bonds ?? []}>
+        {(bond) => (
+          <BondLimits
+            bond={bond()}
+            stored={limitOf(bond().key)}
+            onLimits={(range) => setLimit(bond().key, range)}
+          />
         )}
-      </For>
-      <Show when={crossed()}>
-        {(message) => (
-          <p class="refused" role="alert">
-            {message()}
-          </p>
-        )}
-      </Show>
+      </Index>
       <div class="gap-engineer-fields">
         <button
           type="button"

@@ -35,7 +35,9 @@ export function GapPage(props: GapPageProps): JSX.Element {
   const check = () => props.state.current();
   const [places, setPlaces] = createSignal(false);
   const fixed = (): boolean => check()?.recorded !== undefined;
-  const mistakes = createMemo(() => findMistakes(props.joint, check()?.surfaces ?? []));
+  const mistakes = createMemo(() =>
+    fixed() ? [] : findMistakes(props.joint, check()?.surfaces ?? []),
+  );
   const adhesive = () => props.project.adhesives.find(({ id }) => id === props.joint.adhesive);
   const canRecord = (): boolean => {
     const verdict = props.state.verdict();
@@ -52,9 +54,20 @@ export function GapPage(props: GapPageProps): JSX.Element {
         {(kept) => (
           <div class="gap-offer" role="status">
             <p>
-              Measured parts from {clock(kept.at)} ({titleOf(kept.check)}) are not in this file.
+              Measured parts of{' '}
+              {props.project.joints.find(({ id }) => id === kept.check.joint)?.name ??
+                'a joint that is gone'}{' '}
+              from {clock(kept.at)} ({titleOf(kept.check)}) are not in this file.
             </p>
-            <button type="button" class="plain" onClick={() => props.kept.takeIn(kept)}>
+            <button
+              type="button"
+              class="plain"
+              onClick={() => {
+                props.kept.takeIn(kept);
+                props.onJoint(kept.check.joint);
+                props.state.choose(kept.check.id);
+              }}
+            >
               Take them in
             </button>
             <button type="button" class="plain" onClick={() => props.kept.putAway(kept)}>
@@ -103,6 +116,7 @@ export function GapPage(props: GapPageProps): JSX.Element {
                   {(surface, k) => (
                     <ReadingGrid
                       surface={surface}
+                      memory={props.state.typed(surface.surface)}
                       instruments={instrumentsOf(props.project)}
                       mistakes={mistakes().filter((found) => found.surface === surface.surface)}
                       fixed={fixed()}
@@ -248,7 +262,10 @@ export function GapPage(props: GapPageProps): JSX.Element {
         </Show>
         <div class="gap-foot">
           <Disclosure title="Set by the engineer">
-            <EngineerPanel source={props.source} joint={props.joint} />
+            {/* What is typed for one joint is not of another. */}
+            <Show when={props.joint.id} keyed>
+              {(_id) => <EngineerPanel source={props.source} joint={props.joint} />}
+            </Show>
           </Disclosure>
         </div>
       </Show>

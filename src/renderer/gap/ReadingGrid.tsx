@@ -11,6 +11,8 @@ import { PlaceInput } from './PlaceInput.tsx';
 
 export interface ReadingGridProps {
   readonly surface: MeasuredSurface;
+  /** What is typed and is no number yet outlives a change of page. */
+  readonly memory: Map<string, Typed>;
   readonly instruments: readonly Instrument[];
   readonly mistakes: readonly Mistake[];
   /** Recorded: to be looked at only. */
@@ -30,7 +32,7 @@ const textOf = ({ name, error, repeatability }: Read): string =>
   `${name}, ±${error} mm, scatter ${repeatability}`;
 
 /** A cell as it is typed: what is no number stays there, with what is wrong with it. */
-interface Typed {
+export interface Typed {
   readonly text: string;
   readonly message: string | null;
 }
@@ -50,10 +52,14 @@ function moveBy(from: HTMLInputElement, steps: number): void {
 export function ReadingGrid(props: ReadingGridProps): JSX.Element {
   const id = createUniqueId();
   /** What is being typed, by cell. */
-  const [typing, setTyping] = createSignal<Readonly<Record<string, Typed>>>({});
+  const [typing, setTyping] = createSignal<Readonly<Record<string, Typed>>>(
+    Object.fromEntries(props.memory),
+  );
   const [pasted, setPasted] = createSignal<string | null>(null);
   const cellKey = (i: number, j: number): string => `${i} ${j}`;
   const say = (i: number, j: number, typed: Typed | null): void => {
+    if (typed?.message) props.memory.set(cellKey(i, j), typed);
+    else props.memory.delete(cellKey(i, j));
     setTyping((all) => {
       const { [cellKey(i, j)]: _, ...others } = all;
       return typed === null ? others : { ...others, [cellKey(i, j)]: typed };

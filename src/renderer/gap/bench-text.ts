@@ -56,12 +56,22 @@ export function spacerText(made: Pick<Bench, 'spacer' | 'jigOffset'> | undefined
   return jig === '' ? 'no spacer and no jig set' : jig;
 }
 
+/** All of a joint that a verdict hangs on, to be compared. */
+export function drawnText(joint: Joint): string {
+  const { id: _id, name: _name, bench: _bench, sizes: _sizes, ...drawn } = joint;
+  return JSON.stringify(drawn);
+}
+
 /** The verdict is of a joint that was drawn otherwise. */
 export function changedSince(result: CheckResult | undefined, joint: Joint): string | null {
   const made = result?.made;
-  if (!made || (made.lap === lapOf(joint) && made.overlap === joint.overlap)) return null;
+  if (!made) return null;
+  const same = made.lap === lapOf(joint) && made.overlap === joint.overlap;
+  if (same && (made.drawn === undefined || made.drawn === drawnText(joint))) return null;
   const was = `${lapWords[made.lap] ?? made.lap}, overlap ${made.overlap} mm`;
-  return `The joint was changed since: this verdict is of a ${was}. Measure again.`;
+  return same
+    ? 'The joint was changed since: this verdict is of other sizes, loads or adhesive. Measure again.'
+    : `The joint was changed since: this verdict is of a ${was}. Measure again.`;
 }
 
 const lapWords: Readonly<Record<string, string>> = {

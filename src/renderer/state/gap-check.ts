@@ -19,7 +19,7 @@ import { instrumentsOf, measuringPlan } from '../../shared/measuring-plan.ts';
 import type { GapCheck, Joint, MeasuredSurface, Project } from '../../shared/project.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
-import { cureText } from '../gap/bench-text.ts';
+import { cureText, drawnText } from '../gap/bench-text.ts';
 import { makeLatest } from '../latest.ts';
 import { makeSettle } from '../settle.ts';
 import { createJob, type Job } from './job.ts';
@@ -42,6 +42,8 @@ export interface GapCheckState {
   edit(path: Path, value: unknown): void;
   /** A reading as it is typed; what was confirmed of the one before it is not of this one. */
   read(surface: number, place: ReadingPlace, value: number | null): void;
+  /** What is typed into the cells of a surface of this check and is no number yet. */
+  typed(surface: MeasuredSurface['surface']): Map<string, TypedCell>;
   /** The technician has measured again, and it is right. */
   confirm(surface: number, place: ReadingPlace): void;
   /** Of the readings as they are now; null until it is known. */
@@ -54,6 +56,11 @@ export interface GapCheckState {
   readonly keepTrouble: Accessor<string | null>;
   /** Takes the verdict down. */
   record(): void;
+}
+
+export interface TypedCell {
+  readonly text: string;
+  readonly message: string | null;
 }
 
 /** Station and clocking, from 0. */
@@ -125,6 +132,7 @@ function madeOf(document: Project, joint: Joint, { gap, guarded }: GapVerdict) {
   return plainOf({
     lap: lapOf(joint),
     overlap: joint.overlap,
+    drawn: drawnText(joint),
     adhesive: adhesive?.name ?? '',
     spacer,
     jigOffset,
@@ -174,6 +182,7 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
       null,
   );
 
+  const typing = new Map<string, Map<string, TypedCell>>();
   const [keptAt, setKeptAt] = createSignal<string | null>(null);
   const [keepTrouble, setKeepTrouble] = createSignal<string | null>(null);
   const keeping = makeLatest(
@@ -327,6 +336,12 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
           edit(['surfaces', surface, 'confirmed'], plainOf(others));
         }
       });
+    },
+    typed(surface) {
+      const key = `${current()?.id} ${surface}`;
+      const known = typing.get(key) ?? new Map<string, TypedCell>();
+      typing.set(key, known);
+      return known;
     },
     confirm(surface, [i, j]) {
       const known = current()?.surfaces[surface]?.confirmed ?? [];
