@@ -21,6 +21,7 @@ import './styles/compare.css';
 import './styles/compare-table.css';
 import './styles/find.css';
 import './styles/gap.css';
+import './styles/paper.css';
 import './styles/bench-card.css';
 import './styles/coupons.css';
 import './styles/coupon-tables.css';

@@ -139,7 +139,8 @@ export interface CouponFlag {
   readonly message: string;
 }
 
-export interface CouponSetReport {
+/** Which set is meant, of static results or of lives. */
+export interface SetHead {
   readonly setId: string;
   readonly name: string;
   readonly specimen: { readonly id: string; readonly name: string; readonly standard: string };
@@ -148,6 +149,9 @@ export interface CouponSetReport {
   readonly moisture: 'dry' | 'wet';
   /** By the drawing. */
   readonly gap: number;
+}
+
+export interface CouponSetReport extends SetHead {
   readonly overlap: number;
   /** Bonded, of all bonds together, mm². */
   readonly area: number;
@@ -203,14 +207,7 @@ export interface LifeFit {
   }[];
 }
 
-export interface LifeSetReport {
-  readonly setId: string;
-  readonly name: string;
-  readonly specimen: { readonly id: string; readonly name: string; readonly standard: string };
-  readonly adhesive: { readonly id: string; readonly name: string };
-  readonly temperature: number;
-  readonly moisture: 'dry' | 'wet';
-  readonly gap: number;
+export interface LifeSetReport extends SetHead {
   /** Lowest over highest load. */
   readonly ratio: number;
   readonly lines: readonly LifeLineReport[];

@@ -7,11 +7,11 @@ import { checksCsv, readingsCsv } from '../../src/shared/gap-records.ts';
 import { findMistakes } from '../../src/shared/measured-mistakes.ts';
 import {
   measuringTemplate,
-  readBlock,
   readMeasuredCsv,
   writeMeasuredCsv,
 } from '../../src/shared/measured-text.ts';
 import { instrumentsOf, measuringPlan, usualStations } from '../../src/shared/measuring-plan.ts';
+import { readBlock } from '../../src/shared/pasted-block.ts';
 import type { GapCheck, Joint, MeasuredSurface, Project } from '../../src/shared/project.ts';
 import { type Made, partsOf, withReading } from '../support/parts.ts';
 

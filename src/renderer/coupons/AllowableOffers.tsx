@@ -27,34 +27,11 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
   const here = (): Allowable | undefined => taken().find(isHere);
   const set = (list: readonly Allowable[]): void =>
     props.project.edit(path(), list.length > 0 ? list.map((one) => ({ ...one })) : undefined);
-  const take = ({
-    basis,
-    coupons,
-    batches,
-    method,
-    value,
-    mean,
-    ratio,
-    factor,
-  }: AllowableOffer) => {
+  const take = (offer: AllowableOffer): void => {
     const { setId, name, temperature, moisture, gap } = props.report;
-    const one: Allowable = {
-      set: setId,
-      setName: name,
-      temperature,
-      moisture,
-      gap,
-      basis,
-      coupons,
-      batches,
-      method,
-      value,
-      mean,
-      ratio,
-      factor,
-      taken: new Date().toISOString(),
-    };
-    set([...taken().filter((other) => !isHere(other)), one]);
+    const head = { set: setId, setName: name, temperature, moisture, gap };
+    const others = taken().filter((one) => !isHere(one));
+    set([...others, { ...head, ...offer, taken: new Date().toISOString() }]);
   };
   /** True where the coupons have changed since their value was taken. */
   const isOld = (one: Allowable): boolean => {

@@ -13,6 +13,7 @@ import { countedSentence } from '../../shared/coupon-words.ts';
 import type { CouponResult, CouponSet, Specimen } from '../../shared/project-coupons.ts';
 import { sentence } from '../../shared/words.ts';
 import { download } from '../files.ts';
+import { ReadFile } from '../parts/ReadFile.tsx';
 import type { CouponEdits } from '../state/coupon-edits.ts';
 import type { CouponRows } from '../state/coupon-rows.ts';
 import type { CouponsState } from '../state/coupons.ts';
@@ -20,7 +21,6 @@ import { AskOver, type Question } from './AskOver.tsx';
 import { plannedNumber } from './coupon-format.ts';
 import { FlagList, isHeavy } from './FlagList.tsx';
 import { Planned } from './Planned.tsx';
-import { ReadFile } from './ReadFile.tsx';
 import { ResultGrid } from './ResultGrid.tsx';
 import { gridColumns, resultColumns } from './result-columns.ts';
 import { sortArrived, writtenOver } from './take-in.ts';
@@ -172,7 +172,7 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
             }
           />
         </label>
-        <ReadFile onText={readText} />
+        <ReadFile label="File of coupon results" onText={readText} />
         <button
           type="button"
           class="link"

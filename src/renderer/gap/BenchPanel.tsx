@@ -3,10 +3,11 @@ import { createSignal, For, type JSX, Show } from 'solid-js';
 import { usualChecklist } from '../../shared/bench-words.ts';
 import type { Adhesive, GapCheck, Joint } from '../../shared/project.ts';
 import { readQuantity } from '../../shared/quantity-entry.ts';
+import { cureText } from '../../shared/recorded-check.ts';
 import type { GapReport } from '../../shared/reports-gap.ts';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { GapCheckState } from '../state/gap-check.ts';
-import { amountText, cureText, mixText, spacerText } from './bench-text.ts';
+import { amountText, mixText, spacerText } from './bench-text.ts';
 
 export interface BenchPanelProps {
   readonly state: GapCheckState;

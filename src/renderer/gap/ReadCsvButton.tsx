@@ -3,6 +3,7 @@ import { createSignal, For, type JSX } from 'solid-js';
 import type { MeasuredRead } from '../../shared/measured-text.ts';
 import type { MeasuredSurface } from '../../shared/project.ts';
 import { sentence } from '../../shared/words.ts';
+import { ReadFile } from '../parts/ReadFile.tsx';
 
 export interface ReadCsvButtonProps {
   readonly read: (text: string) => MeasuredRead;
@@ -10,10 +11,9 @@ export interface ReadCsvButtonProps {
 }
 
 export function ReadCsvButton(props: ReadCsvButtonProps): JSX.Element {
-  let input!: HTMLInputElement;
   const [errors, setErrors] = createSignal<readonly string[]>([]);
-  const take = async (file: File): Promise<void> => {
-    const read = props.read(await file.text());
+  const take = (text: string): void => {
+    const read = props.read(text);
     setErrors(
       read.ok ? [] : read.errors.map(({ line, message }) => `Line ${line}: ${sentence(message)}`),
     );
@@ -21,22 +21,7 @@ export function ReadCsvButton(props: ReadCsvButtonProps): JSX.Element {
   };
   return (
     <>
-      <input
-        ref={input}
-        class="hidden"
-        type="file"
-        accept=".csv,text/csv"
-        tabindex="-1"
-        aria-label="File of measured diameters"
-        onChange={(event) => {
-          const [file] = event.currentTarget.files ?? [];
-          if (file) void take(file);
-          event.currentTarget.value = '';
-        }}
-      />
-      <button type="button" class="link" onClick={() => input.click()}>
-        Read CSV …
-      </button>
+      <ReadFile label="File of measured diameters" onText={take} />
       <For each={errors()}>
         {(message) => (
           <p class="refused" role="alert">

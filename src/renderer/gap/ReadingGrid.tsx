@@ -1,7 +1,7 @@
 /** The readings of one surface: a row for each station, a column for each clocking. */
 import { createSignal, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
 import { surfaceWords } from '../../shared/bench-words.ts';
-import { readBlock } from '../../shared/measured-text.ts';
+import { readBlock } from '../../shared/pasted-block.ts';
 import type { Instrument, MeasuredSurface } from '../../shared/project.ts';
 import { readQuantity } from '../../shared/quantity-entry.ts';
 import type { Mistake } from '../../shared/reports-gap.ts';

@@ -1,23 +1,21 @@
 /** What the bench is told about adhesive and spacers, in a few words. */
-import { lapOf } from '../../shared/convert-lap.ts';
-import type { Adhesive, Bench, CheckResult, Joint } from '../../shared/project.ts';
+import type { Bench, CheckResult } from '../../shared/project.ts';
+import { mixOf } from '../../shared/recorded-check.ts';
 import type { GapReport } from '../../shared/reports-gap.ts';
 
 type Mix = NonNullable<CheckResult['mix']>;
 
 /** As it was recorded, else as it is now. */
-const mixOf = (recorded: CheckResult | undefined, report: GapReport | null): Mix | null => {
+const mixNow = (recorded: CheckResult | undefined, report: GapReport | null): Mix | null => {
   if (recorded) return recorded.mix ?? null;
-  if (!report) return null;
-  const { mixVolume, mixMass, resin, hardener } = report.amounts;
-  return { volume: mixVolume, mass: mixMass, resin, hardener };
+  return report && mixOf(report.amounts);
 };
 
 /** Three figures: a ratio of 2 : 1 is to be seen in grams. */
 const grams = (value: number): string => `${Number(value.toPrecision(3))} g`;
 
 export function mixText(recorded: CheckResult | undefined, report: GapReport | null): string {
-  const mix = mixOf(recorded, report);
+  const mix = mixNow(recorded, report);
   if (!mix) return '____';
   const { volume, mass, resin, hardener } = mix;
   const millilitres = `${Number((volume / 1000).toPrecision(3))} ml`;
@@ -37,13 +35,6 @@ export function amountText(report: GapReport | null): string {
   return `${millilitres(volume)} in the bond${drawn} × ${waste} for waste = ${millilitres(mixVolume)}${mass}`;
 }
 
-export const cureText = (adhesive: Adhesive | undefined): string | null => {
-  const steps = adhesive?.process?.cure ?? [];
-  return steps.length === 0
-    ? null
-    : steps.map(({ hours, temperature }) => `${hours} h at ${temperature} °C`).join(', then ');
-};
-
 /** @param made what was recorded, else the joint's bench as it is now */
 export function spacerText(made: Pick<Bench, 'spacer' | 'jigOffset'> | undefined): string {
   const jig =
@@ -55,27 +46,3 @@ export function spacerText(made: Pick<Bench, 'spacer' | 'jigOffset'> | undefined
   }
   return jig === '' ? 'no spacer and no jig set' : jig;
 }
-
-/** All of a joint that a verdict hangs on, to be compared. */
-export function drawnText(joint: Joint): string {
-  const { id: _id, name: _name, bench: _bench, sizes: _sizes, ...drawn } = joint;
-  return JSON.stringify(drawn);
-}
-
-/** The verdict is of a joint that was drawn otherwise. */
-export function changedSince(result: CheckResult | undefined, joint: Joint): string | null {
-  const made = result?.made;
-  if (!made) return null;
-  const same = made.lap === lapOf(joint) && made.overlap === joint.overlap;
-  if (same && (made.drawn === undefined || made.drawn === drawnText(joint))) return null;
-  const was = `${lapWords[made.lap] ?? made.lap}, overlap ${made.overlap} mm`;
-  return same
-    ? 'The joint was changed since: this verdict is of other sizes, loads or adhesive. Measure again.'
-    : `The joint was changed since: this verdict is of a ${was}. Measure again.`;
-}
-
-const lapWords: Readonly<Record<string, string>> = {
-  socket: 'single lap in a socket',
-  spigot: 'single lap over a spigot',
-  'sleeve-double': 'double lap',
-};

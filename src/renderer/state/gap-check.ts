@@ -11,15 +11,14 @@ import {
   on,
   onCleanup,
 } from 'solid-js';
-import { usualChecklist } from '../../shared/bench-words.ts';
+import { carried, clash, fitsJoint } from '../../shared/carried-surfaces.ts';
 import type { Bridge } from '../../shared/contract.ts';
-import { lapOf } from '../../shared/convert-lap.ts';
 import { emptySurfaces } from '../../shared/measured-text.ts';
 import { instrumentsOf, measuringPlan } from '../../shared/measuring-plan.ts';
-import type { GapCheck, Joint, MeasuredSurface, Project } from '../../shared/project.ts';
+import type { GapCheck, Joint, MeasuredSurface } from '../../shared/project.ts';
+import { resultOf } from '../../shared/recorded-check.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
-import { cureText, drawnText } from '../gap/bench-text.ts';
 import { makeLatest } from '../latest.ts';
 import { makeSettle } from '../settle.ts';
 import { createJob, type Job } from './job.ts';
@@ -77,94 +76,9 @@ export interface GapCheckSource {
 const QUIET = 500;
 
 const plainOf = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
-const isRead = ({ diameters }: MeasuredSurface): boolean =>
-  diameters.some((row) => row.some((value) => value !== null));
-/** True where a surface of the file is read already: nothing measured is written over. */
-const clash = (here: readonly MeasuredSurface[], file: readonly MeasuredSurface[]): boolean =>
-  here.some((old) => isRead(old) && file.some(({ surface }) => surface === old.surface));
-
-function fitsJoint(surfaces: readonly MeasuredSurface[], joint: Joint): boolean {
-  const plan = measuringPlan(joint);
-  return (
-    plan === null ||
-    (surfaces.length === plan.surfaces.length &&
-      plan.surfaces.every(({ surface }) => surfaces.some((one) => one.surface === surface)) &&
-      surfaces.every(({ stations }) => stations.every((x) => x <= joint.overlap)))
-  );
-}
-
-/** Readings within the overlap of surfaces that the joint still has; the others empty. */
-const carried = (
-  old: readonly MeasuredSurface[],
-  { overlap }: Joint,
-  empty: readonly MeasuredSurface[],
-): MeasuredSurface[] =>
-  empty.map((fresh) => {
-    const known = old.find(({ surface }) => surface === fresh.surface);
-    const kept = known?.stations.flatMap((x, i) => (x <= overlap ? [i] : [])) ?? [];
-    if (!known || kept.length === 0) return plainOf(fresh);
-    const { confirmed = [], ...rest } = plainOf(known);
-    return {
-      ...rest,
-      stations: kept.map((i) => known.stations[i]!),
-      diameters: kept.map((i) => [...known.diameters[i]!]),
-      confirmed: confirmed.flatMap(([i, j]): [number, number][] =>
-        kept.includes(i) ? [[kept.indexOf(i), j]] : [],
-      ),
-    };
-  });
-
 /** Bonding and cure go on after the verdict; each entry has its own time. */
 const goesOn = ([head]: Path): boolean => head === 'done' || head === 'cure';
 const timeNow = (): string => new Date().toISOString();
-
-const mixOf = ({ mixVolume, mixMass, resin, hardener }: GapReport['amounts']) => ({
-  volume: mixVolume,
-  mass: mixMass,
-  resin,
-  hardener,
-});
-
-function madeOf(document: Project, joint: Joint, { gap, guarded }: GapVerdict) {
-  const adhesive = document.adhesives.find(({ id }) => id === joint.adhesive);
-  const { spacer, jigOffset, checklist } = joint.bench ?? {};
-  const openTime = adhesive?.process?.openTime;
-  return plainOf({
-    lap: lapOf(joint),
-    overlap: joint.overlap,
-    drawn: drawnText(joint),
-    adhesive: adhesive?.name ?? '',
-    spacer,
-    jigOffset,
-    openTime,
-    cure: cureText(adhesive) ?? '',
-    steps: checklist ?? usualChecklist,
-    remarks: gap.flags.map(({ message }) => message),
-    guarded: guarded?.margin ?? null,
-  });
-}
-
-function resultOf(document: Project, joint: Joint, verdict: GapVerdict) {
-  const { state, reasons, gap, measured, targetMargin, modelVersion } = verdict;
-  if (state === 'unknown') return null;
-  return {
-    verdict: state,
-    reason: reasons[0]!.message,
-    bonds: gap.bonds.map(({ bond, held }, i) => ({
-      bond,
-      min: { value: held.min.value, uncertainty: held.min.uncertainty },
-      mean: { value: held.mean.value, uncertainty: held.mean.uncertainty },
-      max: { value: held.max.value, uncertainty: held.max.uncertainty },
-      from: gap.limits[i]!.from,
-      to: gap.limits[i]!.to,
-    })),
-    made: madeOf(document, joint, verdict),
-    mix: mixOf(gap.amounts),
-    margin: measured?.margin ?? null,
-    targetMargin,
-    modelVersion,
-  };
-}
 
 export function createGapCheck({ bridge, project, index, active }: GapCheckSource): GapCheckState {
   const joint = (): Joint | undefined => project.document()?.joints[index()];
@@ -309,7 +223,11 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
       const one = joint();
       const check = current();
       if (!document || !one || !check) return;
-      const surfaces = carried(check.surfaces, one, emptySurfaces(one, instrumentsOf(document)));
+      const surfaces = carried(
+        plainOf(check.surfaces),
+        one,
+        emptySurfaces(one, instrumentsOf(document)),
+      );
       const { tubeSerial, sleeveSerial } = check;
       this.begin({ surfaces, tubeSerial, sleeveSerial });
     },
@@ -356,7 +274,7 @@ export function createGapCheck({ bridge, project, index, active }: GapCheckSourc
     record() {
       const found = verdict();
       const [document, one] = [project.document(), joint()];
-      const result = found && document && one ? resultOf(document, one, found) : null;
+      const result = found && document && one ? plainOf(resultOf(document, one, found)) : null;
       if (!found || !result) return;
       batch(() => {
         edit(['result'], result);

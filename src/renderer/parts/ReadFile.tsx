@@ -1,7 +1,13 @@
-/** Chooses a file of results and hands on its text. */
+/** Chooses a file of comma-separated values and hands on its text. */
 import type { JSX } from 'solid-js';
 
-export function ReadFile(props: { readonly onText: (text: string) => void }): JSX.Element {
+export interface ReadFileProps {
+  /** As it is read out: what the file holds. */
+  readonly label: string;
+  readonly onText: (text: string) => void;
+}
+
+export function ReadFile(props: ReadFileProps): JSX.Element {
   let input!: HTMLInputElement;
   return (
     <>
@@ -11,10 +17,11 @@ export function ReadFile(props: { readonly onText: (text: string) => void }): JS
         type="file"
         accept=".csv,text/csv"
         tabindex="-1"
-        aria-label="File of coupon results"
+        aria-label={props.label}
         onChange={(event) => {
           const [file] = event.currentTarget.files ?? [];
           if (file) void file.text().then((text) => props.onText(text));
+          // The same file can be chosen again.
           event.currentTarget.value = '';
         }}
       />
