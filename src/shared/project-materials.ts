@@ -182,6 +182,9 @@ export const adhesiveSchema = z.strictObject({
     .strictObject({
       coefficient: number('fatigueCoefficient'),
       exponent: number('fatigueExponent'),
+      ratio: number('loadRatio')
+        .optional()
+        .describe('Lowest over highest load in the tests behind it; left out, not known.'),
       source: sourceSchema,
     })
     .optional()

@@ -36,7 +36,14 @@ export const loadCaseSchema = z.discriminatedUnion(
   [
     z.strictObject({ ...caseCommon, kind: z.literal('limit') }),
     z.strictObject({ ...caseCommon, kind: z.literal('ultimate') }),
-    z.strictObject({ ...caseCommon, kind: z.literal('cyclic'), cycles: number('cycles') }),
+    z.strictObject({
+      ...caseCommon,
+      kind: z.literal('cyclic'),
+      cycles: number('cycles'),
+      ratio: number('loadRatio')
+        .optional()
+        .describe("Left out, the cycles are taken to be of the S-N line's ratio."),
+    }),
   ],
   { error: 'a load case is of kind "limit", "ultimate" or "cyclic"' },
 );

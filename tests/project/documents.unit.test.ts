@@ -20,6 +20,7 @@ import {
   limitNumbers,
   mixNumbers,
   optionalAdhesiveNumbers,
+  optionalRatioNumbers,
   optionalStateNumbers,
   plyNumbers,
   printingNumbers,
@@ -97,6 +98,7 @@ describe('the guide to the project file', () => {
         ...optionalStateNumbers,
         ...optionalAdhesiveNumbers,
         ...fatigueNumbers,
+        ...optionalRatioNumbers,
       },
     ],
     ['Fracture', fractureNumbers],
@@ -104,7 +106,7 @@ describe('the guide to the project file', () => {
     ['Strength against gap', gapKnockdownNumbers],
     ['Densities', densityNumbers],
     ['Conditions', { temperature: 'temperature' }],
-    ['Load cases', { temperature: 'temperature', cycles: 'cycles' }],
+    ['Load cases', { temperature: 'temperature', cycles: 'cycles', ...optionalRatioNumbers }],
     [
       'Joints',
       {

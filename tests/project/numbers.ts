@@ -86,6 +86,8 @@ export const fatigueNumbers: Table = {
   coefficient: 'fatigueCoefficient',
   exponent: 'fatigueExponent',
 };
+/** May be left out of a line of lives, and of a cyclic case. */
+export const optionalRatioNumbers: Table = { ratio: 'loadRatio' };
 /** May be left out of isotropic and orthotropic adherends, plies and adhesives. */
 export const densityNumbers: Table = { density: 'density' };
 export const printingNumbers: Table = {
@@ -217,6 +219,7 @@ function numbersOfAdhesive(project: Project, i: number): NumberAt[] {
       at([...where, 'knockdowns', 'gap', k], gapKnockdownNumbers),
     ),
     ...(fatigue ? at([...where, 'fatigue'], fatigueNumbers) : []),
+    ...(fatigue ? given(project, [...where, 'fatigue'], optionalRatioNumbers) : []),
     ...(process?.mix ? at([...where, 'process'], mixNumbers) : []),
     ...given(project, [...where, 'process'], processNumbers),
     ...(process?.cure ?? []).flatMap((_, k) => at([...where, 'process', 'cure', k], cureNumbers)),
