@@ -29,6 +29,8 @@ export type Mode =
   | 'fracture'
   | 'durability-trough'
   | 'cyclic-shear'
+  /** Of all cyclic cases together, their damage added up. */
+  | 'cyclic-damage'
   | 'metal-yield'
   | 'metal-ultimate'
   | 'laminate-strength';

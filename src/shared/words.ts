@@ -127,6 +127,7 @@ const modeWords: Readonly<Record<Mode, (margin: Margin) => string>> = {
   fracture: (margin) => aBond('fracture of the adhesive', margin),
   'durability-trough': () => 'the durability trough',
   'cyclic-shear': (margin) => aBond('cyclic shear', margin),
+  'cyclic-damage': (margin) => aBond('all cycles together', margin),
   'metal-yield': (margin) => `yield of ${aWall(margin)}`,
   'metal-ultimate': (margin) => `ultimate strength of ${aWall(margin)}`,
   'laminate-strength': (margin) => `laminate strength of ${aWall(margin)}`,

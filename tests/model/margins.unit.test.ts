@@ -1,9 +1,9 @@
 /** Factors asked for, factors reached, and the walls' strength. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cyclicShare } from '../../src/model/margins/adhesive-modes.ts';
 import { askedFactor } from '../../src/model/margins/asked.ts';
 import { clockings, worstClockings } from '../../src/model/margins/clocking.ts';
+import { cyclicShare } from '../../src/model/margins/cyclic.ts';
 import { placeOf } from '../../src/model/margins/result.ts';
 import { factorTo } from '../../src/model/margins/shear-factor.ts';
 import { NO_BENDING } from '../../src/model/margins/wall-bending.ts';

@@ -1,8 +1,9 @@
 /** Every joint under every load case: the lowest margin over gap states and surroundings. */
 import type { ModelSettings } from '../../model/joint/types.ts';
+import { damageRow } from '../../model/margins/cyclic-damage.ts';
 import type { GoverningRow } from '../../model/margins/governing.ts';
 import { byCorner, cornerOf, lowerOf, lowestCorner } from '../../model/margins/lowest.ts';
-import { statesOf } from '../../model/margins/over-states.ts';
+import { type Question, statesOf } from '../../model/margins/over-states.ts';
 import { severestFirst } from '../../model/margins/severest-first.ts';
 import { MODEL_VERSION } from '../../model/version.ts';
 import { isFlat } from '../../shared/convert-lap.ts';
@@ -35,7 +36,14 @@ export function lowestOfJoint(
     groupOf: (caseIndex) => resolved.cases[caseIndex]!.loadCase,
     ...(judged ? { judged } : {}),
   });
-  return lowest && withCase(lowest, resolved);
+  const row = lowerOfAll(lowest, question);
+  return row && withCase(row, resolved);
+}
+
+/** The damage of all cyclic cases together is of no corner, but can be the lowest of the joint. */
+function lowerOfAll(lowest: GoverningRow | null, question: Question): GoverningRow | null {
+  const damage = damageRow(question);
+  return damage && (!lowest || damage.result.margin < lowest.result.margin) ? damage : lowest;
 }
 
 interface Computed {
@@ -80,13 +88,15 @@ function cellsOf(
     }
     return { caseId, lowest: lowest && brief(lowest), states: names.length };
   });
+  const damage = damageRow(question);
   const lowest = cells.reduce<CornerMargin | null>(
     (low, cell) => (cell.lowest && (!low || cell.lowest.margin < low.margin) ? cell.lowest : low),
     null,
   );
+  const ofAll = damage && brief(damage);
   return {
     cells,
-    lowest,
+    lowest: ofAll && (!lowest || ofAll.margin < lowest.margin) ? ofAll : lowest,
     states: cells.reduce((sum, cell) => sum + cell.states, 0),
     corners: list ? corners.sort(byCorner).map(brief) : null,
   };

@@ -14,6 +14,7 @@ const modes: Readonly<Record<Mode, true>> = {
   fracture: true,
   'durability-trough': true,
   'cyclic-shear': true,
+  'cyclic-damage': true,
   'metal-yield': true,
   'metal-ultimate': true,
   'laminate-strength': true,
@@ -27,6 +28,7 @@ const service: ReadonlySet<Mode> = new Set<Mode>([
   'peel-shear',
   'durability-trough',
   'cyclic-shear',
+  'cyclic-damage',
   'metal-yield',
 ]);
 
@@ -61,9 +63,10 @@ function lacking(mode: Mode, { adhesive, input }: ResolvedJoint): string | null 
         ? null
         : 'Fracture is not judged: the adhesive has no fracture energies. Give it those of your coupons.';
     case 'cyclic-shear':
+    case 'cyclic-damage':
       return adhesive.fatigue
         ? null
-        : 'Cyclic shear is not judged: the adhesive has no S-N line. Give it one from coupons.';
+        : 'Cycles are not judged: the adhesive has no S-N line. Give it one from coupons.';
     case 'interlaminar':
       if (walls.every(({ kind }) => kind === 'isotropic')) {
         return 'No wall of this joint is a laminate: it has no plies to part.';
@@ -91,6 +94,12 @@ function notAsked(mode: Mode, cases: ResolvedJoint['cases']): string | null {
   const kinds = new Set(cases.map(({ loadCase }) => loadCase.kind));
   if (mode === 'cyclic-shear' && !kinds.has('cyclic')) {
     return 'Cyclic shear is asked of cyclic cases only, and there is none here.';
+  }
+  if (mode === 'cyclic-damage') {
+    const occasions = new Set(cases.flatMap(({ input }) => input.occasion ?? []));
+    return occasions.size < 2
+      ? 'Cycles add up over two cyclic cases or more: ask for it without naming a case, of a joint that has them.'
+      : null;
   }
   if (service.has(mode) && !kinds.has('limit') && !kinds.has('cyclic')) {
     return 'This mode limits the service of a joint: it is asked of limit and cyclic cases, not of an ultimate one.';

@@ -2,6 +2,7 @@
 
 import { adhesiveStateAt } from '../../model/joint/adhesive-state.ts';
 import { assemble } from '../../model/joint/assembly.ts';
+import type { AdhesiveInput, CaseInput } from '../../model/joint/types.ts';
 import { THIN_WALL } from '../../model/validity/domains.ts';
 import type { Flag } from '../../shared/reports.ts';
 import { caseText } from '../../shared/words.ts';
@@ -30,6 +31,8 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
         message: `${loadCase.name}: the adhesive has no S-N line, so cyclic shear is not checked; first yield is, and that is not enough for a long life. Give the adhesive one from coupons.`,
       });
     }
+    const ratio = ratioMessage(loaded, adhesive);
+    if (ratio) flags.push({ ...ratio, message: `${loadCase.name}: ${ratio.message}` });
     const { force, moment, torque, shear } = loaded.loads;
     if (force === 0 && moment === 0 && torque === 0 && shear === 0) {
       flags.push({
@@ -65,6 +68,30 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
     }
   }
   return flags;
+}
+
+/** What the load ratio of a cyclic case, or one that is not given, means for its margin. */
+function ratioMessage(loaded: CaseInput, { fatigue }: AdhesiveInput): Flag | null {
+  if (loaded.kind !== 'cyclic' || !fatigue) return null;
+  const [own, line] = [loaded.ratio, fatigue.ratio];
+  if (own !== undefined && line !== undefined) {
+    return own === line
+      ? null
+      : {
+          code: 'ratio-carried',
+          message: `its load ratio ${minus(own)} is not that of the S-N line, ${minus(line)}: it is carried over by Goodman's line, an approximation made for metals. Test at the ratio of service.`,
+        };
+  }
+  const missing =
+    own === undefined
+      ? line === undefined
+        ? 'neither its load ratio nor that of the S-N line is given'
+        : 'its load ratio is not given'
+      : 'the load ratio of the S-N line is not given';
+  return {
+    code: 'ratio-unknown',
+    message: `${missing}, so that both are taken to be the same. A load that reverses is far worse than one that only pulses.`,
+  };
 }
 
 /** What the project does not say, and what is therefore not checked or left out. */

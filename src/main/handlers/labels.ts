@@ -42,6 +42,8 @@ export function modeLabel(mode: Mode, part: string, atRoot = false): string {
       return 'durability trough';
     case 'cyclic-shear':
       return 'adhesive, cyclic shear';
+    case 'cyclic-damage':
+      return 'adhesive, all cycles together';
     case 'metal-yield':
       return `${part}, yield`;
     case 'metal-ultimate':

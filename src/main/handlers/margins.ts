@@ -4,6 +4,7 @@ import type { CaseInput, GapState, ModelSettings } from '../../model/joint/types
 import { STRIP_FACES, TUBE_FACES } from '../../model/laminate/symmetry.ts';
 import type { Mode } from '../../model/margins/asked.ts';
 import { WALL_MODES } from '../../model/margins/asked.ts';
+import { damageAsked } from '../../model/margins/cyclic-damage.ts';
 import { type GoverningRow, governingRows } from '../../model/margins/governing.ts';
 import type { Question } from '../../model/margins/over-states.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
@@ -55,8 +56,25 @@ export const withCase = (
 export const degrees = (radians: number): number => (radians * 180) / Math.PI;
 export const radians = (angle: number): number => (angle * Math.PI) / 180;
 
-function remarkOf({ mode, shearFirst }: ModeResult): string {
+/** What each cyclic case takes of the life under the loads that are asked for. */
+function damageRemark({ damage }: ModeResult, { cases }: ResolvedJoint): string {
+  if (!damage) return '';
+  const sum = damageAsked(damage);
+  if (!sum) return 'a case is above yield';
+  const parts = damage.map(
+    ({ caseIndex }, i) => `${cases[caseIndex]!.loadCase.name} ${damageText(sum.shares[i]!)}`,
+  );
+  return `damage ${damageText(sum.sum)} at the asked loads: ${parts.join(', ')}`;
+}
+
+const damageText = (sum: number): string =>
+  sum >= 1000 || (sum > 0 && sum < 0.001)
+    ? sum.toExponential(1)
+    : String(Number(sum.toPrecision(3)));
+
+function remarkOf({ mode, shearFirst, end }: ModeResult): string {
   if (shearFirst) return 'the bond fails in shear before';
+  if (end !== undefined) return 'at the reversed end of the cycle';
   switch (mode) {
     case 'adhesive-yield':
       return 'first yield of the bond';
@@ -138,7 +156,11 @@ export function toMargin(
     remark:
       result.reached <= 0
         ? 'reached by temperature alone, before any load'
-        : remark || flows || plyRemark(result, state.assembly.flat) || remarkOf(result),
+        : remark ||
+          flows ||
+          plyRemark(result, state.assembly.flat) ||
+          damageRemark(result, resolved) ||
+          remarkOf(result),
     flags: marginFlags(result, state),
   };
 }

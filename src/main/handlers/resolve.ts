@@ -84,7 +84,7 @@ export function resolveJoint(project: Project, index: number): ResolvedJoint {
       return {
         loadCase,
         condition,
-        input: loadCase.kind === 'cyclic' ? { ...input, cycles: loadCase.cycles } : input,
+        input: loadCase.kind === 'cyclic' ? { ...input, ...cyclesOf(loadCase) } : input,
       };
     });
   });
@@ -99,6 +99,13 @@ export function resolveJoint(project: Project, index: number): ResolvedJoint {
     typical,
   };
 }
+
+/** In whatever surroundings it is judged, a cyclic case is the same cycles. */
+const cyclesOf = ({ id, cycles, ratio }: Extract<LoadCase, { kind: 'cyclic' }>) => ({
+  cycles,
+  occasion: id,
+  ...(ratio === undefined ? {} : { ratio }),
+});
 
 const untouched = { environment: 1, ageing: 1, scatter: 1, gap: [] } as const;
 

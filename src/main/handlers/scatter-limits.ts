@@ -10,7 +10,20 @@ const reachOf = ({ distribution, spread }: Variation): number => ENDS[distributi
 export function limitFlags(study: Study, variations: readonly Variation[]): Flag[] {
   const of = (input: Variation['input']): Variation | undefined =>
     variations.find((one) => one.input === input);
-  return [...temperatureFlags(study, of('service-temperature')), ...sizeFlags(study, of)];
+  return [
+    ...temperatureFlags(study, of('service-temperature')),
+    ...sizeFlags(study, of),
+    ...cycleFlags(study),
+  ];
+}
+
+/** A sum over cases is of no row that is sampled. */
+function cycleFlags({ adhesive, cases }: Study): Flag[] {
+  const cyclic = cases.filter(({ kind }) => kind === 'cyclic');
+  if (!adhesive.fatigue || new Set(cyclic.map(({ occasion }) => occasion)).size < 2) return [];
+  const message =
+    'The cyclic cases are sampled each by itself; what they do together is in the margins, not here.';
+  return [{ code: 'cycles-apart', message }];
 }
 
 const degreesC = (value: number): string => `${value} °C`.replace('-', '−');

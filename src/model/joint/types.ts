@@ -142,6 +142,18 @@ export interface CaseInput {
   readonly moisture: 'dry' | 'wet';
   /** Number of cycles of a cyclic case. */
   readonly cycles?: number;
+  /** Lowest over highest load of a cyclic case, −1 to below 1; left out, it is that of the S-N line. */
+  readonly ratio?: number | undefined;
+  /** Cases of one occasion are the same cycles in other surroundings; left out, each is its own. */
+  readonly occasion?: string | undefined;
+}
+
+/** Allowed peak shear over yield = min(1, coefficient·cycles^−exponent). */
+export interface SnLine {
+  readonly coefficient: number;
+  readonly exponent: number;
+  /** Lowest over highest load in the tests behind it; not known when left out. */
+  readonly ratio?: number | undefined;
 }
 
 export interface AdhesiveRow {
@@ -186,7 +198,7 @@ export interface AdhesiveInput {
   readonly expansion?: number | undefined;
   readonly fracture?: Fracture | undefined;
   readonly knockdowns?: Knockdowns | undefined;
-  readonly fatigue?: { readonly coefficient: number; readonly exponent: number } | undefined;
+  readonly fatigue?: SnLine | undefined;
 }
 
 export interface Factors {

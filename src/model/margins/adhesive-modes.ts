@@ -14,14 +14,11 @@ import {
   troughReached,
 } from './bond-strength.ts';
 import { worstClockings } from './clocking.ts';
+import { allowedShare, type CycleReached, cycleFactor } from './cyclic.ts';
 import { type ModeResult, resultOf, UNLOADED } from './result.ts';
 import { type ShearReached, shearFactor } from './shear-factor.ts';
 import type { JointState } from './state.ts';
 import { strengthClockings } from './strength-clocking.ts';
-
-/** Share of yield allowed to the peak shear after n cycles: min(1, C·n^−b). */
-export const cyclicShare = (coefficient: number, exponent: number, cycles: number): number =>
-  Math.min(1, coefficient * cycles ** -exponent);
 
 export interface AdhesiveOptions {
   /** The modes to compute; all when left out. */
@@ -65,11 +62,14 @@ export function adhesiveModes(
     bond: number,
     x: number,
     theta: number,
-    wholeBondFlows = false,
+    { wholeBondFlows = false, end = 1 } = {},
   ): void => {
     if (!(reached < UNLOADED)) return;
     const part = assembly.bonds[bond]!.name;
-    results.push(resultOf(state, { mode, part, reached, asked, x, theta, wholeBondFlows }));
+    const reversed = end < 0 ? { end } : {};
+    results.push(
+      resultOf(state, { mode, part, reached, asked, x, theta, wholeBondFlows, ...reversed }),
+    );
   };
 
   const reachedAt = (theta: number, share: number): ShearReached =>
@@ -89,11 +89,12 @@ export function adhesiveModes(
 
   const cyclicAsked = wanted('cyclic-shear');
   if (cyclicAsked !== null && adhesive.fatigue && loadCase.cycles !== undefined) {
-    const { coefficient, exponent } = adhesive.fatigue;
-    const share = cyclicShare(coefficient, exponent, loadCase.cycles);
-    const [low] = worstClockings(assembly.flat, loads, (theta) => reachedAt(theta, share).factor);
-    const { factor, bond, x } = reachedAt(low!.theta, share);
-    add('cyclic-shear', cyclicAsked, factor, bond, x, low!.theta);
+    const share = allowedShare(adhesive.fatigue, loadCase);
+    const limits = bonds.map((bond) => bond.shearYield * share);
+    const cycleAt = (theta: number): CycleReached => cycleFactor(state.at(theta), limits, loadCase);
+    const [low] = worstClockings(assembly.flat, loads, (theta) => cycleAt(theta).factor);
+    const { factor, bond, x, end } = cycleAt(low!.theta);
+    add('cyclic-shear', cyclicAsked, factor, bond, x, low!.theta, { end });
   }
 
   const strainAsked = wanted('adhesive-strain');
@@ -124,7 +125,7 @@ export function adhesiveModes(
         strength.bond,
         x,
         theta,
-        strength.wholeBondFlows,
+        { wholeBondFlows: strength.wholeBondFlows },
       ];
     }
     if (troughAsked !== null) {

@@ -14,6 +14,7 @@ export type Mode =
   | 'fracture'
   | 'durability-trough'
   | 'cyclic-shear'
+  | 'cyclic-damage'
   | 'metal-yield'
   | 'metal-ultimate'
   | 'laminate-strength';
@@ -39,6 +40,7 @@ export const BOND_MODES: ReadonlySet<Mode> = new Set<Mode>([
   'adhesive-yield',
   'adhesive-strain',
   'cyclic-shear',
+  'cyclic-damage',
   ...PEEL_MODES,
 ]);
 
@@ -59,6 +61,6 @@ export function askedFactor(mode: Mode, kind: CaseKind, factors: Factors): numbe
     return (kind === 'ultimate' ? 1 : factors.ultimate) * factors.fitting;
   }
   if (kind === 'ultimate') return null;
-  if (mode === 'cyclic-shear' && kind !== 'cyclic') return null;
+  if ((mode === 'cyclic-shear' || mode === 'cyclic-damage') && kind !== 'cyclic') return null;
   return factors.limit * factors.fitting;
 }

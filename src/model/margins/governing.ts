@@ -1,5 +1,6 @@
 /** The worst of each mode and part over every case and gap state. */
 import { type Mode, WALL_MODES } from './asked.ts';
+import { damageRow } from './cyclic-damage.ts';
 import { overStates, type Question, type StateName, statesOf } from './over-states.ts';
 import { byMargin, type ModeResult } from './result.ts';
 import { severestFirst } from './severest-first.ts';
@@ -77,6 +78,12 @@ export function governingRows(question: Question, options: GoverningOptions = {}
       if (!worst || isWorse(found, worst)) rows.set(row, found);
     }
     if (options.enough?.(lowest)) return sorted(rows.values());
+  }
+  // Over several states at once: it is known where all of them are looked at.
+  const isWhole = !options.states || options.states.length === statesOf(question).length;
+  if (isWhole && (!only || only.has('cyclic-damage'))) {
+    const damage = damageRow(question);
+    if (damage) rows.set('cyclic-damage', damage);
   }
   const strain = rows.get('adhesive-strain');
   if (strain) {

@@ -22,8 +22,28 @@ export interface ModeResult {
   readonly wholeBondFlows: boolean;
   /** True when the bonds fail in shear before this mode is reached: the factor is the least it could be. */
   readonly shearFirst?: boolean;
+  /** Cyclic shear at the reversed end of its cycle: the ratio of its load, below 0. */
+  readonly end?: number;
+  /** Cyclic damage: what each occasion adds when its loads have grown to this mode's factor. */
+  readonly damage?: readonly DamageShare[];
   /** First ply: both criteria, and which ply. */
   readonly plies?: PlyReach;
+}
+
+/** One occasion's part of a damage sum, in the surroundings in which it is largest. */
+export interface DamageShare {
+  readonly caseIndex: number;
+  /** Name of the occasion. */
+  readonly occasion: string;
+  readonly cycles: number;
+  /** Lowest over highest load; not known when left out. */
+  readonly ratio: number | undefined;
+  /** Elastic peak shear over yield. */
+  readonly peak: number;
+  /** Cycles to failure at that peak. */
+  readonly life: number;
+  /** The same under the loads that are asked for, not grown to the sum of 1; 0 above yield. */
+  readonly lifeAsked: number;
 }
 
 export interface PlyReach {

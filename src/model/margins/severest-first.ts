@@ -3,8 +3,8 @@
  * later is then left out sooner. The order decides how long a search takes, never what it finds.
  */
 import type { CaseInput, GapState } from '../joint/types.ts';
-import { cyclicShare } from './adhesive-modes.ts';
 import { askedFactor } from './asked.ts';
+import { allowedShare } from './cyclic.ts';
 import { type Question, type StateName, statesOf } from './over-states.ts';
 import { shearFactor } from './shear-factor.ts';
 import { jointState } from './state.ts';
@@ -43,9 +43,8 @@ function estimate(question: Question, loadCase: CaseInput, severity: Severity): 
   const asked = askedFactor('adhesive-yield', loadCase.kind, factors);
   if (asked === null) return (least * BEYOND_YIELD) / failure;
   const { fatigue } = adhesive;
-  const { cycles } = loadCase;
-  if (!fatigue || cycles === undefined) return least / asked;
-  return (least * cyclicShare(fatigue.coefficient, fatigue.exponent, cycles)) / asked;
+  if (!fatigue || loadCase.cycles === undefined) return least / asked;
+  return (least * allowedShare(fatigue, loadCase)) / asked;
 }
 
 /** @throws ModelError naming the input that does not fit */

@@ -30,19 +30,33 @@ export function factorTo(limit: number, t: number, m: number, n: number): number
   return b > 0 ? room / (b + root) : (root - b) / a;
 }
 
-/** @param limits stress for each bond, MPa */
-export function shearFactor(problem: LocalProblem, limits: readonly number[]): ShearReached {
+/** Places along the overlap at which the resultant is looked at. */
+export function stationsOf(bondCount: number, length: number): number[] {
+  const count = bondCount === 1 ? 2 : INTERIOR + 2;
+  return Array.from({ length: count }, (_v, i) =>
+    i === count - 1 ? length : (length * i) / (count - 1),
+  );
+}
+
+/**
+ * @param limits stress for each bond, MPa
+ * @param end what the loads are multiplied by besides the factor: below 0 for the reversed end of a cycle
+ */
+export function shearFactor(
+  problem: LocalProblem,
+  limits: readonly number[],
+  end = 1,
+): ShearReached {
   const { length, bonds, channels, axial, hoop } = problem;
   const solutions = channels.map((channel) => solveElastic(channel, bonds, length));
-  const count = bonds.length === 1 ? 2 : INTERIOR + 2;
+  const stations = stationsOf(bonds.length, length);
   let best: ShearReached = { factor: Number.POSITIVE_INFINITY, bond: 0, x: length };
   for (let j = 0; j < bonds.length; j++) {
-    for (let i = 0; i < count; i++) {
-      const x = i === count - 1 ? length : (length * i) / (count - 1);
+    for (const x of stations) {
       const t = axial >= 0 ? solutions[axial]!.thermal.shear(j, x) : 0;
       const m = axial >= 0 ? solutions[axial]!.mechanical.shear(j, x) : 0;
       const n = hoop >= 0 ? solutions[hoop]!.mechanical.shear(j, x) : 0;
-      const factor = factorTo(limits[j]!, t, m, n);
+      const factor = factorTo(limits[j]!, t, end * m, end * n);
       if (factor < best.factor) best = { factor, bond: j, x };
     }
   }

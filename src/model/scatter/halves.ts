@@ -4,9 +4,9 @@
  * strength is smooth in the inputs; the lower of both is not.
  */
 import type { AdhesiveInput, Factors } from '../joint/types.ts';
-import { cyclicShare } from '../margins/adhesive-modes.ts';
 import { askedFactor, type Mode } from '../margins/asked.ts';
 import { clockings } from '../margins/clocking.ts';
+import { allowedShare, cycleFactor } from '../margins/cyclic.ts';
 import { UNLOADED } from '../margins/result.ts';
 import { shearFactor } from '../margins/shear-factor.ts';
 import type { JointState } from '../margins/state.ts';
@@ -31,9 +31,11 @@ export function halvesOf(
   const { fatigue } = adhesive;
   const cyclic = mode === 'cyclic-shear';
   if (asked === null || (cyclic && (!fatigue || loadCase.cycles === undefined))) return [];
-  const share = cyclic ? cyclicShare(fatigue!.coefficient, fatigue!.exponent, loadCase.cycles!) : 1;
+  const share = cyclic ? allowedShare(fatigue!, loadCase) : 1;
   const limits = bonds.map((bond) => bond.shearYield * share);
-  const at = (theta: number): number => shearFactor(state.at(theta), limits).factor;
+  const at = (theta: number): number =>
+    (cyclic ? cycleFactor(state.at(theta), limits, loadCase) : shearFactor(state.at(theta), limits))
+      .factor;
   const thetas = clockings(assembly.flat, loadCase.loads);
   const lowestAbout = (middle: number): number => {
     if (thetas.length <= 2) return at(middle);

@@ -2,6 +2,7 @@
 import type { Step } from '../card.ts';
 import type { Mode } from '../margins/asked.ts';
 import type { GivenMode } from './context.ts';
+import { damageWorking } from './damage.ts';
 import { peelWorking, pliesWorking } from './peel.ts';
 import { fractureWorking, peelShearWorking } from './peel-shear.ts';
 import { firstPlyWorking } from './plies.ts';
@@ -19,6 +20,7 @@ const workings: Readonly<Record<Mode, (given: GivenMode) => Step[]>> = {
   fracture: fractureWorking,
   'durability-trough': troughWorking,
   'cyclic-shear': cyclicWorking,
+  'cyclic-damage': damageWorking,
   'metal-yield': wallWorking,
   'metal-ultimate': wallWorking,
   'laminate-strength': wallWorking,

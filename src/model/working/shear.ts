@@ -1,7 +1,15 @@
 /** First yield and cyclic shear: the elastic shear lag up to a limit. */
 import { type Step, step } from '../card.ts';
+import type { CaseInput, SnLine } from '../joint/types.ts';
 import { fatigueShare } from '../margins/adhesive-modes.card.ts';
-import { cyclicShare } from '../margins/adhesive-modes.ts';
+import {
+  higherRatio,
+  lineShare,
+  lowerRatio,
+  reversedEnd,
+  zeroMean,
+} from '../margins/cyclic.card.ts';
+import { allowedShare, ratiosOf } from '../margins/cyclic.ts';
 import {
   FATIGUE,
   type Limit,
@@ -20,11 +28,22 @@ export function yieldWorking(given: GivenMode): Step[] {
 
 export function cyclicWorking(given: GivenMode): Step[] {
   const { state, adhesive } = given;
-  const { coefficient, exponent } = adhesive.fatigue!;
-  const cycles = state.loadCase.cycles!;
-  const q = cyclicShare(coefficient, exponent, cycles);
-  const share = step(fatigueShare, { C: coefficient, n: cycles, b: exponent }, q);
-  return reachWorking(given, FATIGUE, [share], { q });
+  const line = adhesive.fatigue!;
+  const q = allowedShare(line, state.loadCase);
+  return reachWorking(given, FATIGUE, shareSteps(line, state.loadCase, q), { q });
+}
+
+/** The allowed share of yield, carried over where the case's ratio is not that of the line. */
+function shareSteps(line: SnLine, loadCase: CaseInput, q: number): Step[] {
+  const values = { C: line.coefficient, n: loadCase.cycles!, b: line.exponent };
+  const onLine = line.coefficient * loadCase.cycles! ** -line.exponent;
+  const [from, to] = ratiosOf(line, loadCase) ?? [0, 0];
+  // Above yield there is nothing to carry over to a higher ratio: yield is the limit at both.
+  if (from === to || (to > from && onLine >= 1)) return [step(fatigueShare, values, q)];
+  const first = step(lineShare, values, onLine);
+  if (to < from) return [first, step(lowerRatio, { q_L: onLine, R_L: from, R: to }, q)];
+  const a = (onLine * (1 - from)) / (2 - onLine * (1 + from));
+  return [first, step(zeroMean, { q_L: onLine, R_L: from }, a), step(higherRatio, { a, R: to }, q)];
 }
 
 function reachWorking(
@@ -36,12 +55,18 @@ function reachWorking(
   const { state, result } = given;
   const j = bondIndex(state, result.part);
   const problem = state.at(result.theta);
-  const { steps, shear } = elasticSteps(given, problem, j, result.x, result.theta);
+  const { steps, shear: atPeak } = elasticSteps(given, problem, j, result.x, result.theta);
+  const { end = 1 } = result;
+  const shear = { ...atPeak, along: end * atPeak.along, around: end * atPeak.around };
+  const ends = [atPeak.along, atPeak.around]
+    .filter((tau) => end < 0 && tau !== 0)
+    .map((tau) => step(reversedEnd, { R: end, tau }, end * tau));
   const values = { ...more, tau_p: state.bonds[j]!.shearYield, tau_T: shear.thermal };
   return [
     ...bondSteps(given, j),
     ...before,
     ...steps,
+    ...ends,
     reachStep(limit, values, shear, result.reached),
     ...marginSteps(given),
   ];

@@ -1,5 +1,5 @@
 /** Elastic - perfectly plastic adhesive, one bond. */
-import { cyclicShare } from '../../../src/model/margins/adhesive-modes.ts';
+import { cyclicShare } from '../../../src/model/margins/cyclic.ts';
 import { solvePlastic } from '../../../src/model/plastic/one-bond.ts';
 import { bond, channel, member } from '../../support/laps.ts';
 import { type Case, lazy, printed, type Topic, value } from '../case.ts';
