@@ -7,6 +7,7 @@ import type { FieldSource } from '../entry.ts';
 import type { Row } from '../form-model.ts';
 import { MaterialField } from '../MaterialField.tsx';
 import { AdhesiveProperties } from './AdhesiveProperties.tsx';
+import { Cycles } from './Cycles.tsx';
 import { Knockdowns } from './Knockdowns.tsx';
 import { MixAndCure } from './MixAndCure.tsx';
 
@@ -45,6 +46,7 @@ export function AdhesiveField(props: AdhesiveFieldProps): JSX.Element {
               issues={props.issues}
               index={Number(place)}
             />
+            <Cycles project={props.project} issues={props.issues} index={Number(place)} />
             <MixAndCure project={props.project} issues={props.issues} index={Number(place)} />
             <Knockdowns project={props.project} issues={props.issues} index={Number(place)} />
           </>
