@@ -1,5 +1,10 @@
 /** The answer of `corners`: joints against load cases, or every corner of one joint. */
-import type { CornerMargin, CornersReport, JointCorners } from '../shared/reports.ts';
+import {
+  type CornerMargin,
+  type CornersReport,
+  isLowestOf,
+  type JointCorners,
+} from '../shared/reports.ts';
 import { clocking, gapWords, millimetres, placeWords, signed, tally } from '../shared/words.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { marked, markOf, painter } from './paint.ts';
@@ -53,7 +58,7 @@ function cellOf(joint: JointCorners, caseId: string, paint: Paint): Cell {
   const cell = joint.cells.find((one) => one.caseId === caseId);
   if (!cell) return { text: '' };
   if (!cell.lowest) return { text: '○' };
-  return marginCell(cell.lowest, joint.lowest?.caseId === caseId, paint);
+  return marginCell(cell.lowest, isLowestOf(joint, caseId), paint);
 }
 
 /** As many load cases side by side as the paper is wide, the others below. */

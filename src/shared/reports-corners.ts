@@ -39,12 +39,19 @@ export interface JointCorners {
   readonly flat: boolean;
   /** One for each load case of the joint, in the order of its loads; empty when it was refused. */
   readonly cells: readonly CornerCell[];
-  /** The lowest of its cells, the figure of `project.check`; null when no load acts on it. */
+  /**
+   * The lowest of its cells, or of its cyclic cases together where that is lower: the figure of
+   * `project.check`; null when no load acts on it.
+   */
   readonly lowest: CornerMargin | null;
   readonly states: number;
   /** Why the joint could not be computed; null when it could. */
   readonly refused: RequestError | null;
 }
+
+/** True of the cell that sets the joint's figure; all cycles together are in no cell. */
+export const isLowestOf = ({ lowest }: JointCorners, caseId: string): boolean =>
+  lowest !== null && lowest.mode !== 'cyclic-damage' && lowest.caseId === caseId;
 
 export interface CornersReport {
   readonly project: string;

@@ -1,12 +1,13 @@
 /** Load ratios and several cyclic cases, as a project has them and a reader is told of them. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Project } from '../../src/shared/project.ts';
-import type {
-  CheckReport,
-  CornersReport,
-  JointReport,
-  Margin,
-  Working,
+import {
+  type CheckReport,
+  type CornersReport,
+  isLowestOf,
+  type JointReport,
+  type Margin,
+  type Working,
 } from '../../src/shared/reports.ts';
 import { expectClose } from '../support/close.ts';
 import { ask, curlew, value } from './asking.ts';
@@ -77,6 +78,7 @@ describe('two cyclic cases on one joint', () => {
     const corners = await value<CornersReport>('project.corners', { document: worn });
     expect(corners.joints[0]!.lowest!.mode).toBe('cyclic-damage');
     expect(corners.joints[0]!.lowest!.margin).toBe(row.margin);
+    expect(isLowestOf(corners.joints[0]!, 'rotor')).toBe(false);
     expect(corners.joints[0]!.cells.every(({ lowest }) => lowest!.mode !== 'cyclic-damage')).toBe(
       true,
     );

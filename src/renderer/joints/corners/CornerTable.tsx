@@ -1,6 +1,11 @@
 /** Joints against load cases, the worst in each cell; arrow keys walk, Enter draws that state. */
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
-import type { CornerMargin, CornersReport, JointCorners } from '../../../shared/reports.ts';
+import {
+  type CornerMargin,
+  type CornersReport,
+  isLowestOf,
+  type JointCorners,
+} from '../../../shared/reports.ts';
 import { caseText, gapWords, sentence } from '../../../shared/words.ts';
 import { SortHead } from '../../parts/SortHead.tsx';
 import { pressed } from '../sort.ts';
@@ -57,7 +62,7 @@ function Row(props: RowProps): JSX.Element {
                   <Show when={cells().get(caseId)} fallback={<span class="no-corner">–</span>}>
                     {(found) => (
                       <Show when={found().lowest} fallback={<span class="no-corner">no load</span>}>
-                        {(corner) => cell(corner(), caseId, props.joint.lowest?.caseId === caseId)}
+                        {(corner) => cell(corner(), caseId, isLowestOf(props.joint, caseId))}
                       </Show>
                     )}
                   </Show>
