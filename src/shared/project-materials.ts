@@ -140,7 +140,9 @@ const allowable = z
     temperature: number('temperature'),
     moisture: moistureSchema,
     gap: number('gap'),
-    basis: z.enum(['A', 'B'], { error: 'basis is "A" or "B"' }),
+    basis: z
+      .enum(['A', 'B', 'mean'], { error: 'basis is "A", "B" or "mean"' })
+      .describe('A mean calibrates the model; the knockdown for scatter stays.'),
     coupons: number('couponTotal'),
     batches: number('batchCount'),
     method: z.string().max(60),
@@ -151,7 +153,7 @@ const allowable = z
     taken: z.iso.datetime({ error: 'a time is written like 2026-01-31T08:30:00Z' }),
   })
   .describe(
-    'Basis value over what the model predicts with the mean properties: it stands in place of the knockdown for scatter.',
+    'Basis value over what the model predicts with the mean properties: it stands in place of the knockdown for scatter; that of a mean stands beside it.',
   );
 
 export const adhesiveSchema = z.strictObject({

@@ -123,6 +123,18 @@ export interface AllowableOffer {
   readonly batches: number;
 }
 
+/** How far the mean of a set would move the strengths, were it taken; no allowable. */
+export interface CalibrationOffer {
+  /** Measured over predicted, and the 95 % interval of its mean. */
+  readonly factor: number;
+  readonly low: number;
+  readonly high: number;
+  /** MPa, load over bonded area. */
+  readonly mean: number;
+  readonly coupons: number;
+  readonly batches: number;
+}
+
 /** Strength against gap from sets that differ in nothing but their gap; the thickness's own effect on the stresses taken out. */
 export interface GapCurve {
   readonly adhesive: string;
@@ -164,6 +176,8 @@ export interface CouponSetReport extends SetHead {
   readonly statistics: CouponStatistics | null;
   readonly correlation: Correlation | null;
   readonly offers: readonly AllowableOffer[];
+  /** Null where the mean says nothing of the adhesive in a joint, or too few results count. */
+  readonly calibration: CalibrationOffer | null;
   /** Why no allowable is offered from this set; empty where there are offers. */
   readonly notOffered: string;
   readonly flags: readonly CouponFlag[];

@@ -3,8 +3,8 @@ import type { Moisture } from './project-materials.ts';
 import { environment } from './words.ts';
 
 export const restsOn = (
-  basis: 'A' | 'B',
+  basis: 'A' | 'B' | 'mean',
   coupons: number,
   { temperature, moisture }: { readonly temperature: number; readonly moisture: Moisture },
 ): string =>
-  `${basis}-basis, ${coupons} coupon${coupons === 1 ? '' : 's'}, ${environment(temperature, moisture)}`;
+  `${basis === 'mean' ? 'mean, no allowable' : `${basis}-basis`}, ${coupons} coupon${coupons === 1 ? '' : 's'}, ${environment(temperature, moisture)}`;

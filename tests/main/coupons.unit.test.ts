@@ -284,6 +284,35 @@ describe('what coupons allow', () => {
     const before = (await like({})).joints[0]!.lowest!;
     expect(before.restsOn).toBe('typical values, no allowable');
     expectClose(1 + before.margin, 1 / allowable.factor, { relative: 1e-5 }, 'without');
+    const { calibration } = set;
+    const mean: Allowable = {
+      ...allowable,
+      basis: 'mean',
+      method: 'mean',
+      value: calibration!.mean,
+      ratio: calibration!.factor,
+      factor: calibration!.factor,
+    };
+    const bare = (await like({ allowables: [mean] })).joints[0]!.lowest!;
+    expect(bare.restsOn).toBe('mean, no allowable, 18 coupons, 60 °C wet');
+    expectClose(1 + bare.margin, allowable.mean / allowable.value, { relative: 1e-5 }, 'mean');
+    const [{ knockdowns }] = document.adhesives as [Adhesive];
+    const general = { ...knockdowns!, environment: 1, ageing: 1, scatter: 0.8, gap: [] };
+    for (const [one, left] of [
+      [mean, (0.8 * allowable.mean) / allowable.value],
+      [allowable, 1],
+    ] as const) {
+      const { margin } = (await like({ knockdowns: general, allowables: [one] })).joints[0]!
+        .lowest!;
+      expectClose(1 + margin, left, { relative: 1e-5 }, `scatter beside ${one.basis}`);
+    }
+    // Between two tested temperatures the lower strength counts, and it is the one that is named.
+    const around = [
+      { ...mean, temperature: 40 },
+      { ...allowable, factor: 0.9 * mean.factor, temperature: 80 },
+    ];
+    const between = (await like({ knockdowns: general, allowables: around })).joints[0]!.lowest!;
+    expect(between.restsOn).toMatch(/^mean, no allowable, 18 coupons, 40 °C wet, not tested at/);
     const elsewhere = { ...allowable, temperature: 80 };
     const { restsOn } = (await like({ allowables: [elsewhere] })).joints[0]!.lowest!;
     expect(restsOn).toMatch(
@@ -316,9 +345,21 @@ describe('what coupons allow', () => {
     ['There is no basis value', 'd3528', [result(20000)]],
     ['The coupons are more than twice as strong', 'd3528', batches(600)],
   ])('is not offered: %s', async (why, specimen, results) => {
-    const { offers, notOffered } = await report(standard(specimen), results);
+    const { offers, notOffered, calibration } = await report(standard(specimen), results);
     expect(offers).toEqual([]);
+    expect(calibration).toBeNull();
     expect(notOffered.startsWith(why)).toBe(true);
+  });
+
+  it('has the mean beside it as a calibration, with its interval, from two results on', async () => {
+    const set = await report(standard('d3528'), batches(150).slice(0, 2));
+    expect(set.calibration).toMatchObject({
+      factor: set.correlation!.mean,
+      low: set.correlation!.low,
+      high: set.correlation!.high,
+      coupons: 2,
+      batches: 2,
+    });
   });
 
   it('has the strength against gap of sets that differ in their gap alone', async () => {

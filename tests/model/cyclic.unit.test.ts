@@ -8,6 +8,7 @@ import { damageAsked, damageRow } from '../../src/model/margins/cyclic-damage.ts
 import { type GoverningRow, governingRows } from '../../src/model/margins/governing.ts';
 import type { Question } from '../../src/model/margins/over-states.ts';
 import { jointState } from '../../src/model/margins/state.ts';
+import { halvesOf } from '../../src/model/scatter/halves.ts';
 import { solveElastic } from '../../src/model/shear-lag/solve-elastic.ts';
 import { marginWorking } from '../../src/model/working/modes.ts';
 import { expectCard } from '../support/cards.ts';
@@ -110,26 +111,48 @@ describe('cyclic shear at a load ratio', () => {
 
   it('looks at both ends of a cycle that reverses', () => {
     const cold = { temperature: -40 };
-    const warm = { stressFreeTemperature: 100 };
+    const warm = { stressFreeTemperature: 10 };
     // The other end as a case of its own that stays below what the first is allowed.
+    const seen = new Set<number | undefined>();
     for (const force of [3000, -3000]) {
-      const own = -0.8;
-      const both = question([{ ...loads(force, 20_000, 9000, 150), ...cold, ratio: own }], warm);
-      const allowed = allowedShare(line, { cycles: 1e5, ratio: own });
-      const flat = { ...warm, fatigue: { coefficient: allowed, exponent: 0 } };
-      const ends = [1, own].map(
-        (end) =>
-          cyclic(
-            question(
-              [{ ...loads(end * force, end * 20_000, end * 9000, end * 150), ...cold }],
-              flat,
-            ),
-          ).result.reached,
-      );
-      const { result } = cyclic(both);
-      expectClose(result.reached, Math.min(...ends), { relative: 1e-6 }, `force ${force}`);
-      expect(result.end).toBe(ends[1]! < ends[0]! ? own : undefined);
+      for (const own of [-1, -0.6]) {
+        const both = question([{ ...loads(force, 0, 4000), ...cold, ratio: own }], warm);
+        const allowed = allowedShare(line, { cycles: 1e5, ratio: own });
+        const flat = { ...warm, fatigue: { coefficient: allowed, exponent: 0 } };
+        const ends = [1, own].map(
+          (end) =>
+            cyclic(question([{ ...loads(end * force, 0, end * 4000), ...cold }], flat)).result
+              .reached,
+        );
+        const { result } = cyclic(both);
+        expectClose(result.reached, Math.min(...ends), { relative: 1e-6 }, `${force}, ${own}`);
+        expect(result.end).toBe(ends[1]! < ends[0]! ? own : undefined);
+        expect(result.reached).toBeGreaterThan(0);
+        seen.add(result.end);
+      }
     }
+    expect(seen).toContain(-1);
+    expect(seen).toContain(undefined);
+  });
+});
+
+describe('the halves around the tube that a scatter samples', () => {
+  it('have the same lowest cyclic shear, at the ratio of the case', () => {
+    const of = question([{ ...loads(-3000, 20_000, 4000), temperature: 0, ratio: -1 }]);
+    const { result, state } = cyclic(of);
+    const halves = halvesOf(
+      jointState(of.joint, of.adhesive, of.cases[0]!, result.gapState, of.settings),
+      of.adhesive,
+      of.settings.factors,
+      'cyclic-shear',
+    );
+    expect(state.gapState).toBe(result.gapState);
+    expectClose(
+      Math.min(...halves.map((half) => half.ratio)),
+      result.reached / result.asked,
+      { relative: 1e-9 },
+      'lowest half',
+    );
   });
 });
 
@@ -223,6 +246,15 @@ describe('cyclic cases together', () => {
     expect(damageRow(question([one, one], { fatigue: undefined }))).toBeNull();
     expect(damageRow(question([one, one], { fatigue: { ...line, exponent: 0 } }))).toBeNull();
     expect(damageRow(question([one, one]))).not.toBeNull();
+  });
+
+  it('have no damage to tell where one of them is above yield at the asked loads', () => {
+    const { result } = damageRow(question([loads(3000), loads(90_000)]))!;
+    expect(result.margin).toBeLessThan(0);
+    expect(damageAsked(result.damage!)).toBeNull();
+    const { result: small } = damageRow(question([loads(500), loads(600)]))!;
+    expect(small.margin).toBeGreaterThan(0);
+    expect(damageAsked(small.damage!)!.sum).toBeLessThan(1);
   });
 
   it('stand in the list of margins, below every one of cyclic shear', () => {

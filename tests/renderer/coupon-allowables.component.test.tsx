@@ -6,7 +6,11 @@ import { planCoupons } from '../../src/shared/coupon-plan.ts';
 import type { Project } from '../../src/shared/project.ts';
 import { readProject } from '../../src/shared/read-project.ts';
 import { ok } from '../../src/shared/reply.ts';
-import type { AllowableOffer, CouponsReport } from '../../src/shared/reports-coupons.ts';
+import type {
+  AllowableOffer,
+  CalibrationOffer,
+  CouponsReport,
+} from '../../src/shared/reports-coupons.ts';
 import { makeCouponsReport } from './support/coupons.ts';
 import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
 import { useBrowser } from './support/page.ts';
@@ -40,14 +44,20 @@ function withSet(): Project {
 
 let bridge: FakeBridge;
 let factor: number;
+let calibration: CalibrationOffer | null;
 let extra: Partial<CouponsReport>;
 beforeEach(() => {
   factor = offer.factor;
+  calibration = null;
   extra = {};
   bridge = makeFakeBridge(withSet());
   bridge.answer('project.coupons', ({ document }) =>
     ok({
-      ...makeCouponsReport(document as Project, { notOffered: '', offers: [{ ...offer, factor }] }),
+      ...makeCouponsReport(document as Project, {
+        notOffered: '',
+        offers: [{ ...offer, factor }],
+        calibration,
+      }),
       ...extra,
     }),
   );
@@ -84,6 +94,23 @@ describe('an allowable', () => {
     expect(screen.getByText(/^B-basis, 18 coupons, 60 °C dry,/)).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Remove the allowable at 60 °C dry' }));
     await waitFor(() => expect(allowables()).toBeUndefined());
+  });
+
+  it('can be the mean as a calibration, which is called no allowable', async () => {
+    calibration = { factor: 1.1, low: 1.05, high: 1.15, mean: 28, coupons: 18, batches: 3 };
+    await open('Statistics');
+    fireEvent.click(await screen.findByRole('button', { name: 'Take the mean as a calibration' }));
+    await waitFor(() => expect(allowables()).toHaveLength(1));
+    expect(allowables()![0]).toMatchObject({ basis: 'mean', factor: 1.1, value: 28, mean: 28 });
+    expect(readProject(asked()).ok).toBe(true);
+    expect(
+      screen.getByText(/^mean, no allowable, 18 coupons, 60 °C dry, .* beside the knockdown/),
+    ).toBeTruthy();
+    expect(screen.queryByText(/changed since/)).toBeNull();
+    // An allowable takes its place: one for each environment.
+    fireEvent.click(screen.getByRole('button', { name: 'Take the B value as the allowable' }));
+    await waitFor(() => expect(allowables()![0]!.basis).toBe('B'));
+    expect(allowables()).toHaveLength(1);
   });
 
   it('says when its coupons have changed since', async () => {

@@ -120,9 +120,11 @@ export function restsOnOf(
   if (WALL_MODES.has(mode) || mode === 'interlaminar' || mode === 'durability-trough') return '';
   const { knockdowns } = adhesive;
   const found = knockdowns ? scatterAt(knockdowns, { temperature, moisture }) : null;
-  const [first, second] = found?.tested.map((place) => allowables[place]!) ?? [];
-  if (!first) return bareWords[source.kind];
-  const lower = second && second.factor < first.factor ? second : first;
+  const [first, ...others] = found?.tested ?? [];
+  if (first === undefined) return bareWords[source.kind];
+  const factorAt = (place: number): number => knockdowns!.tested![place]!.factor;
+  const place = others.reduce((low, one) => (factorAt(one) < factorAt(low) ? one : low), first);
+  const lower = allowables[place]!;
   const words = restsOn(lower.basis, lower.coupons, lower);
   return found!.exact ? words : `${words}, not tested at ${environment(temperature, moisture)}`;
 }

@@ -112,13 +112,15 @@ const untouched = { environment: 1, ageing: 1, scatter: 1, gap: [] } as const;
 function withAllowables(adhesive: Adhesive): AdhesiveInput {
   const { allowables = [], knockdowns } = adhesive;
   if (allowables.length === 0) return adhesive;
-  const tested = allowables.map(({ temperature, moisture, gap, factor }) => ({
+  const general = knockdowns ?? untouched;
+  const tested = allowables.map(({ temperature, moisture, gap, factor, basis }) => ({
     temperature,
     moisture,
     gap,
-    factor,
+    // A mean says where the middle is; how far single joints lie below it is still the general knockdown's.
+    factor: basis === 'mean' ? factor * general.scatter : factor,
   }));
-  return { ...adhesive, knockdowns: { ...(knockdowns ?? untouched), tested } };
+  return { ...adhesive, knockdowns: { ...general, tested } };
 }
 
 type MaterialOf = (id: string, thickness: number) => Material;

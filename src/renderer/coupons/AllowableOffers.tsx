@@ -2,7 +2,12 @@
 import { For, type JSX, Show } from 'solid-js';
 import { methodWords } from '../../shared/coupon-words.ts';
 import type { Allowable } from '../../shared/project.ts';
-import type { AllowableOffer, BasisMethod, CouponSetReport } from '../../shared/reports-coupons.ts';
+import type {
+  AllowableOffer,
+  BasisMethod,
+  CalibrationOffer,
+  CouponSetReport,
+} from '../../shared/reports-coupons.ts';
 import { restsOn } from '../../shared/rests-on.ts';
 import { environment, figure } from '../../shared/words.ts';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
@@ -27,15 +32,26 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
   const here = (): Allowable | undefined => taken().find(isHere);
   const set = (list: readonly Allowable[]): void =>
     props.project.edit(path(), list.length > 0 ? list.map((one) => ({ ...one })) : undefined);
-  const take = (offer: AllowableOffer): void => {
+  const head = () => {
     const { setId, name, temperature, moisture, gap } = props.report;
-    const head = { set: setId, setName: name, temperature, moisture, gap };
-    const others = taken().filter((one) => !isHere(one));
-    set([...others, { ...head, ...offer, taken: new Date().toISOString() }]);
+    return { set: setId, setName: name, temperature, moisture, gap };
   };
+  const put = (one: Allowable): void => set([...taken().filter((other) => !isHere(other)), one]);
+  const take = (offer: AllowableOffer): void => {
+    put({ ...head(), ...offer, taken: new Date().toISOString() });
+  };
+  const calibrate = ({ factor, mean, coupons, batches }: CalibrationOffer): void =>
+    put({
+      ...head(),
+      ...{ basis: 'mean', method: 'mean', value: mean, mean, ratio: factor, factor },
+      ...{ coupons, batches, taken: new Date().toISOString() },
+    });
   /** True where the coupons have changed since their value was taken. */
   const isOld = (one: Allowable): boolean => {
-    const offer = props.report.offers.find(({ basis }) => basis === one.basis);
+    const offer =
+      one.basis === 'mean'
+        ? props.report.calibration
+        : props.report.offers.find(({ basis }) => basis === one.basis);
     return (
       one.set === props.report.setId &&
       (!offer || Math.abs(offer.factor - one.factor) > 1e-9 * one.factor)
@@ -63,6 +79,18 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
           </p>
         )}
       </For>
+      <Show when={props.report.calibration}>
+        {(one) => (
+          <p class="allowable-offer">
+            Or the mean alone, as a calibration: measured over predicted {figure(one().factor)}, 95
+            % interval {figure(one().low)} to {figure(one().high)}, {one().coupons} coupons. It is
+            no allowable; the knockdown for scatter stays.{' '}
+            <button type="button" class="plain" onClick={() => calibrate(one())}>
+              Take the mean as a calibration
+            </button>
+          </p>
+        )}
+      </Show>
       <Show
         when={taken().length > 0}
         fallback={
@@ -77,8 +105,11 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
             {(one) => (
               <li classList={{ 'is-here': isHere(one) }}>
                 {restsOn(one.basis, one.coupons, one)}, {one.setName}: {figure(one.factor)} times
-                the adhesive’s strength, in place of the knockdown for scatter; taken{' '}
-                {one.taken.slice(0, 10)}.
+                the adhesive’s strength,{' '}
+                {one.basis === 'mean'
+                  ? 'beside the knockdown for scatter'
+                  : 'in place of the knockdown for scatter'}
+                ; taken {one.taken.slice(0, 10)}.
                 <Show when={isOld(one)}>
                   {' '}
                   <b>The coupons have changed since: take it again.</b>

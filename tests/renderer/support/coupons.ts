@@ -55,6 +55,7 @@ export function makeSetReport(
     statistics: statisticsOf(lines),
     correlation: correlationOf(lines),
     offers: [],
+    calibration: null,
     notOffered: 'There are no results yet.',
     flags: [{ code: 'small-single-lap', message: 'A small single lap bends and peels.' }],
     ...change,

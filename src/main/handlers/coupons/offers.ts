@@ -3,6 +3,7 @@ import type { Project } from '../../../shared/project.ts';
 import type { Specimen } from '../../../shared/project-coupons.ts';
 import type {
   AllowableOffer,
+  CalibrationOffer,
   Correlation,
   CouponLine,
   CouponSetReport,
@@ -21,7 +22,8 @@ export interface Tested {
   readonly correlation: Correlation | null;
 }
 
-function whyNot({ specimen, lines, statistics, correlation }: Tested): string {
+/** Why these coupons say nothing of the adhesive in a joint; empty where they do. */
+function whyNothing({ specimen, lines, statistics, correlation }: Tested): string {
   if (lines.length === 0) return 'There are no results yet.';
   if (!statistics) return 'No result counts.';
   if (isSmallSingleLap(specimen.shape)) {
@@ -30,15 +32,21 @@ function whyNot({ specimen, lines, statistics, correlation }: Tested): string {
   if (lines.some(({ apart }) => apart === 'surface')) {
     return 'Coupons came off a surface: mend the preparation and test again.';
   }
-  if (!correlation) return 'The model does not predict these coupons.';
+  return correlation ? '' : 'The model does not predict these coupons.';
+}
+
+const TOO_STRONG =
+  'The coupons are more than twice as strong as the properties of the adhesive say: mend those first.';
+
+function whyNot(tested: Tested): string {
+  const nothing = whyNothing(tested);
+  if (nothing !== '') return nothing;
+  const [statistics, correlation] = [tested.statistics!, tested.correlation!];
   if (!statistics.chosen.B && !statistics.chosen.A) {
     return 'There is no basis value: see the decisions.';
   }
   const factor = (correlation.mean * (statistics.chosen.B?.value ?? 0)) / statistics.all.mean;
-  if (factor > MOST) {
-    return 'The coupons are more than twice as strong as the properties of the adhesive say: mend those first.';
-  }
-  return '';
+  return factor > MOST ? TOO_STRONG : '';
 }
 
 export function offersOf(tested: Tested): {
@@ -71,6 +79,15 @@ export function offersOf(tested: Tested): {
         offers,
         notOffered: 'The basis value is not above zero: too few results, or too much scatter.',
       };
+}
+
+/** The mean as a calibration: also where the results are too few for a basis value. */
+export function calibrationOf(tested: Tested): CalibrationOffer | null {
+  if (whyNothing(tested) !== '') return null;
+  const { all, batches } = tested.statistics!;
+  const { mean: factor, low, high } = tested.correlation!;
+  if (low === null || high === null || factor > MOST) return null;
+  return { factor, low, high, mean: all.mean, coupons: all.n, batches: batches.length };
 }
 
 /** Sets of one adhesive, specimen and environment at two gaps or more. */

@@ -13,7 +13,7 @@ import { isSmallSingleLap } from '../../../shared/standard-specimens.ts';
 import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { lifeReport } from './life.ts';
 import { linesOf } from './lines.ts';
-import { gapCurvesOf, offersOf } from './offers.ts';
+import { calibrationOf, gapCurvesOf, offersOf } from './offers.ts';
 import { predictCoupon } from './predict.ts';
 import { areaOf, couponJoint } from './specimen-joint.ts';
 import { correlationOf, statisticsOf } from './statistics.ts';
@@ -101,6 +101,7 @@ function setReport(
     statistics,
     correlation,
     ...offersOf({ specimen, lines, statistics, correlation }),
+    calibration: calibrationOf({ specimen, lines, statistics, correlation }),
     flags: flagsOf(specimen, lines),
   };
 }
