@@ -149,6 +149,13 @@ export const commands: readonly Command[] = [
     more: `Prints for each coupon the load it broke at, the load and mode that the model gives with mean properties, without knockdowns, and the ratio; for each set and each adhesive its mean, scatter and the 95 % interval of the mean. Nothing is calibrated by it. ${exits.other}`,
   },
   {
+    name: 'ledger',
+    file: true,
+    options: [option.csv, option.json],
+    brief: 'what strength margins use in each environment and gap, and what it rests on',
+    more: `Prints for each adhesive, temperature, moisture and gap the shear yield of its rows, what each knockdown or an allowable leaves of it, the shear yield and peel strength that margins use, what they rest on (typical, from memory, published, tested as entered, or the A or B value of own coupons) and how many joints use them; gaps at which all is the same stand on one line. Then the sources, coupons that no allowable was taken from, and allowables whose coupons have changed or are gone. With --csv and --json every gap has a row of its own. ${exits.other}`,
+  },
+  {
     name: 'schema',
     file: false,
     options: [],

@@ -19,6 +19,7 @@ import { compare, springs } from './run-compare.ts';
 import { corners } from './run-corners.ts';
 import { basis, correlate } from './run-coupons.ts';
 import { gap } from './run-gap.ts';
+import { ledger } from './run-ledger.ts';
 import { matters, scatter } from './run-scatter.ts';
 import { size, sizes } from './run-size.ts';
 
@@ -160,6 +161,7 @@ async function answer(ask: Ask, run: Run, cwd: string, paper: Paper): Promise<Re
   if (name === 'corners') return corners(ask, project, run, paper);
   if (name === 'basis') return basis(ask, project, run, paper);
   if (name === 'correlate') return correlate(ask, project, run, paper);
+  if (name === 'ledger') return ledger(ask, project, run, paper);
   if (name === 'stress') return stress(ask, project, run, paper);
   if (name === 'explain') return explain(ask, project, run, paper);
   if (name === 'matters') return matters(ask, project, run, paper);

@@ -32,6 +32,7 @@ import { benchRequests } from './handlers/gap/requests.ts';
 import { guarded } from './handlers/guarded.ts';
 import { analyse, stressOf, sweep } from './handlers/joint.ts';
 import { describeLaminate } from './handlers/laminate.ts';
+import { ledgerReport } from './handlers/ledger/ledger.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
 import { matters, scatter } from './handlers/scatter.ts';
@@ -189,6 +190,10 @@ function makeHandlers(options: AskOptions): Handlers {
     'project.coupons': ({ document, setId }, context) => {
       const project = readProject(document);
       return project.ok ? couponsReport(project.value, setId, context) : project;
+    },
+    'project.ledger': ({ document }, context) => {
+      const project = readProject(document);
+      return project.ok ? ok(ledgerReport(project.value, context)) : project;
     },
     'project.compare': ({ document, columns, caseId }, context) => {
       const project = readProject(document);

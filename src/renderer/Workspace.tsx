@@ -115,11 +115,13 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
       <Match when={props.name === 'coupons' && props.project.document()}>
         {(document) => (
           <CouponsPage
+            bridge={props.bridge}
             state={props.coupons}
             rows={props.couponRows}
             source={props.project}
             project={document()}
             theme={props.theme}
+            onJoint={props.onSize}
           />
         )}
       </Match>

@@ -24,6 +24,7 @@ import type {
 import type { CompareReport, VariantReport } from './reports-compare.ts';
 import type { CouponsReport } from './reports-coupons.ts';
 import type { GapLimitsReport, GapReport, GapVerdict, Kept } from './reports-gap.ts';
+import type { LedgerReport } from './reports-ledger.ts';
 import {
   type InputTolerance,
   type MattersReport,
@@ -170,6 +171,8 @@ const longRequests = {
   }),
   /** Coupons: predicted, measured, statistics, measured over predicted; one set, or all. */
   'project.coupons': long({ document, setId: z.string().max(64).optional() }),
+  /** What strength margins use, and what it rests on: each adhesive, environment and gap. */
+  'project.ledger': long({ document }),
   'project.compare': long({
     document,
     columns: z
@@ -219,6 +222,7 @@ export interface Answers {
   'joint.variant': VariantReport;
   'project.compare': CompareReport;
   'project.coupons': CouponsReport;
+  'project.ledger': LedgerReport;
 }
 
 export const requestNames = Object.keys(requests) as RequestName[];

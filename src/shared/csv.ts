@@ -44,6 +44,9 @@ export function readCsv(raw: string): CsvRead {
   };
 }
 
+/** How a formula begins. The package's own pattern misses one that a line break follows. */
+const FORMULA = /^[=+\-@\t\r\n]/;
+
 /**
  * RFC 4180. A text that a spreadsheet would take for a formula gets an apostrophe before it; numbers
  * stay numbers.
@@ -51,5 +54,5 @@ export function readCsv(raw: string): CsvRead {
 export const writeCsv = (rows: readonly (readonly (string | number | null)[])[]): string =>
   `${Papa.unparse(
     rows.map((row) => row.map((cell) => cell ?? '')),
-    { escapeFormulae: true, newline: '\r\n' },
+    { escapeFormulae: FORMULA, newline: '\r\n' },
   )}\r\n`;

@@ -234,6 +234,12 @@ describeInBrowser('the Coupons page', () => {
       );
       await shot(page, 'agreement-dark');
       expect(await violations(page)).toEqual([]);
+      await view(page, 'Ledger');
+      await page
+        .getByText(/^All three environments that joints meet rest on values that are typical/)
+        .waitFor(patient);
+      await shot(page, 'ledger-dark');
+      expect(await violations(page)).toEqual([]);
       expect(app.problems).toEqual([]);
     } finally {
       await app.close();
@@ -266,13 +272,21 @@ describeInBrowser('the Coupons page', () => {
       await shot(page, 'allowable-light');
       expect(await violations(page)).toEqual([]);
       expect(await fits(page)).toBe(true);
-      // The landing leg lands hot and wet.
-      await page.keyboard.press('Control+1');
+      await view(page, 'Ledger');
       await page
-        .getByRole('link', { name: 'Landing leg' })
-        .or(page.getByRole('button', { name: 'Landing leg' }))
-        .first()
-        .click();
+        .getByText('Of three environments that joints meet, one rests on an allowable tested there')
+        .waitFor(patient);
+      await shot(page, 'ledger-light');
+      expect(await violations(page)).toEqual([]);
+      expect(await fits(page)).toBe(true);
+      const [file] = await Promise.all([
+        page.waitForEvent('download'),
+        view(page, 'Ledger as CSV'),
+      ]);
+      expect(file.suggestedFilename()).toBe('Curlew-ledger.csv');
+      // The landing leg lands hot and wet.
+      const hot = page.locator('tbody', { hasText: 'B-basis, 18 coupons, 60 °C wet' });
+      await hot.getByRole('button', { name: 'Landing leg' }).first().click();
       await page.getByText('B-basis, 18 coupons, 60 °C wet').first().waitFor(patient);
       await shot(page, 'rests-on-light');
       expect(app.problems).toEqual([]);

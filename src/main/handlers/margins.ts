@@ -1,6 +1,5 @@
 /** All margins of a joint: every case, every gap state, the worst of each mode and part kept. */
-import { scatterAt } from '../../model/joint/knockdown.ts';
-import type { CaseInput, GapState, ModelSettings } from '../../model/joint/types.ts';
+import type { GapState, ModelSettings } from '../../model/joint/types.ts';
 import { STRIP_FACES, TUBE_FACES } from '../../model/laminate/symmetry.ts';
 import type { Mode } from '../../model/margins/asked.ts';
 import { WALL_MODES } from '../../model/margins/asked.ts';
@@ -11,10 +10,10 @@ import type { ModeResult } from '../../model/margins/result.ts';
 import type { JointState } from '../../model/margins/state.ts';
 import type { Condition, LoadCase } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
-import { restsOn } from '../../shared/rests-on.ts';
-import { environment, signed } from '../../shared/words.ts';
+import { signed } from '../../shared/words.ts';
+import { foundationOf, type Surroundings } from './foundation.ts';
 import { marginState, modeLabel } from './labels.ts';
-import type { ResolvedJoint } from './resolve.ts';
+import type { ResolvedAdhesive, ResolvedJoint } from './resolve.ts';
 import { marginFlags } from './validity.ts';
 
 export interface Governing {
@@ -104,29 +103,14 @@ function typicalBehind({ mode, part }: ModeResult, { typical }: ResolvedJoint): 
   return typical.has('adhesive') || (mode === 'interlaminar' && typical.size > 0);
 }
 
-const bareWords = {
-  typical: 'typical values, no allowable',
-  memory: 'values from memory, no allowable',
-  published: 'published values',
-  tested: 'tested values as entered',
-} as const;
-
 /** What the strength of the bond rests on in these surroundings; nothing is said of walls. */
 export function restsOnOf(
   { mode }: Pick<ModeResult, 'mode'>,
-  { adhesive, allowables, source }: ResolvedJoint,
-  { temperature, moisture }: Pick<CaseInput, 'temperature' | 'moisture'>,
+  resolved: ResolvedAdhesive,
+  surroundings: Surroundings,
 ): string {
   if (WALL_MODES.has(mode) || mode === 'interlaminar' || mode === 'durability-trough') return '';
-  const { knockdowns } = adhesive;
-  const found = knockdowns ? scatterAt(knockdowns, { temperature, moisture }) : null;
-  const [first, ...others] = found?.tested ?? [];
-  if (first === undefined) return bareWords[source.kind];
-  const factorAt = (place: number): number => knockdowns!.tested![place]!.factor;
-  const place = others.reduce((low, one) => (factorAt(one) < factorAt(low) ? one : low), first);
-  const lower = allowables[place]!;
-  const words = restsOn(lower.basis, lower.coupons, lower);
-  return found!.exact ? words : `${words}, not tested at ${environment(temperature, moisture)}`;
+  return foundationOf(resolved, surroundings).words;
 }
 
 export function toMargin(

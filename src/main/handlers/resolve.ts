@@ -30,15 +30,18 @@ export interface ResolvedCase {
   readonly input: CaseInput;
 }
 
-export interface ResolvedJoint {
-  readonly index: number;
-  readonly joint: Joint;
-  readonly input: JointInput;
+export interface ResolvedAdhesive {
   readonly adhesive: AdhesiveInput;
   /** What own coupons allow, in the order of the adhesive's `tested`. */
   readonly allowables: readonly Allowable[];
   /** What the adhesive's own rows rest on. */
   readonly source: Source;
+}
+
+export interface ResolvedJoint extends ResolvedAdhesive {
+  readonly index: number;
+  readonly joint: Joint;
+  readonly input: JointInput;
   /** Each load case in its own surroundings, then in those of the project that it is judged in too. */
   readonly cases: readonly ResolvedCase[];
   /** Parts and `adhesive` whose properties are typical or from memory. */
@@ -92,9 +95,7 @@ export function resolveJoint(project: Project, index: number): ResolvedJoint {
     index,
     joint,
     input: jointInput(joint, material, wall),
-    adhesive: withAllowables(adhesive),
-    allowables: adhesive.allowables ?? [],
-    source: adhesive.source,
+    ...resolveAdhesive(adhesive),
     cases,
     typical,
   };
@@ -105,6 +106,12 @@ const cyclesOf = ({ id, cycles, ratio }: Extract<LoadCase, { kind: 'cyclic' }>) 
   cycles,
   occasion: id,
   ...(ratio === undefined ? {} : { ratio }),
+});
+
+export const resolveAdhesive = (adhesive: Adhesive): ResolvedAdhesive => ({
+  adhesive: withAllowables(adhesive),
+  allowables: adhesive.allowables ?? [],
+  source: adhesive.source,
 });
 
 const untouched = { environment: 1, ageing: 1, scatter: 1, gap: [] } as const;

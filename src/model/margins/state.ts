@@ -1,8 +1,9 @@
 /** One case in one gap state, ready to be solved at any clocking. */
-import { type AdhesiveState, adhesiveStateAt } from '../joint/adhesive-state.ts';
+import { adhesiveInBonds } from '../joint/adhesive-in-bond.ts';
+import type { AdhesiveState } from '../joint/adhesive-state.ts';
 import { type Assembly, assemble } from '../joint/assembly.ts';
 import { bondLaws } from '../joint/bond-law.ts';
-import { knockedDown, type Ledger, ledgerAt } from '../joint/knockdown.ts';
+import type { Ledger } from '../joint/knockdown.ts';
 import { type LocalProblem, localProblem } from '../joint/local-problem.ts';
 import type {
   AdhesiveInput,
@@ -37,9 +38,8 @@ export function jointState(
   settings: ModelSettings,
 ): JointState {
   const assembly = assemble(joint, gapState);
-  const state = adhesiveStateAt(adhesive, loadCase.temperature, loadCase.moisture);
-  const ledgers = assembly.bonds.map(({ gap }) => ledgerAt(adhesive, gap, loadCase));
-  const adhesives = ledgers.map(({ left }) => knockedDown(state, left));
+  const gaps = assembly.bonds.map(({ gap }) => gap);
+  const { ledgers, left: adhesives } = adhesiveInBonds(adhesive, gaps, loadCase);
   const bonds = bondLaws(assembly, adhesives, settings.adherendShear);
   const deltaT = loadCase.temperature - adhesive.stressFreeTemperature;
   const method = settings.edgeMoment ?? 'goland-reissner';

@@ -1,5 +1,6 @@
 /** Coupons: plan them, take their results, see what they come to and how far the model agrees. */
 import { createMemo, For, type JSX, Match, Show, Switch } from 'solid-js';
+import type { Bridge } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
 import { environment, sentence } from '../../shared/words.ts';
 import { readInk } from '../charts/ink.ts';
@@ -14,16 +15,19 @@ import type { ProjectState } from '../state/project.ts';
 import type { Theme } from '../theme.ts';
 import { AgreementView } from './AgreementView.tsx';
 import { AllowableOffers } from './AllowableOffers.tsx';
+import { LedgerView } from './LedgerView.tsx';
 import { PlanView } from './PlanView.tsx';
 import { ResultsView } from './ResultsView.tsx';
 import { StatisticsView } from './StatisticsView.tsx';
 
 export interface CouponsPageProps {
+  readonly bridge: Bridge;
   readonly state: CouponsState;
   readonly rows: CouponRows;
   readonly source: ProjectState;
   readonly project: Project;
   readonly theme: Theme;
+  readonly onJoint: (id: string) => void;
 }
 
 const views: readonly { readonly id: CouponView; readonly title: string }[] = [
@@ -31,7 +35,10 @@ const views: readonly { readonly id: CouponView; readonly title: string }[] = [
   { id: 'results', title: 'Results' },
   { id: 'statistics', title: 'Statistics' },
   { id: 'agreement', title: 'Measured over predicted' },
+  { id: 'ledger', title: 'Ledger' },
 ];
+/** Those that have something to say without a set. */
+const setless: ReadonlySet<CouponView> = new Set(['plan', 'ledger']);
 
 export function CouponsPage(props: CouponsPageProps): JSX.Element {
   let page!: HTMLDivElement;
@@ -57,48 +64,46 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
       return { value: id, text: tail === '' ? name : `${name} (${tail})` };
     });
   };
-  /** Without a set there is nothing but the plan. */
-  const view = (): CouponView => (current() ? props.state.view() : 'plan');
+  const view = (): CouponView =>
+    current() || setless.has(props.state.view()) ? props.state.view() : 'plan';
 
   return (
     <div class="coupon-page" ref={page} tabindex="-1">
       <h1 class="hidden">Coupons</h1>
-      <div class="coupon-head" classList={{ 'is-empty': !current() }}>
-        <Show when={current()}>
+      <div class="coupon-head">
+        <nav class="view-row" aria-label="Views of the coupons">
+          <For each={views.filter(({ id }) => current() || setless.has(id))}>
+            {({ id, title }) => (
+              <button
+                type="button"
+                class="link"
+                aria-current={view() === id ? 'true' : undefined}
+                onClick={() => props.state.show(id)}
+              >
+                {title}
+              </button>
+            )}
+          </For>
+        </nav>
+        <Show when={!setless.has(view()) && current()}>
           {(set) => (
             <>
-              <nav class="view-row" aria-label="Views of the coupons">
-                <For each={views}>
-                  {({ id, title }) => (
-                    <button
-                      type="button"
-                      class="link"
-                      aria-current={view() === id ? 'true' : undefined}
-                      onClick={() => props.state.show(id)}
-                    >
-                      {title}
-                    </button>
-                  )}
-                </For>
-              </nav>
-              <Show when={view() !== 'plan'}>
-                <Choice
-                  name="Set"
-                  class="joint-choice"
-                  options={setOptions()}
-                  value={set().id}
-                  onChoose={props.state.choose}
-                />
-                <span class="units">
-                  {[
-                    specimen()?.standard,
-                    environment(set().temperature, set().moisture),
-                    `gap ${set().gap} mm`,
-                  ]
-                    .filter(Boolean)
-                    .join(' · ')}
-                </span>
-              </Show>
+              <Choice
+                name="Set"
+                class="joint-choice"
+                options={setOptions()}
+                value={set().id}
+                onChoose={props.state.choose}
+              />
+              <span class="units">
+                {[
+                  specimen()?.standard,
+                  environment(set().temperature, set().moisture),
+                  `gap ${set().gap} mm`,
+                ]
+                  .filter(Boolean)
+                  .join(' · ')}
+              </span>
             </>
           )}
         </Show>
@@ -118,6 +123,14 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
       <Switch>
         <Match when={view() === 'plan'}>
           <PlanView project={props.project} state={props.state} edits={edits} />
+        </Match>
+        <Match when={view() === 'ledger'}>
+          <LedgerView
+            bridge={props.bridge}
+            source={props.source}
+            coupons={props.state}
+            onJoint={props.onJoint}
+          />
         </Match>
         <Match when={view() === 'results' && current()}>
           {(set) => (

@@ -20,7 +20,7 @@ import { makeSettle } from '../settle.ts';
 import { createJob, type Job } from './job.ts';
 import type { ProjectState } from './project.ts';
 
-export type CouponView = 'plan' | 'results' | 'statistics' | 'agreement';
+export type CouponView = 'plan' | 'results' | 'statistics' | 'agreement' | 'ledger';
 
 export interface CouponsState {
   readonly view: Accessor<CouponView>;

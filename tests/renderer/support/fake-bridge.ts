@@ -1,4 +1,5 @@
 /** A host for the page in a test: answers like the real one, and lets the test see and steer. */
+import { ledgerReport } from '../../../src/main/handlers/ledger/ledger.ts';
 import type { Answers, Bridge, RequestInput, RequestName } from '../../../src/shared/contract.ts';
 import type { Project } from '../../../src/shared/project.ts';
 import { ok, type Reply, type RequestError } from '../../../src/shared/reply.ts';
@@ -86,6 +87,7 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     'joint.sweep': () => ok(makeSweep()),
     'project.compare': (input) => ok(makeCompareReport(documentOf(input), input)),
     'project.coupons': (input) => ok(makeCouponsReport(documentOf(input))),
+    'project.ledger': (input) => ok(ledgerReport(documentOf(input))),
     'joint.variant': (input) => ok(makeVariant(documentOf(input), input)),
     'joint.size': (input) => ok(makeSizing(documentOf(input).joints[0]!)),
     'joint.sizes': (input) => ok(makeSizes(documentOf(input).joints[0]!, input.each)),

@@ -12,7 +12,7 @@ import { areaOf, couponJoint } from './specimen-joint.ts';
 /** Per cent of the area from which a coupon tells of its surface or its adherend, not of the adhesive. */
 export const TELLS = 50;
 
-function apartOf({ apart, modes }: CouponResult): {
+export function apartOf({ apart, modes }: CouponResult): {
   readonly apart: ApartBecause | null;
   readonly why: string;
 } {

@@ -3,6 +3,7 @@ import type { Project } from '../../../shared/project.ts';
 import type { Specimen } from '../../../shared/project-coupons.ts';
 import type {
   AllowableOffer,
+  ApartBecause,
   CalibrationOffer,
   Correlation,
   CouponLine,
@@ -22,16 +23,26 @@ export interface Tested {
   readonly correlation: Correlation | null;
 }
 
-/** Why these coupons say nothing of the adhesive in a joint; empty where they do. */
-function whyNothing({ specimen, lines, statistics, correlation }: Tested): string {
-  if (lines.length === 0) return 'There are no results yet.';
-  if (!statistics) return 'No result counts.';
-  if (isSmallSingleLap(specimen.shape)) {
+/** Why nothing is offered, as far as that shows before anything is computed; empty where it does not. */
+export function barred(
+  { shape }: Specimen,
+  results: readonly { readonly apart: ApartBecause | null }[],
+): string {
+  if (results.length === 0) return 'There are no results yet.';
+  if (results.every(({ apart }) => apart !== null)) return 'No result counts.';
+  if (isSmallSingleLap(shape)) {
     return 'A small single lap is no design allowable (ASTM D4896): test thick adherends, double laps or the tube in its sleeve.';
   }
-  if (lines.some(({ apart }) => apart === 'surface')) {
+  if (results.some(({ apart }) => apart === 'surface')) {
     return 'Coupons came off a surface: mend the preparation and test again.';
   }
+  return '';
+}
+
+/** Why these coupons say nothing of the adhesive in a joint; empty where they do. */
+function whyNothing({ specimen, lines, statistics, correlation }: Tested): string {
+  const at = barred(specimen, lines);
+  if (at !== '' || !statistics) return at;
   return correlation ? '' : 'The model does not predict these coupons.';
 }
 

@@ -1,0 +1,43 @@
+/** What the strength of an adhesive rests on at a temperature and moisture: of a margin and of the ledger. */
+import { scatterAt } from '../../model/joint/knockdown.ts';
+import type { CaseInput } from '../../model/joint/types.ts';
+import type { Allowable } from '../../shared/project.ts';
+import type { StrengthBasis } from '../../shared/reports-ledger.ts';
+import { bareWords, restsOn } from '../../shared/rests-on.ts';
+import { environment } from '../../shared/words.ts';
+import type { ResolvedAdhesive } from './resolve.ts';
+
+export type Surroundings = Pick<CaseInput, 'temperature' | 'moisture'>;
+
+export interface Foundation {
+  readonly basis: StrengthBasis;
+  /** Such as `B-basis, 18 coupons, 60 °C wet`. */
+  readonly words: string;
+  /** Allowables that it is taken from, the lower first; none where the adhesive's own rows stand alone. */
+  readonly allowables: readonly Allowable[];
+  /** False where its allowables were tested at another temperature. */
+  readonly exact: boolean;
+}
+
+export function foundationOf(
+  { adhesive: { knockdowns }, allowables, source }: ResolvedAdhesive,
+  surroundings: Surroundings,
+): Foundation {
+  const found = knockdowns ? scatterAt(knockdowns, surroundings) : null;
+  // By the factor that counts: a mean has the knockdown for scatter beside it.
+  const factorAt = (place: number): number => knockdowns!.tested![place]!.factor;
+  const [lowest, ...others] = (found?.tested ?? [])
+    .toSorted((a, b) => factorAt(a) - factorAt(b))
+    .map((place) => allowables[place]!);
+  if (!found || !lowest) {
+    return { basis: source.kind, words: bareWords[source.kind], allowables: [], exact: true };
+  }
+  const words = restsOn(lowest.basis, lowest.coupons, lowest);
+  const here = environment(surroundings.temperature, surroundings.moisture);
+  return {
+    basis: lowest.basis,
+    words: found.exact ? words : `${words}, not tested at ${here}`,
+    allowables: [lowest, ...others],
+    exact: found.exact,
+  };
+}
