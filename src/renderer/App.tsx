@@ -19,13 +19,14 @@ import { download, fileName, fileText } from './files.ts';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
+import { UndoControl } from './parts/UndoControl.tsx';
 import { createComparison } from './state/comparison.ts';
 import { createCouponRows } from './state/coupon-rows.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createGapCheck } from './state/gap-check.ts';
 import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
-import { createProject, jointIndex } from './state/project.ts';
+import { createProject, jointIndex, type Path } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
 import { createTheme } from './theme.ts';
 import { Workspace, type WorkspaceName, workspaces } from './Workspace.tsx';
@@ -123,6 +124,11 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     return gridColumns(coupons.specimens().find(({ id }) => id === piece)?.shape);
   });
 
+  /** Of a joint that is not on the page a change would not be seen. */
+  const movedAt = ([root, index]: Path): void => {
+    const id = root === 'joints' ? project.document()?.joints[Number(index)]?.id : undefined;
+    if (id !== undefined) setJointId(id);
+  };
   const openCorner = (id: string, corner: CornerMargin): void => {
     sizing.drawCorner(id, corner);
     openJoint(id);
@@ -185,6 +191,9 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
                 changes not saved
               </Show>
             </span>
+          </Show>
+          <Show when={project.document()}>
+            <UndoControl project={project} onMoved={movedAt} />
           </Show>
           <OpenButton onFile={(file) => void openFile(file)} />
           <Show when={project.document()}>

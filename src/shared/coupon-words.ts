@@ -165,7 +165,7 @@ export function correlationSentence(found: Correlation | null, of: string): stri
 export function calibrationText(found: Correlation | null): string | null {
   if (!found || found.low === null || found.high === null) return null;
   if (found.low <= 1 && found.high >= 1) return null;
-  return `To bring the model onto these coupons, multiply the strengths that set the mode (shear yield, or peel strength) by about ${share(found.mean)}, between ${share(found.low)} and ${share(found.high)}, and look again: the load does not follow the strength quite evenly. Do so only where the coupons fail as the joint does. The mean can be taken as a calibration under Statistics; nothing is changed by itself.`;
+  return `To bring the model onto these coupons, multiply the strengths that set the mode (shear yield, or peel strength) by about ${share(found.mean)}, between ${share(found.low)} and ${share(found.high)}, and look again: the load does not follow the strength quite evenly. Do so only where the coupons fail as the joint does. Nothing is changed by itself: where the mean may be taken, it is offered under Statistics.`;
 }
 
 export const apartWords: Readonly<Record<NonNullable<CouponLine['apart']>, string>> = {

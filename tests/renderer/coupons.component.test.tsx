@@ -394,7 +394,7 @@ describe('measured over predicted', () => {
       /^Coupons of this set broke at 1\.06 of the predicted load on average \(18 results, 95 % interval of the mean 1\.04 to 1\.09\)\. They held more/,
     );
     expect(page()).toContain('multiply the strengths that set the mode');
-    expect(page()).toContain('Nothing is changed by itself.');
+    expect(page()).toContain('Nothing is changed by itself');
     const plot = screen.getByRole('img', { name: /^Measured over predicted load of 19 coupons/ });
     expect(plot.getAttribute('aria-label')).toContain(
       '1 of them is kept apart and drawn as a cross',

@@ -103,7 +103,7 @@ describe('a refusal', () => {
     expect(field('Tube wall').getAttribute('aria-describedby')).toContain(message.id);
     expect(screen.getByText('not recalculated')).toBeTruthy();
     expect(margins()).toHaveLength(2);
-    expect(screen.getByRole('status').closest('.is-stale')).toBeTruthy();
+    expect(within(screen.getByRole('main')).getByRole('status').closest('.is-stale')).toBeTruthy();
   });
 
   it('about no field of the form stands above it', async () => {

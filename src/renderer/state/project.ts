@@ -1,13 +1,15 @@
 /**
  * The project that is open: one document in one store, changed through one function, so that
- * everything else (what is unsaved, what must be asked again, later undo) can hang on that function.
+ * everything else (what is unsaved, what must be asked again, what can be taken back) can hang on it.
  */
 import { type Accessor, batch, createSignal } from 'solid-js';
 import { createStore, produce, unwrap } from 'solid-js/store';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { Opened } from '../../shared/reports.ts';
+import { createHistory, type History } from './history.ts';
+import { type Path, valueAt } from './path.ts';
 
-export type Path = readonly (string | number)[];
+export { type Path, pathText, valueAt } from './path.ts';
 
 export interface ProjectState {
   readonly document: Accessor<Project | null>;
@@ -15,8 +17,9 @@ export interface ProjectState {
   /** Counts the openings: tells one project from the next, even where their ids are the same. */
   readonly opening: Accessor<number>;
   open(opened: Opened): void;
-  /** Puts one value into the document; the only way to change it. */
+  /** Puts one value into the document; the only way to change it. Undefined takes it away. */
   edit(path: Path, value: unknown): void;
+  readonly history: Pick<History, 'undo' | 'redo' | 'undoes' | 'redoes'>;
   /** Counts the edits and openings: read it to be told of any change. */
   readonly revision: Accessor<number>;
   /** The same, but blind to overlaps: what a sweep over the overlap depends on. */
@@ -32,25 +35,34 @@ interface Store {
   origin: string;
 }
 
-export const pathText = (path: Path): string => path.join('.');
-
-/** The value at a path, undefined when there is none. */
-export function valueAt(root: unknown, path: Path): unknown {
-  let here: unknown = root;
-  for (const key of path) {
-    if (typeof here !== 'object' || here === null) return undefined;
-    here = (here as Record<string | number, unknown>)[key];
-  }
-  return here;
-}
-
 export function createProject(): ProjectState {
   const [store, setStore] = createStore<Store>({ document: null, origin: '' });
   const [revision, setRevision] = createSignal(0);
   const [besidesOverlap, setBesidesOverlap] = createSignal(0);
   const [opening, setOpening] = createSignal(0);
-  const [savedAt, setSavedAt] = createSignal(0);
   const next = (n: number): number => n + 1;
+  const plain = (): Project | null => unwrap(store).document;
+
+  function put(path: Path, value: unknown): void {
+    const last = path.at(-1);
+    if (last === undefined || store.document === null) return;
+    batch(() => {
+      setStore(
+        'document',
+        produce((document) => {
+          const parent = valueAt(document, path.slice(0, -1)) as Record<string | number, unknown>;
+          // What stood at the end of a list is gone when it is taken away: a list has no holes.
+          if (value === undefined && Array.isArray(parent) && last === parent.length - 1)
+            parent.pop();
+          else parent[last] = value;
+        }),
+      );
+      if (last !== 'overlap') setBesidesOverlap(next);
+      setRevision(next);
+    });
+  }
+  const history = createHistory({ plain, put });
+  const [savedAt, setSavedAt] = createSignal(history.state());
 
   return {
     document: () => store.document,
@@ -58,30 +70,24 @@ export function createProject(): ProjectState {
     opening,
     revision,
     revisionBesidesOverlap: besidesOverlap,
-    unsaved: () => revision() !== savedAt(),
-    markSaved: () => setSavedAt(revision()),
-    plain: () => unwrap(store).document,
+    unsaved: () => history.state() !== savedAt(),
+    markSaved: () => setSavedAt(history.state()),
+    plain,
+    history,
     open(opened) {
       batch(() => {
         setStore({ document: opened.document, origin: opened.origin });
         setOpening(next);
         setBesidesOverlap(next);
-        setSavedAt(setRevision(next));
+        setRevision(next);
+        history.clear();
+        setSavedAt(history.state());
       });
     },
     edit(path, value) {
-      const last = path.at(-1);
-      if (last === undefined || store.document === null) return;
       batch(() => {
-        setStore(
-          'document',
-          produce((document) => {
-            const parent = valueAt(document, path.slice(0, -1)) as Record<string | number, unknown>;
-            parent[last] = value;
-          }),
-        );
-        if (last !== 'overlap') setBesidesOverlap(next);
-        setRevision(next);
+        history.before(path);
+        put(path, value);
       });
     },
   };
