@@ -14,13 +14,12 @@ import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
 import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
-import { gridColumns } from './coupons/result-columns.ts';
+import { createCouponRows } from './coupons/result-columns.ts';
 import { download, fileName, fileText } from './files.ts';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { createComparison } from './state/comparison.ts';
-import { createCouponRows } from './state/coupon-rows.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createGapCheck } from './state/gap-check.ts';
 import { createJointsView } from './state/joints-view.ts';
@@ -118,10 +117,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     project,
     active: () => workspace() === 'coupons',
   });
-  const couponRows = createCouponRows(project, coupons, () => {
-    const piece = coupons.current()?.specimen;
-    return gridColumns(coupons.specimens().find(({ id }) => id === piece)?.shape);
-  });
+  const couponRows = createCouponRows(project, coupons);
 
   const openCorner = (id: string, corner: CornerMargin): void => {
     sizing.drawCorner(id, corner);

@@ -8,7 +8,6 @@ import { JobProgress } from '../parts/JobProgress.tsx';
 import { Choice } from '../size/Choice.tsx';
 import { createSize } from '../size-of.ts';
 import { createCouponEdits } from '../state/coupon-edits.ts';
-import type { CouponRows } from '../state/coupon-rows.ts';
 import type { CouponsState, CouponView } from '../state/coupons.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Theme } from '../theme.ts';
@@ -16,6 +15,7 @@ import { AgreementView } from './AgreementView.tsx';
 import { AllowableOffers } from './AllowableOffers.tsx';
 import { PlanView } from './PlanView.tsx';
 import { ResultsView } from './ResultsView.tsx';
+import type { CouponRows } from './result-columns.ts';
 import { StatisticsView } from './StatisticsView.tsx';
 
 export interface CouponsPageProps {
