@@ -14,6 +14,7 @@ import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
 import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
+import { createLifeRows } from './coupons/lives/life-columns.ts';
 import { createCouponRows } from './coupons/result-columns.ts';
 import { download, fileName, fileText } from './files.ts';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
@@ -118,6 +119,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     active: () => workspace() === 'coupons',
   });
   const couponRows = createCouponRows(project, coupons);
+  const lifeRows = createLifeRows(project, coupons);
 
   const openCorner = (id: string, corner: CornerMargin): void => {
     sizing.drawCorner(id, corner);
@@ -247,6 +249,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             kept={kept}
             coupons={coupons}
             couponRows={couponRows}
+            lifeRows={lifeRows}
             index={current()}
             joint={currentJoint()}
             onJoint={setJointId}

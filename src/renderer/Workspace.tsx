@@ -5,6 +5,7 @@ import type { Joint } from '../shared/project.ts';
 import type { CornerMargin } from '../shared/reports.ts';
 import { ComparePage } from './compare/ComparePage.tsx';
 import { CouponsPage } from './coupons/CouponsPage.tsx';
+import type { LifeRows } from './coupons/lives/life-columns.ts';
 import type { CouponRows } from './coupons/result-columns.ts';
 import { GapPage } from './gap/GapPage.tsx';
 import { JointsPage } from './joints/JointsPage.tsx';
@@ -40,6 +41,7 @@ export interface WorkspaceProps {
   readonly kept: KeptChecks;
   readonly coupons: CouponsState;
   readonly couponRows: CouponRows;
+  readonly lifeRows: LifeRows;
   /** Place of the joint that is looked at; −1 when there is none. */
   readonly index: number;
   readonly joint: Joint | undefined;
@@ -117,6 +119,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
           <CouponsPage
             state={props.coupons}
             rows={props.couponRows}
+            lifeRows={props.lifeRows}
             source={props.project}
             project={document()}
             theme={props.theme}

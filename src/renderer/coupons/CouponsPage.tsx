@@ -1,11 +1,10 @@
 /** Coupons: plan them, take their results, see what they come to and how far the model agrees. */
 import { createMemo, For, type JSX, Match, Show, Switch } from 'solid-js';
 import type { Project } from '../../shared/project.ts';
-import { environment, sentence } from '../../shared/words.ts';
+import { sentence } from '../../shared/words.ts';
 import { readInk } from '../charts/ink.ts';
 import { createFontsReady } from '../fonts.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
-import { Choice } from '../size/Choice.tsx';
 import { createSize } from '../size-of.ts';
 import { createCouponEdits } from '../state/coupon-edits.ts';
 import type { CouponsState, CouponView } from '../state/coupons.ts';
@@ -13,14 +12,18 @@ import type { ProjectState } from '../state/project.ts';
 import type { Theme } from '../theme.ts';
 import { AgreementView } from './AgreementView.tsx';
 import { AllowableOffers } from './AllowableOffers.tsx';
+import { LivesView } from './lives/LivesView.tsx';
+import type { LifeRows } from './lives/life-columns.ts';
 import { PlanView } from './PlanView.tsx';
 import { ResultsView } from './ResultsView.tsx';
 import type { CouponRows } from './result-columns.ts';
+import { SetChoice } from './SetChoice.tsx';
 import { StatisticsView } from './StatisticsView.tsx';
 
 export interface CouponsPageProps {
   readonly state: CouponsState;
   readonly rows: CouponRows;
+  readonly lifeRows: LifeRows;
   readonly source: ProjectState;
   readonly project: Project;
   readonly theme: Theme;
@@ -31,6 +34,7 @@ const views: readonly { readonly id: CouponView; readonly title: string }[] = [
   { id: 'results', title: 'Results' },
   { id: 'statistics', title: 'Statistics' },
   { id: 'agreement', title: 'Measured over predicted' },
+  { id: 'lives', title: 'Lives' },
 ];
 
 export function CouponsPage(props: CouponsPageProps): JSX.Element {
@@ -43,64 +47,45 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
     return size() ? readInk(page) : null;
   });
   const edits = createCouponEdits(props.source, props.state);
+  const names = () => ({
+    adhesives: props.project.adhesives,
+    specimens: props.state.specimens(),
+  });
   const current = () => props.state.current();
   const specimen = () => props.state.specimens().find(({ id }) => id === current()?.specimen);
   const report = () => (current() ? props.state.report(current()!.id) : null);
   const refusal = () => (current() ? props.state.refusal(current()!.id) : null);
-  /** Sets by name, with the adhesive where there are several. */
-  const setOptions = () => {
-    const sets = props.state.sets();
-    const isMixed = new Set(sets.map(({ adhesive }) => adhesive)).size > 1;
-    return sets.map(({ id, name, results, adhesive }) => {
-      const glue = isMixed ? props.project.adhesives.find((one) => one.id === adhesive)?.name : '';
-      const tail = [glue, results.length === 0 ? 'no results' : ''].filter(Boolean).join(', ');
-      return { value: id, text: tail === '' ? name : `${name} (${tail})` };
-    });
-  };
-  /** Without a set there is nothing but the plan. */
-  const view = (): CouponView => (current() ? props.state.view() : 'plan');
+  /** Without a set there is nothing but the plan, and the lives. */
+  const isThere = ({ id }: { readonly id: CouponView }): boolean =>
+    current() !== null || id === 'plan' || id === 'lives';
+  const view = (): CouponView =>
+    isThere({ id: props.state.view() }) ? props.state.view() : 'plan';
 
   return (
     <div class="coupon-page" ref={page} tabindex="-1">
       <h1 class="hidden">Coupons</h1>
-      <div class="coupon-head" classList={{ 'is-empty': !current() }}>
-        <Show when={current()}>
-          {(set) => (
-            <>
-              <nav class="view-row" aria-label="Views of the coupons">
-                <For each={views}>
-                  {({ id, title }) => (
-                    <button
-                      type="button"
-                      class="link"
-                      aria-current={view() === id ? 'true' : undefined}
-                      onClick={() => props.state.show(id)}
-                    >
-                      {title}
-                    </button>
-                  )}
-                </For>
-              </nav>
-              <Show when={view() !== 'plan'}>
-                <Choice
-                  name="Set"
-                  class="joint-choice"
-                  options={setOptions()}
-                  value={set().id}
-                  onChoose={props.state.choose}
-                />
-                <span class="units">
-                  {[
-                    specimen()?.standard,
-                    environment(set().temperature, set().moisture),
-                    `gap ${set().gap} mm`,
-                  ]
-                    .filter(Boolean)
-                    .join(' · ')}
-                </span>
-              </Show>
-            </>
-          )}
+      <div class="coupon-head">
+        <nav class="view-row" aria-label="Views of the coupons">
+          <For each={views.filter(isThere)}>
+            {({ id, title }) => (
+              <button
+                type="button"
+                class="link"
+                aria-current={view() === id ? 'true' : undefined}
+                onClick={() => props.state.show(id)}
+              >
+                {title}
+              </button>
+            )}
+          </For>
+        </nav>
+        <Show when={view() !== 'plan'}>
+          <Show
+            when={view() === 'lives'}
+            fallback={<SetChoice list={props.state} {...names()} name="Set" />}
+          >
+            <SetChoice list={props.state.lives} {...names()} name="Set of lives" />
+          </Show>
         </Show>
         <div class="coupon-job">
           <JobProgress job={props.state.job} label="Coupons" />
@@ -118,6 +103,15 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
       <Switch>
         <Match when={view() === 'plan'}>
           <PlanView project={props.project} state={props.state} edits={edits} />
+        </Match>
+        <Match when={view() === 'lives'}>
+          <LivesView
+            state={props.state}
+            source={props.source}
+            project={props.project}
+            rows={props.lifeRows}
+            ink={ink}
+          />
         </Match>
         <Match when={view() === 'results' && current()}>
           {(set) => (
