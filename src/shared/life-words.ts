@@ -5,7 +5,7 @@ import { sentence } from './words.ts';
 /** 1e7 as the cases have it; small numbers as they are. */
 export const cyclesText = (cycles: number): string =>
   cycles < 9999.5
-    ? String(Math.round(cycles))
+    ? String(cycles < 9.95 ? Number(cycles.toPrecision(2)) : Math.round(cycles))
     : cycles.toExponential(1).replace('.0e', 'e').replace('e+', 'e');
 
 /** Of yield. */
@@ -39,13 +39,16 @@ export const livesCounted = (lines: readonly { readonly runOut: boolean }[]): st
   return `${amount(lines.length - out, 'failure')}, ${amount(out, 'run-out')}`;
 };
 
-/** Lives at which the line keeps to what was tested: among the shares, and no longer than the longest test. */
+/**
+ * Lives at which the line keeps to what was tested: among the shares, no shorter than a cycle and no longer
+ * than the longest test; the second below the first where there is none.
+ */
 export function reachOf(
   line: PowerLine,
   { shares, longest }: LifeFit,
 ): readonly [from: number, to: number] {
   const [low, high] = shares;
-  return [lifeOnLine(line, high), Math.min(longest, lifeOnLine(line, low))];
+  return [Math.max(1, lifeOnLine(line, high)), Math.min(longest, lifeOnLine(line, low))];
 }
 
 /** What the set comes to, in one sentence. */
@@ -56,6 +59,9 @@ export function lifeAnswer({ fit, why }: LifeSetReport): string {
     return 'No S-N line. The lives do not fall as the stress rises: look at the results.';
   }
   const [from, to] = reachOf(bound, fit);
+  if (!(to > from)) {
+    return 'The line below the 90 % bound lies outside of what was tested: too few results, or too much scatter.';
+  }
   // A round number of cycles that was tested, where there is one.
   const decade = 10 ** Math.floor(Math.log10(to));
   const at = decade >= from ? decade : to;
