@@ -112,6 +112,14 @@ describe('sets of lives', () => {
     expect(asked().joints).toEqual([]);
     expect(readProject(asked()).ok).toBe(true);
     await waitFor(() => expect(page()).toContain('No S-N line. There are no results yet.'));
+    // Another one is likely to be like it, and is looked at once it is there.
+    const details = screen.getByText('One more set of lives').closest('details')!;
+    details.open = true;
+    fireEvent(details, new Event('toggle'));
+    type(screen.getByLabelText('Gap, mm'), '0.4');
+    click('Add set of lives');
+    await waitFor(() => expect(lives().id).toBe('d3528-life-60dry-rm1-2'));
+    expect(page()).toContain('60 °C dry · gap 0.4 mm · R −1');
   });
 
   it('are chosen, renamed, dated and noted', async () => {
@@ -321,6 +329,7 @@ describe('the S-N line of the adhesive', () => {
       'A share of the adhesive’s yield as its own rows have it at 60 °C dry',
     );
     expect(line()).toContain('Tested were shares of');
+    expect(line()).not.toContain('changed since');
     expect(await fatigue()).toEqual(old);
     await waitFor(() => expect(button.disabled).toBe(false));
     fireEvent.click(await take());
