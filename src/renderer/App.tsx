@@ -14,14 +14,14 @@ import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
 import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
-import { gridColumns } from './coupons/result-columns.ts';
+import { createLifeRows } from './coupons/lives/life-columns.ts';
+import { createCouponRows } from './coupons/result-columns.ts';
 import { download, fileName, fileText } from './files.ts';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { UndoControl } from './parts/UndoControl.tsx';
 import { createComparison } from './state/comparison.ts';
-import { createCouponRows } from './state/coupon-rows.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createGapCheck } from './state/gap-check.ts';
 import { createJointsView } from './state/joints-view.ts';
@@ -119,10 +119,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     project,
     active: () => workspace() === 'coupons',
   });
-  const couponRows = createCouponRows(project, coupons, () => {
-    const piece = coupons.current()?.specimen;
-    return gridColumns(coupons.specimens().find(({ id }) => id === piece)?.shape);
-  });
+  const couponRows = createCouponRows(project, coupons);
+  const lifeRows = createLifeRows(project, coupons);
 
   /** Of a joint that is not on the page a change would not be seen. */
   const movedAt = ([root, index]: Path): void => {
@@ -260,6 +258,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             kept={kept}
             coupons={coupons}
             couponRows={couponRows}
+            lifeRows={lifeRows}
             index={current()}
             joint={currentJoint()}
             onJoint={setJointId}

@@ -5,11 +5,12 @@ import type { Joint } from '../shared/project.ts';
 import type { CornerMargin } from '../shared/reports.ts';
 import { ComparePage } from './compare/ComparePage.tsx';
 import { CouponsPage } from './coupons/CouponsPage.tsx';
+import type { LifeRows } from './coupons/lives/life-columns.ts';
+import type { CouponRows } from './coupons/result-columns.ts';
 import { GapPage } from './gap/GapPage.tsx';
 import { JointsPage } from './joints/JointsPage.tsx';
 import { SizePage } from './size/SizePage.tsx';
 import type { Comparison } from './state/comparison.ts';
-import type { CouponRows } from './state/coupon-rows.ts';
 import type { CouponsState } from './state/coupons.ts';
 import type { GapCheckState } from './state/gap-check.ts';
 import type { JointsView } from './state/joints-view.ts';
@@ -40,6 +41,7 @@ export interface WorkspaceProps {
   readonly kept: KeptChecks;
   readonly coupons: CouponsState;
   readonly couponRows: CouponRows;
+  readonly lifeRows: LifeRows;
   /** Place of the joint that is looked at; −1 when there is none. */
   readonly index: number;
   readonly joint: Joint | undefined;
@@ -118,6 +120,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
             bridge={props.bridge}
             state={props.coupons}
             rows={props.couponRows}
+            lifeRows={props.lifeRows}
             source={props.project}
             project={document()}
             theme={props.theme}

@@ -1,6 +1,7 @@
 /** The test matrix: from specimens, environments, gaps and numbers to the sets of a project. */
+import { ratioText } from './life-words.ts';
 import type { Joint, Moisture, Project } from './project.ts';
-import type { CouponSet, Coupons, Specimen } from './project-coupons.ts';
+import type { CouponSet, Coupons, LifeSet, Specimen } from './project-coupons.ts';
 import { sleeveSpecimen, standardSpecimen, standardSpecimens } from './standard-specimens.ts';
 import { toDisplay } from './units.ts';
 import { environment } from './words.ts';
@@ -84,13 +85,15 @@ function told(specimen: Specimen, project: Project, others: readonly Specimen[])
 
 const LETTERS = 120;
 
-/** `Lap shear, thin metal, 23 °C dry, gap 0.2`. */
+/** `Lap shear, thin metal, 23 °C dry, gap 0.2`; under cycles with their ratio. */
 export function couponSetName(
   specimen: Pick<Specimen, 'name'>,
   { temperature, moisture }: Environment,
   gap: number,
+  ratio?: number,
 ): string {
-  const tail = `, ${environment(temperature, moisture)}, gap ${gap}`;
+  const cyclic = ratio === undefined ? '' : `, R ${ratioText(ratio)}`;
+  const tail = `, ${environment(temperature, moisture)}, gap ${gap}${cyclic}`;
   return `${specimen.name.slice(0, LETTERS - tail.length)}${tail}`;
 }
 
@@ -115,6 +118,39 @@ export function makeCouponSet(
     moisture,
     gap,
     ...(planned ? { planned: { ...planned } } : {}),
+    results: [],
+  };
+}
+
+/** Most sets of lives of a project. */
+export const MOST_LIVES = 100;
+
+/** One set of coupons under cycles; its id is unlike any other of the project. */
+export function makeLifeSet(
+  sets: readonly LifeSet[],
+  specimen: Pick<Specimen, 'id' | 'name'>,
+  {
+    adhesive,
+    temperature,
+    moisture,
+    gap,
+    ratio,
+  }: Omit<LifeSet, 'id' | 'name' | 'specimen' | 'results'>,
+): LifeSet {
+  const plain = (value: number): string => `${value < 0 ? 'm' : ''}${Math.abs(value)}`;
+  const wish = `${specimen.id} life ${plain(temperature)}${moisture} r${plain(ratio)}`;
+  return {
+    id: freeId(
+      wish,
+      sets.map(({ id }) => id),
+    ),
+    name: couponSetName(specimen, { temperature, moisture }, gap, ratio),
+    specimen: specimen.id,
+    adhesive,
+    temperature,
+    moisture,
+    gap,
+    ratio,
     results: [],
   };
 }

@@ -1,5 +1,6 @@
 /** Coupons under cycles through the door: the fit of the reference, its bound used by a joint like the coupons. */
 import { describe, expect, it } from 'vitest';
+import { couponsReport } from '../../src/main/handlers/coupons/report.ts';
 import type { Joint, Project } from '../../src/shared/project.ts';
 import type { LifeSet } from '../../src/shared/project-coupons.ts';
 import type { JointReport } from '../../src/shared/reports.ts';
@@ -129,6 +130,23 @@ describe('lives of coupons', () => {
     expect(life.goodman.map(({ ratio }) => ratio)).toEqual([-1, 0]);
     expectClose(life.goodman[0]!.factor, reversed / peak, { relative: 1e-9 }, 'reversed');
     expectClose(life.goodman[1]!.factor, released / peak, { relative: 1e-9 }, 'released');
+  });
+
+  it('are told as they are worked out, one step for each set', async () => {
+    const { document } = await report(results());
+    const [set] = document.coupons!.life!;
+    const steps: (readonly [number, number, string])[] = [];
+    const two = [set!, { ...set!, id: 'second', name: 'Second' }];
+    const reply = couponsReport(
+      { ...document, coupons: { ...document.coupons!, life: two } },
+      undefined,
+      { progress: (done, total, what = '') => steps.push([done, total, what]) },
+    );
+    expect(reply.ok && reply.value.life.map(({ setId }) => setId)).toEqual(['life', 'second']);
+    expect(steps).toEqual([
+      [1, 2, 'Life'],
+      [2, 2, 'Second'],
+    ]);
   });
 
   it('that are too few are told', async () => {

@@ -1,20 +1,21 @@
 /** Coupon results as text: by row, by block, by file. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  couponColumn,
-  couponRow,
-  couponsTemplate,
-  emptyRow,
-  hasHead,
-  readCouponBlock,
-  readCouponRow,
-  readCouponsCsv,
-  writeCouponsCsv,
-} from '../../src/shared/coupon-text.ts';
+import { readCouponBlock } from '../../src/shared/coupon-sheet.ts';
+import { couponSheet } from '../../src/shared/coupon-text.ts';
 import { readCsv } from '../../src/shared/csv.ts';
 import type { CouponResult } from '../../src/shared/project-coupons.ts';
 import { EIGHTEEN } from '../support/coupons-published.ts';
+
+const {
+  columnOf: couponColumn,
+  emptyRow,
+  hasHead,
+  readCsv: readCouponsCsv,
+  readRow: readCouponRow,
+  rowOf: couponRow,
+  writeCsv: writeCouponsCsv,
+} = couponSheet;
 
 const row = (change: Partial<typeof emptyRow>) =>
   readCouponRow({ ...emptyRow, coupon: '1', load_n: '4000', ...change });
@@ -161,7 +162,7 @@ describe('a file', () => {
   });
 
   it('can be had empty, to be filled in', () => {
-    const template = couponsTemplate({ planned: { batches: 2, each: 3 } });
+    const template = couponSheet.template({ batches: 2, each: 3 });
     expect(template.split('\r\n')[4]).toBe('4,2,,,,,,,,,,');
     expect(errors(template)).toEqual(['1: there is no result in it']);
     const filled = template.replace('2,1,,', '2,1,4000,');

@@ -7,7 +7,7 @@ import { drawFoot, drawRungs } from './axes.ts';
 import type { BondCurve, BondPicture } from './bond-picture.ts';
 import { lineOf, nearest } from './bond-picture.ts';
 import { LINE, linesBox, makeLabelSet, writeLines } from './label-set.ts';
-import { arrowUp, ring, rule } from './pen.ts';
+import { arrow, ring, rule } from './pen.ts';
 import { type Box, type LabelWish, type Point, placeLabels } from './place-labels.ts';
 import { makePlot, type Painter } from './plot.ts';
 
@@ -121,7 +121,7 @@ export function makeBondChart(canvas: HTMLCanvasElement): BondChart {
     }
     if (beyond !== null) {
       const tip = { x: mouth, y: area.top - 6 };
-      arrowUp(context, tip, ink.ink, ink.paper);
+      arrow(context, tip, 'up', ink.ink, ink.paper);
       labels.add(beyond, { colour: ink.ink, weight: 400 }, beyondSpots(tip, x(0)));
     }
     for (const { peak, colour } of curves) {

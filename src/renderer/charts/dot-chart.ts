@@ -1,8 +1,8 @@
 /** Single results on two axes, with lines across them; those that do not count are drawn as crosses. */
 import type { Ink } from './ink.ts';
 import { makeLabelSet, writeBeside } from './label-set.ts';
-import { ring, rule, write } from './pen.ts';
-import type { Point } from './place-labels.ts';
+import { arrow, ring, rule, write } from './pen.ts';
+import type { Point, Side } from './place-labels.ts';
 import { makePlot, type Painter } from './plot.ts';
 
 export interface AxisTick {
@@ -20,6 +20,10 @@ export interface Axis {
 
 export interface Dot extends Point {
   readonly apart: boolean;
+  /** Full: it is here. Arrow: it is only known to lie further along. Open where left out. */
+  readonly mark?: 'full' | 'arrow';
+  /** Beside it, such as how many stand in the one place. */
+  readonly label?: string;
   /** Lines of the readout. */
   readonly text: readonly string[];
 }
@@ -28,7 +32,9 @@ export interface DotLine {
   readonly from: Point;
   readonly to: Point;
   readonly look: 'fitted' | 'level' | 'bound';
+  /** At the end of it, on the first of these sides that is free; left out, as a level line has it. */
   readonly text?: string;
+  readonly beside?: readonly Side[];
 }
 
 export interface DotPlot {
@@ -53,6 +59,8 @@ export interface DotChart {
 }
 
 const PADDING = { left: 52, right: 14, top: 12, bottom: 26 };
+/** Pixels from a dot to the tip of its arrow. */
+const ARROW = 17;
 /** Pixels within which the pointer means a dot. */
 const NEAR = 24;
 
@@ -116,23 +124,42 @@ export function makeDotChart(canvas: HTMLCanvasElement): DotChart {
     const { context, area, x, y } = painter;
     const places = dots.map((dot) => ({ x: x(dot.x), y: y(dot.y) }));
     // Crosses last: what is kept apart is not to be hidden by what counts.
-    dots.forEach(({ apart }, i) => {
-      if (!apart) ring(context, places[i]!, ink.shear, ink.paper);
+    dots.forEach(({ apart, mark }, i) => {
+      if (apart) return;
+      const at = places[i]!;
+      if (mark === 'arrow') {
+        arrow(context, { x: at.x + ARROW, y: at.y }, 'right', ink.shear, ink.paper);
+      }
+      ring(context, at, ink.shear, mark === 'full' ? ink.shear : ink.paper);
     });
     dots.forEach(({ apart }, i) => {
       if (apart) cross(context, places[i]!, ink.fails);
     });
     const labels = makeLabelSet(context);
-    for (const { to, text, look } of lines) {
+    dots.forEach(({ label, mark }, i) => {
+      if (label === undefined) return;
+      const at = places[i]!;
+      const tip = mark === 'arrow' ? { x: at.x + ARROW, y: at.y } : at;
+      labels.add(label, { colour: ink.ink, weight: 400 }, [
+        { at: tip, side: 'e', gap: 5 },
+        { at, side: 'n', gap: 7 },
+        { at, side: 's', gap: 7 },
+      ]);
+    });
+    for (const { to, text, look, beside } of lines) {
       if (text === undefined) continue;
       const at = { x: Math.min(area.right, x(to.x)), y: y(to.y) };
       const left = { x: area.left + 4, y: at.y };
-      labels.add(text, { colour: look === 'bound' ? ink.soft : ink.ink, weight: 400 }, [
-        { at, side: 'nw', gap: 3 },
-        { at, side: 'sw', gap: 3 },
-        { at: left, side: 'ne', gap: 3 },
-        { at: left, side: 'se', gap: 3 },
-      ]);
+      labels.add(
+        text,
+        { colour: look === 'bound' ? ink.soft : ink.ink, weight: 400 },
+        beside?.map((side) => ({ at, side, gap: 5 })) ?? [
+          { at, side: 'nw', gap: 3 },
+          { at, side: 'sw', gap: 3 },
+          { at: left, side: 'ne', gap: 3 },
+          { at: left, side: 'se', gap: 3 },
+        ],
+      );
     }
     const bounds = { left: area.left + 2, top: 0, right: width - 2, bottom: area.bottom - 1 };
     labels.paint(bounds, places, ink.paper);
@@ -140,7 +167,8 @@ export function makeDotChart(canvas: HTMLCanvasElement): DotChart {
     if (here < 0) return;
     const { text, apart } = dots[here]!;
     const place = places[here]!;
-    ring(context, place, apart ? ink.fails : ink.shear, apart ? ink.fails : ink.shear);
+    const colour = apart ? ink.fails : dots[here]!.mark === 'full' ? ink.ink : ink.shear;
+    ring(context, place, colour, colour);
     const said = text.map((line, i) => ({ text: line, colour: i === 0 ? ink.soft : ink.ink }));
     writeBeside(context, said, place, area, ink.paper);
   }

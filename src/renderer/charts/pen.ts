@@ -78,23 +78,27 @@ export function ring(
 }
 
 /**
- * A small arrow that points off the upper edge of a plot: what it tells of lies above. Stroked, not
- * filled: a full triangle is the mark of a margin that fails.
+ * A small arrow, up off the edge of a plot or to the right of a dot: what it tells of lies beyond. Stroked,
+ * not filled: a full triangle is the mark of a margin that fails.
  */
-export function arrowUp(
+export function arrow(
   context: CanvasRenderingContext2D,
   tip: Point,
+  points: 'up' | 'right',
   colour: string,
   halo: string,
 ): void {
-  const [half, height] = [4, 11];
+  const [half, length] = [4, 11];
+  /** Back from the tip, and off to its side. */
+  const from = (back: number, side: number): readonly [number, number] =>
+    points === 'up' ? [tip.x + side, tip.y + back] : [tip.x - back, tip.y + side];
   context.beginPath();
   context.setLineDash([]);
-  context.moveTo(tip.x, tip.y + height);
+  context.moveTo(...from(length, 0));
   context.lineTo(tip.x, tip.y);
-  context.moveTo(tip.x - half, tip.y + half + 0.5);
+  context.moveTo(...from(half + 0.5, -half));
   context.lineTo(tip.x, tip.y);
-  context.lineTo(tip.x + half, tip.y + half + 0.5);
+  context.lineTo(...from(half + 0.5, half));
   context.lineJoin = 'round';
   for (const [style, width] of [
     [halo, 4.5],

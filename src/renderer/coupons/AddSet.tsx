@@ -5,6 +5,7 @@ import type { CouponSet, Specimen } from '../../shared/project-coupons.ts';
 import { Choice } from '../size/Choice.tsx';
 import type { CouponEdits } from '../state/coupon-edits.ts';
 import { boxValue, countValue, NumberBox } from './NumberBox.tsx';
+import { specimenOptions } from './specimen-options.ts';
 
 export interface AddSetProps {
   readonly project: Project;
@@ -49,10 +50,7 @@ export function AddSet(props: AddSetProps): JSX.Element {
     >
       <Choice
         name="Specimen"
-        options={props.specimens.map(({ id, name, standard }) => ({
-          value: id,
-          text: standard === '' ? name : `${standard}, ${name}`,
-        }))}
+        options={specimenOptions(props.specimens)}
         value={specimen()?.id ?? ''}
         onChoose={setChosen}
       />

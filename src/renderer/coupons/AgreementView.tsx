@@ -161,7 +161,7 @@ export function AgreementView(props: AgreementViewProps): JSX.Element {
           label={
             lines().some(({ ratio }) => ratio !== null) ? agreementAlt(lines(), against()) : ''
           }
-          table={agreementTable(lines())}
+          tables={[agreementTable(lines())]}
           ink={props.ink}
         />
         <div>

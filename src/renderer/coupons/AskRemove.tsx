@@ -1,9 +1,10 @@
 /** Before a set goes away with what was measured of it. */
 import { type JSX, onMount } from 'solid-js';
-import type { CouponSet } from '../../shared/project-coupons.ts';
+import { some } from './coupon-format.ts';
 
 export interface AskRemoveProps {
-  readonly set: CouponSet;
+  /** Of static results or of lives. */
+  readonly set: { readonly name: string; readonly results: readonly unknown[] };
   readonly onRemove: () => void;
   readonly onKeep: () => void;
 }
@@ -11,10 +12,7 @@ export interface AskRemoveProps {
 export function AskRemove(props: AskRemoveProps): JSX.Element {
   let dialog!: HTMLDialogElement;
   onMount(() => dialog.showModal?.());
-  const results = (): string => {
-    const n = props.set.results.length;
-    return n === 1 ? '1 result' : `${n} results`;
-  };
+  const results = (): string => some(props.set.results.length, 'result');
   return (
     <dialog
       ref={dialog}

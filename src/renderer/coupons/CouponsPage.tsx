@@ -2,28 +2,31 @@
 import { createMemo, For, type JSX, Match, Show, Switch } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
-import { environment, sentence } from '../../shared/words.ts';
+import { sentence } from '../../shared/words.ts';
 import { readInk } from '../charts/ink.ts';
 import { createFontsReady } from '../fonts.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
-import { Choice } from '../size/Choice.tsx';
 import { createSize } from '../size-of.ts';
 import { createCouponEdits } from '../state/coupon-edits.ts';
-import type { CouponRows } from '../state/coupon-rows.ts';
 import type { CouponsState, CouponView } from '../state/coupons.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Theme } from '../theme.ts';
 import { AgreementView } from './AgreementView.tsx';
 import { AllowableOffers } from './AllowableOffers.tsx';
 import { LedgerView } from './LedgerView.tsx';
+import { LivesView } from './lives/LivesView.tsx';
+import type { LifeRows } from './lives/life-columns.ts';
 import { PlanView } from './PlanView.tsx';
 import { ResultsView } from './ResultsView.tsx';
+import type { CouponRows } from './result-columns.ts';
+import { SetChoice } from './SetChoice.tsx';
 import { StatisticsView } from './StatisticsView.tsx';
 
 export interface CouponsPageProps {
   readonly bridge: Bridge;
   readonly state: CouponsState;
   readonly rows: CouponRows;
+  readonly lifeRows: LifeRows;
   readonly source: ProjectState;
   readonly project: Project;
   readonly theme: Theme;
@@ -35,10 +38,11 @@ const views: readonly { readonly id: CouponView; readonly title: string }[] = [
   { id: 'results', title: 'Results' },
   { id: 'statistics', title: 'Statistics' },
   { id: 'agreement', title: 'Measured over predicted' },
+  { id: 'lives', title: 'Lives' },
   { id: 'ledger', title: 'Ledger' },
 ];
 /** Those that have something to say without a set. */
-const setless: ReadonlySet<CouponView> = new Set(['plan', 'ledger']);
+const setless: ReadonlySet<CouponView> = new Set(['plan', 'lives', 'ledger']);
 
 export function CouponsPage(props: CouponsPageProps): JSX.Element {
   let page!: HTMLDivElement;
@@ -50,29 +54,25 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
     return size() ? readInk(page) : null;
   });
   const edits = createCouponEdits(props.source, props.state);
+  const names = () => ({
+    adhesives: props.project.adhesives,
+    specimens: props.state.specimens(),
+  });
   const current = () => props.state.current();
   const specimen = () => props.state.specimens().find(({ id }) => id === current()?.specimen);
   const report = () => (current() ? props.state.report(current()!.id) : null);
   const refusal = () => (current() ? props.state.refusal(current()!.id) : null);
-  /** Sets by name, with the adhesive where there are several. */
-  const setOptions = () => {
-    const sets = props.state.sets();
-    const isMixed = new Set(sets.map(({ adhesive }) => adhesive)).size > 1;
-    return sets.map(({ id, name, results, adhesive }) => {
-      const glue = isMixed ? props.project.adhesives.find((one) => one.id === adhesive)?.name : '';
-      const tail = [glue, results.length === 0 ? 'no results' : ''].filter(Boolean).join(', ');
-      return { value: id, text: tail === '' ? name : `${name} (${tail})` };
-    });
-  };
+  const isThere = ({ id }: { readonly id: CouponView }): boolean =>
+    current() !== null || setless.has(id);
   const view = (): CouponView =>
-    current() || setless.has(props.state.view()) ? props.state.view() : 'plan';
+    isThere({ id: props.state.view() }) ? props.state.view() : 'plan';
 
   return (
     <div class="coupon-page" ref={page} tabindex="-1">
       <h1 class="hidden">Coupons</h1>
       <div class="coupon-head">
         <nav class="view-row" aria-label="Views of the coupons">
-          <For each={views.filter(({ id }) => current() || setless.has(id))}>
+          <For each={views.filter(isThere)}>
             {({ id, title }) => (
               <button
                 type="button"
@@ -85,27 +85,13 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
             )}
           </For>
         </nav>
-        <Show when={!setless.has(view()) && current()}>
-          {(set) => (
-            <>
-              <Choice
-                name="Set"
-                class="joint-choice"
-                options={setOptions()}
-                value={set().id}
-                onChoose={props.state.choose}
-              />
-              <span class="units">
-                {[
-                  specimen()?.standard,
-                  environment(set().temperature, set().moisture),
-                  `gap ${set().gap} mm`,
-                ]
-                  .filter(Boolean)
-                  .join(' · ')}
-              </span>
-            </>
-          )}
+        <Show when={view() === 'lives' || !setless.has(view())}>
+          <Show
+            when={view() === 'lives'}
+            fallback={<SetChoice list={props.state} {...names()} name="Set" />}
+          >
+            <SetChoice list={props.state.lives} {...names()} name="Set of lives" />
+          </Show>
         </Show>
         <div class="coupon-job">
           <JobProgress job={props.state.job} label="Coupons" />
@@ -130,6 +116,15 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
             source={props.source}
             coupons={props.state}
             onJoint={props.onJoint}
+          />
+        </Match>
+        <Match when={view() === 'lives'}>
+          <LivesView
+            state={props.state}
+            source={props.source}
+            project={props.project}
+            rows={props.lifeRows}
+            ink={ink}
           />
         </Match>
         <Match when={view() === 'results' && current()}>

@@ -14,7 +14,7 @@ export interface DotFigureProps {
   readonly empty: string;
   /** The picture in words. */
   readonly label: string;
-  readonly table: Table;
+  readonly tables: readonly Table[];
   readonly ink: Accessor<Ink | null>;
   readonly tools?: JSX.Element;
 }
@@ -35,7 +35,7 @@ export function DotFigure(props: DotFigureProps): JSX.Element {
         <span class="figure-tools">
           {props.tools}
           <Show when={props.plot}>
-            <Figures tables={[props.table]} />
+            <Figures tables={props.tables} />
           </Show>
         </span>
       </header>

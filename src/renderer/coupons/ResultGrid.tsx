@@ -1,17 +1,29 @@
 /** The results of a set, typed or pasted: a row for each coupon, one more for the next. */
 import { createMemo, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
-import { isEmptyRow, readCouponBlock } from '../../shared/coupon-text.ts';
-import type { CouponSetReport } from '../../shared/reports-coupons.ts';
-import { figure } from '../../shared/words.ts';
+import { type Numbered, readCouponBlock } from '../../shared/coupon-sheet.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
-import type { CouponRows, GridRow } from '../state/coupon-rows.ts';
+import type { GridRow, GridRows } from '../state/grid-rows.ts';
 import type { ResultColumn } from './result-columns.ts';
 
-export interface ResultGridProps {
-  readonly rows: CouponRows;
-  readonly columns: readonly ResultColumn[];
-  readonly report: CouponSetReport | null;
+/** A column that is worked out and cannot be typed into. */
+export interface Worked<Line> {
+  readonly head: string;
+  readonly unit: string;
+  readonly help: string;
+  readonly text: (line: Line) => string;
+}
+
+export interface ResultGridProps<Column extends string, Result extends Numbered, Line> {
+  readonly rows: GridRows<Column, Result>;
+  readonly columns: readonly ResultColumn<Column>[];
+  readonly worked: readonly Worked<Line>[];
+  /** What the report says of the result at this place; null where that is of another one by now. */
+  readonly lineOf: (place: number, result: Result) => Line | null;
+  /** True where the coupon does not count. */
+  readonly isApart?: (line: Line) => boolean;
+  /** Words in a cell that is empty. */
+  readonly placeholder?: (column: Column, line: Line | null) => string;
   readonly onPaste: (text: string, row: number, column: number) => void;
   readonly onRemove: (row: number) => void;
 }
@@ -34,19 +46,22 @@ const key = (event: KeyboardEvent & { currentTarget: HTMLInputElement }): void =
   moveBy(event.currentTarget, steps);
 };
 
-export function ResultGrid(props: ResultGridProps): JSX.Element {
+export function ResultGrid<Column extends string, Result extends Numbered, Line>(
+  props: ResultGridProps<Column, Result, Line>,
+): JSX.Element {
+  type Row = GridRow<Column, Result>;
   const id = createUniqueId();
   /** The report's line of each row; none where the row has moved on since. */
   const lines = createMemo(() => {
     let place = 0;
     return props.rows.rows().map(({ stored }) => {
       if (!stored) return null;
-      const line = props.report?.lines[place];
+      const line = props.lineOf(place, stored);
       place += 1;
-      return line?.coupon === stored.coupon && line.load === stored.load ? line : null;
+      return line;
     });
   });
-  const name = (row: GridRow, i: number): string =>
+  const name = (row: Row, i: number): string =>
     row.text.coupon.trim() === '' ? `row ${i + 1}` : `coupon ${row.text.coupon.trim()}`;
   const paste = (event: ClipboardEvent, row: number, column: number): void => {
     const text = event.clipboardData?.getData('text') ?? '';
@@ -77,16 +92,13 @@ export function ResultGrid(props: ResultGridProps): JSX.Element {
                 </th>
               )}
             </For>
-            <th
-              scope="col"
-              class="number"
-              title="Load over bonded area; compares coupons of a kind"
-            >
-              Over area <span class="unit">MPa</span>
-            </th>
-            <th scope="col" class="number" title="Measured load over predicted load">
-              Of predicted
-            </th>
+            <For each={props.worked}>
+              {({ head, unit, help }) => (
+                <th scope="col" class="number" title={help}>
+                  {head} <span class="unit">{unit}</span>
+                </th>
+              )}
+            </For>
             <th scope="col">
               <span class="hidden">Remove</span>
             </th>
@@ -97,8 +109,12 @@ export function ResultGrid(props: ResultGridProps): JSX.Element {
             {(row, i) => {
               const line = createMemo(() => lines()[i] ?? null);
               const errors = createMemo(() => props.rows.errors(row()));
+              const isApart = (): boolean => {
+                const here = line();
+                return here !== null && (props.isApart?.(here) ?? false);
+              };
               return (
-                <tr classList={{ 'is-apart': line()?.apart != null }}>
+                <tr classList={{ 'is-apart': isApart() }}>
                   <For each={props.columns}>
                     {({ column, name: what, words }, j) => {
                       const bad = (): boolean => errors().some((one) => one.column === column);
@@ -113,7 +129,7 @@ export function ResultGrid(props: ResultGridProps): JSX.Element {
                             aria-label={`${name(row(), i)}: ${what}`}
                             aria-invalid={bad() ? 'true' : undefined}
                             aria-describedby={bad() ? `${id}-notes` : undefined}
-                            placeholder={column === 'apart' ? (line()?.why ?? '') : ''}
+                            placeholder={props.placeholder?.(column, line()) ?? ''}
                             value={row().text[column]}
                             onInput={(event) =>
                               props.rows.type(i, column, event.currentTarget.value)
@@ -125,10 +141,11 @@ export function ResultGrid(props: ResultGridProps): JSX.Element {
                       );
                     }}
                   </For>
-                  <td class="number">{line() ? figure(line()!.strength) : ''}</td>
-                  <td class="number">{line()?.ratio == null ? '' : line()!.ratio!.toFixed(2)}</td>
+                  <For each={props.worked}>
+                    {({ text }) => <td class="number">{line() === null ? '' : text(line()!)}</td>}
+                  </For>
                   <td class="end">
-                    <Show when={row().stored || !isEmptyRow(row().text)}>
+                    <Show when={!props.rows.isBlank(row())}>
                       <RemoveButton
                         label={`Remove ${name(row(), i)}`}
                         title="Remove this coupon"

@@ -141,7 +141,7 @@ export function StatisticsView(props: StatisticsViewProps): JSX.Element {
                 plot={probabilityPlot(statistics().plot)}
                 empty="No result counts."
                 label={plotSentence(statistics().plot)}
-                table={probabilityTable(statistics().plot)}
+                tables={[probabilityTable(statistics().plot)]}
                 ink={props.ink}
               />
               <DecisionList statistics={statistics()} />

@@ -14,3 +14,6 @@ export const plannedText = ({ planned }: Pick<CouponSet, 'planned'>): string =>
 
 export const plannedNumber = ({ planned }: Pick<CouponSet, 'planned'>): number =>
   planned ? planned.batches * planned.each : 0;
+
+/** `1 result`, `2 results`. */
+export const some = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;

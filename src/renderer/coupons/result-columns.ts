@@ -1,9 +1,12 @@
 /** Columns of the grid of results: their order, heads and names. */
-import type { CouponColumn } from '../../shared/coupon-text.ts';
-import type { SpecimenShape } from '../../shared/project-coupons.ts';
+import { type CouponColumn, couponSheet } from '../../shared/coupon-text.ts';
+import type { CouponResult, SpecimenShape } from '../../shared/project-coupons.ts';
+import type { CouponsState } from '../state/coupons.ts';
+import { createGridRows, type GridRows } from '../state/grid-rows.ts';
+import type { ProjectState } from '../state/project.ts';
 
-export interface ResultColumn {
-  readonly column: CouponColumn;
+export interface ResultColumn<Column extends string> {
+  readonly column: Column;
   readonly head: string;
   readonly unit: string;
   /** As it is read out. */
@@ -13,7 +16,7 @@ export interface ResultColumn {
   readonly help?: string;
 }
 
-const all: readonly ResultColumn[] = [
+const all: readonly ResultColumn<CouponColumn>[] = [
   { column: 'coupon', head: 'Coupon', unit: '', name: 'coupon', words: true },
   { column: 'batch', head: 'Batch', unit: '', name: 'batch', words: true },
   { column: 'load_n', head: 'Load', unit: 'N', name: 'load, N' },
@@ -60,9 +63,26 @@ const all: readonly ResultColumn[] = [
 ];
 
 /** A tube has no width to measure. */
-export const resultColumns = (shape: SpecimenShape | undefined): readonly ResultColumn[] =>
+export const resultColumns = (
+  shape: SpecimenShape | undefined,
+): readonly ResultColumn<CouponColumn>[] =>
   all.filter(({ column }) => column !== 'width_mm' || (shape !== undefined && 'width' in shape));
 
 /** The same as names alone, for what writes into the grid. */
 export const gridColumns = (shape: SpecimenShape | undefined): readonly CouponColumn[] =>
   resultColumns(shape).map(({ column }) => column);
+
+export type CouponRows = GridRows<CouponColumn, CouponResult>;
+
+/** Rows of the set that is looked at. */
+export const createCouponRows = (project: ProjectState, state: CouponsState): CouponRows =>
+  createGridRows({
+    project,
+    sheet: couponSheet,
+    list: 'sets',
+    id: () => state.current()?.id ?? '',
+    columns: () => {
+      const piece = state.current()?.specimen;
+      return gridColumns(state.specimens().find(({ id }) => id === piece)?.shape);
+    },
+  });

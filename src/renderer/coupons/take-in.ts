@@ -1,27 +1,26 @@
 /** Results that come from outside: what is new, what is there already, what would be written over. */
-import { type CouponColumn, couponKey } from '../../shared/coupon-text.ts';
-import type { CouponResult } from '../../shared/project-coupons.ts';
-import type { GridRow } from '../state/coupon-rows.ts';
+import { type Block, couponKey, type Numbered } from '../../shared/coupon-sheet.ts';
+import type { GridRow } from '../state/grid-rows.ts';
 
-export interface Arrived {
-  readonly fresh: readonly CouponResult[];
+export interface Arrived<Result> {
+  readonly fresh: readonly Result[];
   /** The same in every figure: nothing to do. */
   readonly same: number;
   /** Of the same number and batch, but otherwise. */
-  readonly clashes: readonly CouponResult[];
+  readonly clashes: readonly Result[];
 }
 
-const text = (result: CouponResult): string =>
+const text = (result: object): string =>
   JSON.stringify(
     Object.entries(result)
       .map(([key, value]) => [key, JSON.stringify(value)])
       .sort(([a], [b]) => (a! < b! ? -1 : 1)),
   );
 
-export function sortArrived(
-  here: readonly CouponResult[],
-  arrived: readonly CouponResult[],
-): Arrived {
+export function sortArrived<Result extends Numbered>(
+  here: readonly Result[],
+  arrived: readonly Result[],
+): Arrived<Result> {
   const known = new Map(here.map((one) => [couponKey(one), text(one)]));
   const fresh = arrived.filter((one) => !known.has(couponKey(one)));
   const others = arrived.filter((one) => known.has(couponKey(one)));
@@ -30,11 +29,11 @@ export function sortArrived(
 }
 
 /** How many cells that hold something a block would change. */
-export function writtenOver(
-  rows: readonly GridRow[],
-  block: readonly (readonly string[])[],
+export function writtenOver<Column extends string, Result>(
+  rows: readonly GridRow<Column, Result>[],
+  block: Block,
   row: number,
-  columns: readonly CouponColumn[],
+  columns: readonly Column[],
   column: number,
 ): number {
   return block.reduce(

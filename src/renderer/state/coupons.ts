@@ -12,29 +12,41 @@ import {
   onCleanup,
 } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
-import type { Project } from '../../shared/project.ts';
-import type { CouponSet, Specimen } from '../../shared/project-coupons.ts';
-import type { RequestError } from '../../shared/reply.ts';
-import type { Correlation, CouponSetReport, GapCurve } from '../../shared/reports-coupons.ts';
+import type { CouponSet, LifeSet, Specimen } from '../../shared/project-coupons.ts';
+import type {
+  Correlation,
+  CouponSetReport,
+  GapCurve,
+  LifeSetReport,
+} from '../../shared/reports-coupons.ts';
 import { makeSettle } from '../settle.ts';
+import {
+  keysOf,
+  type SetKeys,
+  type SetList,
+  setAtFault,
+  setLists,
+  withSets,
+} from './coupon-sets.ts';
 import { createJob, type Job } from './job.ts';
+import { createKnownSets, type SetReports } from './known-sets.ts';
 import type { ProjectState } from './project.ts';
 
-export type CouponView = 'plan' | 'results' | 'statistics' | 'agreement' | 'ledger';
+export type CouponView = 'plan' | 'results' | 'statistics' | 'agreement' | 'lives' | 'ledger';
 
-export interface CouponsState {
+export interface SetsState<Set, Report> extends SetReports<Report> {
+  readonly sets: Accessor<readonly Set[]>;
+  /** The set that is looked at; the first one until another is chosen. */
+  readonly current: Accessor<Set | null>;
+  choose(id: string): void;
+}
+
+export interface CouponsState extends SetsState<CouponSet, CouponSetReport> {
   readonly view: Accessor<CouponView>;
   show(view: CouponView): void;
-  readonly sets: Accessor<readonly CouponSet[]>;
   readonly specimens: Accessor<readonly Specimen[]>;
-  /** The set that is looked at; the first one until another is chosen. */
-  readonly current: Accessor<CouponSet | null>;
-  choose(id: string): void;
-  /** What is known of a set; also while it is being worked out anew: see `old`. */
-  report(id: string): CouponSetReport | null;
-  /** True where what is known is of the set before its last change. */
-  old(id: string): boolean;
-  refusal(id: string): RequestError | null;
+  /** Sets of coupons under cycles. */
+  readonly lives: SetsState<LifeSet, LifeSetReport>;
   /** Says that all sets of an adhesive together are looked at; null when they are not. */
   lookAtAll(adhesive: string | null): void;
   /** Over all sets of an adhesive; null until it is known. */
@@ -63,71 +75,61 @@ const QUIET = 400;
 /** Sets of one question: what a change meanwhile throws away. */
 const TOGETHER = 8;
 
-interface Known {
-  readonly key: string;
-  readonly report: CouponSetReport | null;
-  readonly refusal: RequestError | null;
-}
 interface Overall {
   readonly key: string;
   readonly correlation: Correlation | null;
   readonly gapCurves: readonly GapCurve[];
 }
 
-/** The document with these sets alone: no joint is needed, and its mistakes would be in the way. */
-function withSets(project: Project, ids: readonly string[]): Project {
-  const { variants: _v, gapChecks: _g, coupons, ...rest } = project;
-  const sets = coupons!.sets.filter(({ id }) => ids.includes(id));
-  const specimens = coupons!.specimens.filter(({ id }) =>
-    sets.some(({ specimen }) => specimen === id),
-  );
-  return { ...rest, joints: [], coupons: { specimens, sets } };
+const reportsOf = <Report>({ report, old, refusal }: SetReports<Report>): SetReports<Report> => ({
+  report,
+  old,
+  refusal,
+});
+
+interface Question {
+  readonly list: SetList;
+  readonly ids: readonly string[];
+  /** Of all sets of an adhesive together. */
+  readonly adhesive: string | null;
 }
 
-/** The place in the whole document of an error about some of its sets. */
-const setAt = (field: string): number | null => {
-  const found = /^coupons\.sets\.(\d+)/.exec(field);
-  return found ? Number(found[1]) : null;
-};
+const noKeys: Readonly<Record<SetList, SetKeys>> = { sets: new Map(), life: new Map() };
 
 export function createCoupons({ bridge, project, active }: CouponsSource): CouponsState {
   const [view, setView] = createSignal<CouponView>('plan');
   const [chosen, setChosen] = createSignal<string | null>(null);
+  const [chosenLife, setChosenLife] = createSignal<string | null>(null);
   const [looked, setLooked] = createSignal<string | null>(null);
   const [stopped, setStopped] = createSignal(false);
-  const [known, setKnown] = createSignal<ReadonlyMap<string, Known>>(new Map());
   const [overalls, setOveralls] = createSignal<ReadonlyMap<string, Overall>>(new Map());
   const [modelVersion, setModelVersion] = createSignal<string | null>(null);
   const job = createJob(bridge);
 
   const sets = (): readonly CouponSet[] => project.document()?.coupons?.sets ?? [];
+  const lives = (): readonly LifeSet[] => project.document()?.coupons?.life ?? [];
   const specimens = (): readonly Specimen[] => project.document()?.coupons?.specimens ?? [];
   const current = createMemo(() => sets().find(({ id }) => id === chosen()) ?? sets()[0] ?? null);
+  const currentLife = createMemo(
+    () => lives().find(({ id }) => id === chosenLife()) ?? lives()[0] ?? null,
+  );
 
-  /** All that the figures of a set hang on, by set. */
-  const keys = createMemo((): ReadonlyMap<string, string> => {
+  const keys = createMemo(() => {
     // Plain data at every change: to read all of it from the store takes ten times as long.
     project.revision();
     const document = project.plain();
-    if (!document || !active()) return new Map();
-    const { adhesives, adherends, plies, settings } = document;
-    const around = JSON.stringify([project.opening(), adhesives, adherends, plies, settings]);
-    const { specimens: pieces = [], sets: all = [] } = document.coupons ?? {};
-    const shapes = new Map(pieces.map((one) => [one.id, JSON.stringify(one)]));
-    return new Map(
-      all.map(({ note: _note, tested: _tested, ...set }) => [
-        set.id,
-        `${JSON.stringify(set)}${shapes.get(set.specimen)}${around}`,
-      ]),
-    );
+    return document && active() ? keysOf(document, project.opening()) : noKeys;
   });
-  const isNew = (id: string): boolean => known().get(id)?.key === keys().get(id);
-  const stale = createMemo(() => sets().flatMap(({ id }) => (isNew(id) ? [] : [id])));
+  const known = {
+    sets: createKnownSets<CouponSetReport>(sets, () => keys().sets),
+    life: createKnownSets<LifeSetReport>(lives, () => keys().life),
+  };
+  const left = (): number => known.sets.stale().length + known.life.stale().length;
   const ofAdhesive = (adhesive: string): readonly string[] =>
     sets().flatMap((set) => (set.adhesive === adhesive && set.results.length > 0 ? [set.id] : []));
   const overallKey = (adhesive: string): string =>
     ofAdhesive(adhesive)
-      .map((id) => keys().get(id))
+      .map((id) => keys().sets.get(id))
       .join('');
   const isOverallStale = (): boolean => {
     const adhesive = looked();
@@ -135,14 +137,26 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
     return overalls().get(adhesive)?.key !== overallKey(adhesive);
   };
 
+  /** Lists of sets, that of the view first. */
+  const inOrder = (): readonly SetList[] =>
+    view() === 'lives' ? [...setLists].reverse() : setLists;
+
   /** What to ask next: the set on the page, then all of an adhesive where that is looked at, then the others. */
-  function next(): { readonly ids: readonly string[]; readonly adhesive: string | null } | null {
-    const first = current()?.id;
+  function next(): Question | null {
     const adhesive = looked();
-    if (first !== undefined && !isNew(first)) return { ids: [first], adhesive: null };
-    if (adhesive !== null && isOverallStale()) return { ids: ofAdhesive(adhesive), adhesive };
-    const ids = stale().slice(0, TOGETHER);
-    return ids.length === 0 ? null : { ids, adhesive: null };
+    const shown = { sets: current()?.id, life: currentLife()?.id };
+    const [list] = inOrder();
+    const first = shown[list!];
+    if (first !== undefined && !known[list!].isNew(first)) {
+      return { list: list!, ids: [first], adhesive: null };
+    }
+    if (adhesive !== null && isOverallStale()) {
+      return { list: 'sets', ids: ofAdhesive(adhesive), adhesive };
+    }
+    const other = inOrder().find((one) => known[one].stale().length > 0);
+    return other === undefined
+      ? null
+      : { list: other, ids: known[other].stale().slice(0, TOGETHER), adhesive: null };
   }
 
   const settle = makeSettle(() => void work(), QUIET);
@@ -155,10 +169,10 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
       const whole = project.plain();
       const wanted = next();
       if (!whole?.coupons || wanted === null) return;
-      const { ids, adhesive } = wanted;
+      const { list, ids, adhesive } = wanted;
       const [about, opening] = [keys(), project.opening()];
       const whatAll = adhesive === null ? '' : overallKey(adhesive);
-      const document = withSets(whole, ids);
+      const document = withSets(whole, list, ids);
       const reply = await job.run('project.coupons', { document });
       if (opening !== project.opening()) return;
       // Of a question that another took the place of only an answer is of use.
@@ -167,23 +181,16 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
         setStopped(true);
         return;
       }
-      const put = new Map(known());
-      if (reply.ok) {
-        for (const report of reply.value.sets) {
-          put.set(report.setId, { key: about.get(report.setId)!, report, refusal: null });
-        }
-      } else {
-        // Of several sets only the one at fault is refused, where that is told.
-        const at = setAt(reply.error.field);
-        const fault = at === null ? undefined : document.coupons!.sets[at]?.id;
-        for (const id of fault === undefined ? ids : [fault]) {
-          const report = put.get(id)?.report ?? null;
-          put.set(id, { key: about.get(id)!, report, refusal: reply.error });
-        }
-      }
       batch(() => {
-        setKnown(put);
-        if (reply.ok) setModelVersion(reply.value.modelVersion);
+        if (reply.ok) {
+          known.sets.answer(about.sets, reply.value.sets);
+          known.life.answer(about.life, reply.value.life);
+          setModelVersion(reply.value.modelVersion);
+        } else {
+          // Of several sets only the one at fault is refused, where that is told.
+          const fault = setAtFault(document, reply.error.field);
+          known[list].refuse(about[list], fault === undefined ? ids : [fault], reply.error);
+        }
         if (adhesive === null) return;
         const correlation = reply.ok
           ? (reply.value.adhesives.find(({ id }) => id === adhesive)?.correlation ?? null)
@@ -195,9 +202,9 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
   }
 
   createEffect(
-    on([active, keys, looked, () => current()?.id], ([here]) => {
+    on([active, keys, looked, () => current()?.id, () => currentLife()?.id], ([here]) => {
       setStopped(false);
-      if (here && (stale().length > 0 || isOverallStale())) settle.ask();
+      if (here && (left() > 0 || isOverallStale())) settle.ask();
       else settle.drop();
     }),
   );
@@ -206,9 +213,11 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
       project.opening,
       () => {
         batch(() => {
-          setKnown(new Map());
+          known.sets.clear();
+          known.life.clear();
           setOveralls(new Map());
           setChosen(null);
+          setChosenLife(null);
           setLooked(null);
           setView('plan');
         });
@@ -228,9 +237,13 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
     specimens,
     current,
     choose: setChosen,
-    report: (id) => known().get(id)?.report ?? null,
-    old: (id) => known().has(id) && !isNew(id),
-    refusal: (id) => (isNew(id) ? (known().get(id)?.refusal ?? null) : null),
+    ...reportsOf(known.sets),
+    lives: {
+      sets: lives,
+      current: currentLife,
+      choose: setChosenLife,
+      ...reportsOf(known.life),
+    },
     lookAtAll: setLooked,
     overall: (adhesive) => {
       if (ofAdhesive(adhesive).length === 0) return { correlation: null, gapCurves: [] };
@@ -239,7 +252,7 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
     },
     modelVersion,
     job,
-    left: () => stale().length,
+    left,
     stopped,
     goOn() {
       setStopped(false);

@@ -1,4 +1,5 @@
 /** What the core would say of sets of coupons: every coupon on 320 mm², every one predicted at 4000 N. */
+import { lifeReport } from '../../../src/main/handlers/coupons/life.ts';
 import { correlationOf, statisticsOf } from '../../../src/main/handlers/coupons/statistics.ts';
 import type { Project } from '../../../src/shared/project.ts';
 import type { CouponSet } from '../../../src/shared/project-coupons.ts';
@@ -77,7 +78,10 @@ export function makeCouponsReport(
       ),
     })),
     gapCurves: [],
-    life: [],
+    // The model's own answer: it takes milliseconds.
+    life: (project.coupons!.life ?? []).map((set) =>
+      lifeReport(project, project.coupons!.specimens.find(({ id }) => id === set.specimen)!, set),
+    ),
     modelVersion: '7',
   };
 }

@@ -108,7 +108,7 @@ function setReport(
 
 const nothing: Coupons = { specimens: [], sets: [] };
 
-/** @param setId one set alone; all when left out */
+/** @param setId one set alone; all, and the lives, when left out */
 export function couponsReport(
   project: Project,
   setId: string | undefined,
@@ -125,9 +125,11 @@ export function couponsReport(
       `There is no set of coupons "${setId}" in this project. It has: ${list}.`,
     );
   }
+  const lives = setId === undefined ? life : [];
+  const total = wanted.length + lives.length;
   const reports = wanted.map((set, i) =>
     setReport(project, specimenOf(set.specimen), set, (share) =>
-      progress(i + share, wanted.length, set.name),
+      progress(i + share, total, set.name),
     ),
   );
   const adhesives = project.adhesives
@@ -139,15 +141,15 @@ export function couponsReport(
         reports.flatMap(({ adhesive, lines }) => (adhesive.id === id ? lines : [])),
       ),
     }));
-  const lives =
-    setId === undefined
-      ? life.map((set) => lifeReport(project, specimenOf(set.specimen), set))
-      : [];
   return ok({
     sets: reports,
     adhesives,
     gapCurves: gapCurvesOf(project, reports),
-    life: lives,
+    life: lives.map((set, i) => {
+      const found = lifeReport(project, specimenOf(set.specimen), set);
+      progress(wanted.length + i + 1, total, set.name);
+      return found;
+    }),
     modelVersion: MODEL_VERSION,
   });
 }
