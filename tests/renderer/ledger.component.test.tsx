@@ -72,7 +72,7 @@ describe('the ledger', () => {
       within(views)
         .getAllByRole('button')
         .map((one) => one.textContent),
-    ).toEqual(['Plan', 'Ledger']);
+    ).toEqual(['Plan', 'Lives', 'Ledger']);
     const marked = document.querySelectorAll('.ledger-basis');
     expect(marked.length).toBeGreaterThan(0);
     for (const one of marked) {
