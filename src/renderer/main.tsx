@@ -25,6 +25,7 @@ import './styles/paper.css';
 import './styles/bench-card.css';
 import './styles/coupons.css';
 import './styles/coupon-tables.css';
+import './styles/pieces.css';
 import './styles/test-sheet.css';
 import './styles/study.css';
 

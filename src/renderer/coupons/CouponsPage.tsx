@@ -117,7 +117,12 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
       </div>
       <Switch>
         <Match when={view() === 'plan'}>
-          <PlanView project={props.project} state={props.state} edits={edits} />
+          <PlanView
+            source={props.source}
+            project={props.project}
+            state={props.state}
+            edits={edits}
+          />
         </Match>
         <Match when={view() === 'results' && current()}>
           {(set) => (

@@ -13,7 +13,7 @@ import {
 } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import type { Project } from '../../shared/project.ts';
-import type { CouponSet, Specimen } from '../../shared/project-coupons.ts';
+import type { CouponSet, Coupons, Specimen } from '../../shared/project-coupons.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { Correlation, CouponSetReport, GapCurve } from '../../shared/reports-coupons.ts';
 import { makeSettle } from '../settle.ts';
@@ -84,11 +84,16 @@ function withSets(project: Project, ids: readonly string[]): Project {
   return { ...rest, joints: [], coupons: { specimens, sets } };
 }
 
-/** The place in the whole document of an error about some of its sets. */
-const setAt = (field: string): number | null => {
-  const found = /^coupons\.sets\.(\d+)/.exec(field);
-  return found ? Number(found[1]) : null;
-};
+/** Sets that an error is about, where its place tells: one of them, or all of a test piece. */
+function atFault(field: string, { specimens, sets }: Coupons): readonly string[] | null {
+  const [, list, place] = /^coupons\.(sets|specimens)\.(\d+)/.exec(field) ?? [];
+  if (list === undefined) return null;
+  const at = Number(place);
+  const faulty = sets.filter((set, i) =>
+    list === 'sets' ? i === at : set.specimen === specimens[at]?.id,
+  );
+  return faulty.length === 0 ? null : faulty.map(({ id }) => id);
+}
 
 export function createCoupons({ bridge, project, active }: CouponsSource): CouponsState {
   const [view, setView] = createSignal<CouponView>('plan');
@@ -173,10 +178,8 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
           put.set(report.setId, { key: about.get(report.setId)!, report, refusal: null });
         }
       } else {
-        // Of several sets only the one at fault is refused, where that is told.
-        const at = setAt(reply.error.field);
-        const fault = at === null ? undefined : document.coupons!.sets[at]?.id;
-        for (const id of fault === undefined ? ids : [fault]) {
+        // Of several sets only those at fault are refused, where that is told.
+        for (const id of atFault(reply.error.field, document.coupons!) ?? ids) {
           const report = put.get(id)?.report ?? null;
           put.set(id, { key: about.get(id)!, report, refusal: reply.error });
         }
