@@ -100,9 +100,9 @@ export function MatrixForm(props: MatrixFormProps): JSX.Element {
           )}
         </For>
         <For each={own()}>
-          {({ id, name }) => (
-            <Tick on={choice.own.includes(id)} onTick={(on) => tick('own', id, on)}>
-              {name}
+          {(piece) => (
+            <Tick on={choice.own.includes(piece.id)} onTick={(on) => tick('own', piece.id, on)}>
+              {piece.name}
             </Tick>
           )}
         </For>

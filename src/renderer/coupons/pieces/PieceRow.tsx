@@ -72,7 +72,7 @@ export function PieceRow(props: PieceRowProps): JSX.Element {
             aria-controls={props.open ? id : undefined}
             onClick={() => props.onOpen(!props.open)}
           >
-            {props.open ? 'Close' : 'Sizes'}
+            Sizes
           </button>
           <button
             type="button"
