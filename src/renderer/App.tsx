@@ -25,6 +25,7 @@ import { createCoupons } from './state/coupons.ts';
 import { createGapCheck } from './state/gap-check.ts';
 import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
+import { createKeptRows } from './state/kept-rows.ts';
 import { createProject, jointIndex } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
 import { createTheme } from './theme.ts';
@@ -121,6 +122,14 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const couponRows = createCouponRows(project, coupons, () => {
     const piece = coupons.current()?.specimen;
     return gridColumns(coupons.specimens().find(({ id }) => id === piece)?.shape);
+  });
+
+  const keptRows = createKeptRows({
+    bridge: props.bridge,
+    project,
+    coupons,
+    rows: couponRows,
+    active: () => workspace() === 'coupons',
   });
 
   const openCorner = (id: string, corner: CornerMargin): void => {
@@ -251,6 +260,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             kept={kept}
             coupons={coupons}
             couponRows={couponRows}
+            keptRows={keptRows}
             index={current()}
             joint={currentJoint()}
             onJoint={setJointId}

@@ -14,6 +14,7 @@ import type { CouponsState } from './state/coupons.ts';
 import type { GapCheckState } from './state/gap-check.ts';
 import type { JointsView } from './state/joints-view.ts';
 import type { KeptChecks } from './state/kept-checks.ts';
+import type { KeptRows } from './state/kept-rows.ts';
 import type { ProjectState } from './state/project.ts';
 import type { Sizing } from './state/sizing.ts';
 import type { Theme } from './theme.ts';
@@ -40,6 +41,7 @@ export interface WorkspaceProps {
   readonly kept: KeptChecks;
   readonly coupons: CouponsState;
   readonly couponRows: CouponRows;
+  readonly keptRows: KeptRows;
   /** Place of the joint that is looked at; −1 when there is none. */
   readonly index: number;
   readonly joint: Joint | undefined;
@@ -117,6 +119,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
           <CouponsPage
             state={props.coupons}
             rows={props.couponRows}
+            kept={props.keptRows}
             source={props.project}
             project={document()}
             theme={props.theme}

@@ -133,3 +133,62 @@ describeInBrowser('a test piece of one’s own', () => {
     }
   });
 });
+
+describeInBrowser('rows of results that are not complete', () => {
+  it('outlive the window and the host, and never count before they are complete', async () => {
+    const plan = async (page: Page): Promise<void> => {
+      await openCoupons(page);
+      await page.getByLabel(/^ASTM D1002/).check();
+      await page.getByRole('button', { name: 'Make 1 set' }).click();
+    };
+    const first = await openApp({ viewport: { width: 1280, height: 800 } });
+    try {
+      const { page } = first;
+      await plan(page);
+      await page.getByRole('button', { name: /^Results of Lap shear/ }).click();
+      await page.getByLabel('row 1: load, N').fill('4100');
+      await page.getByLabel('row 2: cohesive, per cent').fill('100');
+      const kept = page.waitForResponse(
+        (response) =>
+          response.url().endsWith('/ask/rows.keep') &&
+          (response.request().postData() ?? '').includes('41OO'),
+        patient,
+      );
+      await page.getByLabel('coupon 2: load, N').fill('41OO');
+      await page.getByText('1 row is not complete: it does not count.').waitFor(patient);
+      expect((await kept).ok()).toBe(true);
+      await page.getByText('1 result of 18 planned').waitFor(patient);
+      await shot(page, 'open-row-light');
+      expect(await violations(page)).toEqual([]);
+      expect(await fits(page)).toBe(true);
+      expect(first.problems).toEqual([]);
+    } finally {
+      await first.close();
+    }
+    const second = await openApp({
+      remember: true,
+      colorScheme: 'dark',
+      viewport: { width: 1280, height: 800 },
+    });
+    try {
+      const { page } = second;
+      // The plan was never saved: planned again, its set is the one that the rows are of.
+      await plan(page);
+      await page
+        .getByText(/and not in this file: 1 result and 1 row that is not complete\.$/)
+        .waitFor(patient);
+      await expect.poll(() => page.locator('.is-old').count(), patient).toBe(0);
+      await shot(page, 'offered-dark');
+      expect(await violations(page)).toEqual([]);
+      await page.getByRole('button', { name: 'Take them in' }).click();
+      expect(await page.getByLabel('coupon 2: load, N').inputValue()).toBe('41OO');
+      expect(await page.getByLabel('coupon 1: load, N').inputValue()).toBe('4100');
+      await page.getByText('1 result of 18 planned').waitFor(patient);
+      await shot(page, 'taken-in-dark');
+      expect(await violations(page)).toEqual([]);
+      expect(second.problems).toEqual([]);
+    } finally {
+      await second.close();
+    }
+  });
+});

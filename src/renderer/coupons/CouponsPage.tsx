@@ -10,10 +10,12 @@ import { createSize } from '../size-of.ts';
 import { createCouponEdits } from '../state/coupon-edits.ts';
 import type { CouponRows } from '../state/coupon-rows.ts';
 import type { CouponsState, CouponView } from '../state/coupons.ts';
+import type { KeptRows } from '../state/kept-rows.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Theme } from '../theme.ts';
 import { AgreementView } from './AgreementView.tsx';
 import { AllowableOffers } from './AllowableOffers.tsx';
+import { OpenRows } from './OpenRows.tsx';
 import { PlanView } from './PlanView.tsx';
 import { ResultsView } from './ResultsView.tsx';
 import { StatisticsView } from './StatisticsView.tsx';
@@ -21,6 +23,7 @@ import { StatisticsView } from './StatisticsView.tsx';
 export interface CouponsPageProps {
   readonly state: CouponsState;
   readonly rows: CouponRows;
+  readonly kept: KeptRows;
   readonly source: ProjectState;
   readonly project: Project;
   readonly theme: Theme;
@@ -115,6 +118,7 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
           </Show>
         </div>
       </div>
+      <OpenRows state={props.state} rows={props.rows} kept={props.kept} ofSet={view() !== 'plan'} />
       <Switch>
         <Match when={view() === 'plan'}>
           <PlanView

@@ -2,7 +2,7 @@
  * The results of a set as they are typed. Each row keeps its text, however unfinished, and the result
  * that was last read from it: only whole results are in the document, and none is lost by a slip.
  */
-import { createEffect, createSignal, on } from 'solid-js';
+import { type Accessor, createEffect, createSignal, on } from 'solid-js';
 import {
   type CellError,
   type CouponColumn,
@@ -36,6 +36,10 @@ export interface CouponRows {
   append(results: readonly CouponResult[]): void;
   /** Results in the place of those of the same number and batch. */
   replace(results: readonly CouponResult[]): void;
+  /** Of every set that was looked at, the finished and the unfinished. */
+  readonly grids: Accessor<ReadonlyMap<string, readonly GridRow[]>>;
+  /** Puts these rows in the place of those of the set that is looked at. */
+  renew(rows: readonly GridRow[]): void;
 }
 
 const plain = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
@@ -110,6 +114,11 @@ export function createCouponRows(
 
   return {
     rows,
+    grids,
+    renew(list) {
+      show(list);
+      store();
+    },
     errors(row) {
       const known = wrong.get(row);
       if (known) return known;
