@@ -6,6 +6,7 @@ import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { marked, painter } from './paint.ts';
 import { caution, type Paper, parts } from './report.ts';
 import { caseIds } from './report-corners.ts';
+import { restsOnText } from './report-rests-on.ts';
 
 const columns: readonly Column[] = [
   { title: 'Joint', least: 10 },
@@ -89,6 +90,7 @@ export function checkText(report: CheckReport, project: Project, paper: Paper): 
     joints.some(({ lowest }) => lowest?.typical)
       ? paragraph('Typical properties stand behind it: replace them by your own.', width, '* ')
       : '',
+    restsOnText(joints, width),
     remarks(joints, width),
     caution(width),
   );

@@ -20,10 +20,12 @@ import { ok, type Reply, refuse } from '../shared/reply.ts';
 import type { About, Opened } from '../shared/reports.ts';
 import { openDemo } from './demo/demo.ts';
 import type { BenchJournal } from './files/bench-journal.ts';
+import type { RowJournal } from './files/row-journal.ts';
 import { check } from './handlers/check.ts';
 import { compare } from './handlers/compare.ts';
 import { corners } from './handlers/corners.ts';
 import { couponsReport } from './handlers/coupons/report.ts';
+import { rowRequests } from './handlers/coupons/requests.ts';
 import { explain } from './handlers/explain.ts';
 import { gapOf } from './handlers/gap/gap.ts';
 import { gapLimits } from './handlers/gap/gap-limits.ts';
@@ -50,6 +52,8 @@ export interface AskOptions {
   readonly initial?: () => Reply<Opened>;
   /** Where checks of measured parts are kept; nowhere when left out. */
   readonly journal?: BenchJournal;
+  /** Where rows of coupon results are kept that no project file has yet. */
+  readonly rowJournal?: RowJournal;
 }
 
 /** What a carrier knows besides the request; nothing when it just asks. */
@@ -175,6 +179,7 @@ function makeHandlers(options: AskOptions): Handlers {
     'joint.gap-limits': ({ document, jointId }, context) =>
       withJoint(document, jointId, (project, resolved) => gapLimits(project, resolved, context)),
     ...benchRequests(options.journal),
+    ...rowRequests(options.rowJournal),
     'joint.variant': ({ document, jointId, lap, equal }, context) =>
       withJoint(document, jointId, (project, resolved) =>
         variant(project, resolved, { lap, equal }, context),

@@ -26,6 +26,7 @@ import { createCoupons } from './state/coupons.ts';
 import { createGapCheck } from './state/gap-check.ts';
 import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
+import { createKeptRows } from './state/kept-rows.ts';
 import { createProject, jointIndex, type Path } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
 import { createTheme } from './theme.ts';
@@ -121,6 +122,14 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   });
   const couponRows = createCouponRows(project, coupons);
   const lifeRows = createLifeRows(project, coupons);
+
+  const keptRows = createKeptRows({
+    bridge: props.bridge,
+    project,
+    coupons,
+    rows: couponRows,
+    active: () => workspace() === 'coupons',
+  });
 
   /** Of a joint that is not on the page a change would not be seen. */
   const movedAt = ([root, index]: Path): void => {
@@ -259,6 +268,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             coupons={coupons}
             couponRows={couponRows}
             lifeRows={lifeRows}
+            keptRows={keptRows}
             index={current()}
             joint={currentJoint()}
             onJoint={setJointId}

@@ -15,6 +15,7 @@ import type { CouponsState } from './state/coupons.ts';
 import type { GapCheckState } from './state/gap-check.ts';
 import type { JointsView } from './state/joints-view.ts';
 import type { KeptChecks } from './state/kept-checks.ts';
+import type { KeptRows } from './state/kept-rows.ts';
 import type { ProjectState } from './state/project.ts';
 import type { Sizing } from './state/sizing.ts';
 import type { Theme } from './theme.ts';
@@ -42,6 +43,7 @@ export interface WorkspaceProps {
   readonly coupons: CouponsState;
   readonly couponRows: CouponRows;
   readonly lifeRows: LifeRows;
+  readonly keptRows: KeptRows;
   /** Place of the joint that is looked at; −1 when there is none. */
   readonly index: number;
   readonly joint: Joint | undefined;
@@ -121,6 +123,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
             state={props.coupons}
             rows={props.couponRows}
             lifeRows={props.lifeRows}
+            kept={props.keptRows}
             source={props.project}
             project={document()}
             theme={props.theme}

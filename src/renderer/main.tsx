@@ -26,6 +26,7 @@ import './styles/bench-card.css';
 import './styles/coupons.css';
 import './styles/coupon-tables.css';
 import './styles/ledger.css';
+import './styles/pieces.css';
 import './styles/test-sheet.css';
 import './styles/study.css';
 

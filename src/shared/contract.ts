@@ -3,7 +3,9 @@
  * what it sends. The Electron bridge, the loopback route and the command line all derive from it.
  */
 import { z } from 'zod';
+import { type KeptSets, keptRowsSchema } from './kept-rows.ts';
 import { gapCheckSchema, measuredSurfaceSchema } from './project-bench.ts';
+import { id as setId } from './project-fields.ts';
 import { quantities } from './quantities.ts';
 import type { Reply } from './reply.ts';
 import type {
@@ -91,6 +93,12 @@ const quickRequests = {
   'bench.kept': z.strictObject({ project: z.string().max(120) }),
   /** Puts a kept check away: it is offered no more. */
   'bench.drop': z.strictObject({ project: z.string().max(120), checkId: z.string().max(64) }),
+  /** Keeps the rows of a set that no project file has yet, in the place of those kept before. */
+  'rows.keep': z.strictObject({ project: z.string().max(120), setId, rows: keptRowsSchema }),
+  /** What is kept of a project's sets. */
+  'rows.kept': z.strictObject({ project: z.string().max(120) }),
+  /** Puts the rows of a set away: they are offered no more. */
+  'rows.drop': z.strictObject({ project: z.string().max(120), setId }),
   'laminate.describe': z.strictObject({
     document,
     adherendId: z.string().max(64),
@@ -219,6 +227,9 @@ export interface Answers {
   'bench.keep': { readonly at: string };
   'bench.kept': Kept;
   'bench.drop': { readonly dropped: boolean };
+  'rows.keep': { readonly at: string | null };
+  'rows.kept': KeptSets;
+  'rows.drop': { readonly dropped: boolean };
   'joint.variant': VariantReport;
   'project.compare': CompareReport;
   'project.coupons': CouponsReport;

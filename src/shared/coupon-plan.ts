@@ -172,8 +172,11 @@ export function planCoupons(project: Project, matrix: Matrix): PlannedSets {
   for (const choice of matrix.pieces) {
     const wanted = specimenOf(project, choice);
     if (!wanted) continue;
-    let specimen = specimens.find(
-      (one) => one.standard === wanted.standard && same(one.shape, wanted.shape),
+    // One of the project is that one, even where another has the same sizes.
+    let specimen = specimens.find((one) =>
+      choice.kind === 'own'
+        ? one.id === wanted.id
+        : one.standard === wanted.standard && same(one.shape, wanted.shape),
     );
     if (!specimen) {
       specimen = told(wanted, project, specimens);

@@ -87,6 +87,14 @@ export const toDisplay = (name: QuantityName, value: number): string =>
 export const fromDisplay = (name: QuantityName, text: string): Entry =>
   readNumber(text, displayUnit(name).shift);
 
+/** The same entry where its value lies in the range of its quantity. */
+export function withinRange(name: QuantityName, entry: Entry): Entry {
+  const { min, max } = quantities[name];
+  if (!entry.ok || (entry.value >= min && entry.value <= max)) return entry;
+  const ends = [min, max].map((end) => inDisplayUnit(name, end));
+  return { ok: false, message: `It lies between ${ends[0]} and ${ends[1]}.` };
+}
+
 /** The stored value as a number in display units, for axes and sliders. */
 export const inDisplayUnit = (name: QuantityName, value: number): number => {
   const decimal = parseDecimal(String(value));

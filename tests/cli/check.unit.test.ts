@@ -2,6 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
+import type { Project } from '../../src/shared/project.ts';
+import type { Allowable } from '../../src/shared/project-materials.ts';
 import type { CheckReport } from '../../src/shared/reports.ts';
 import { answerOf, changed, file, lapwright, linesOf, mastProject, type Ran } from './lapwright.ts';
 
@@ -65,6 +67,39 @@ describe('check of the demonstration project', () => {
   });
 });
 
+/** The example with an allowable of own coupons; with joints of another adhesive where one is named. */
+function withAllowable(other?: string): Project {
+  const project = changed({}, (joint) =>
+    other === undefined
+      ? []
+      : [0, 1, 2, 3, 4].map((i) => ({ ...joint, id: `more-${i}`, adhesive: other })),
+  );
+  const [first] = project.adhesives;
+  const allowable: Allowable = {
+    set: 'own',
+    setName: 'Own coupons',
+    temperature: 50,
+    moisture: 'wet',
+    gap: 0.2,
+    basis: 'B',
+    coupons: 18,
+    batches: 3,
+    method: 'Weibull',
+    value: 20,
+    mean: 25,
+    ratio: 1,
+    factor: 0.8,
+    taken: '2026-01-31T08:30:00Z',
+  };
+  return {
+    ...project,
+    adhesives: [
+      { ...first!, allowables: [allowable] },
+      ...(other === undefined ? [] : [{ ...first!, id: other }]),
+    ],
+  };
+}
+
 describe('check', () => {
   it('exits with 0 when every margin reaches the target', async () => {
     const ran = await lapwright(['check', file('mast.json', mastProject())]);
@@ -118,6 +153,36 @@ describe('check', () => {
     ]);
     const ran = await lapwright(['check', file('mast.json', project)]);
     expect(ran.out).toMatch(/^! thick: The bond is 0\.8 mm thick/m);
+  });
+
+  it('says once what all bond margins rest on, and never calls a typical value an allowable', async () => {
+    const { out } = await lapwright(['check', file('mast.json', mastProject())]);
+    expect(out).toContain('\nThe bond margins above rest on typical values, no allowable.\n');
+    // With an allowable in use the line says that instead.
+    const { out: own } = await lapwright(['check', file('mast.json', withAllowable())]);
+    expect(own).toContain('\nThe bond margins above rest on B-basis, 18 coupons, 50 °C wet.\n');
+    expect(own).not.toContain('typical values');
+  });
+
+  it('says it by joint where they differ, all of them named', async () => {
+    const { out } = await lapwright(['check', file('mast.json', withAllowable('typical-paste'))]);
+    const [, said] = out.split('The bond margins above rest on\n');
+    const lines = linesOf(`${said!.split('\n\n')[0]!}\n`);
+    expect(lines.toSorted()).toEqual([
+      '  B-basis, 18 coupons, 50 °C wet: mast-foot',
+      '  typical values, no allowable: more-0, more-1, more-2, more-3, more-4',
+    ]);
+  });
+
+  it('says nothing of walls', async () => {
+    // Walls of paper: the adherend gives way long before the bond.
+    const project = mastProject();
+    const soft = project.adherends.map((one) =>
+      one.kind === 'isotropic' ? { ...one, yieldStrength: 20, ultimateStrength: 20 } : one,
+    );
+    const { out } = await lapwright(['check', file('mast.json', { ...project, adherends: soft })]);
+    expect(out).toMatch(/sleeve, (yield|ultimate)/);
+    expect(out).not.toContain('rest on');
   });
 
   it('prints with --json exactly what the handler answers', async () => {

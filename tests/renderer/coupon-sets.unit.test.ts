@@ -1,6 +1,6 @@
 /** What is sent about sets of coupons, and what makes them be asked for again. */
 import { describe, expect, it } from 'vitest';
-import { keysOf, setAtFault, withSets } from '../../src/renderer/state/coupon-sets.ts';
+import { keysOf, setsAtFault, withSets } from '../../src/renderer/state/coupon-sets.ts';
 import { readProject } from '../../src/shared/read-project.ts';
 import { someLives, withLives } from './support/lives.ts';
 import { makeProject } from './support/project.ts';
@@ -22,9 +22,10 @@ describe('a document about lives', () => {
   });
 
   it('tells which set an error is about', () => {
-    expect(setAtFault(sent, 'coupons.life.0.results.3.cycles')).toBe(second!.id);
-    expect(setAtFault(sent, 'coupons.sets.0.gap')).toBeUndefined();
-    expect(setAtFault(sent, 'adhesives.0.states')).toBeUndefined();
+    expect(setsAtFault(sent, 'life', 'coupons.life.0.results.3.cycles')).toEqual([second!.id]);
+    expect(setsAtFault(sent, 'life', 'coupons.specimens.0.shape.tube')).toEqual([second!.id]);
+    expect(setsAtFault(sent, 'life', 'coupons.sets.0.gap')).toBeNull();
+    expect(setsAtFault(sent, 'life', 'adhesives.0.states')).toBeNull();
   });
 });
 

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { groupsOf, loadInputs, noLoad, type Row } from '../../src/renderer/size/form-model.ts';
+import {
+  groupsOf,
+  loadInputs,
+  noLoad,
+  pieceGroups,
+  type Row,
+} from '../../src/renderer/size/form-model.ts';
 import { valueAt } from '../../src/renderer/state/project.ts';
 import { convertLap } from '../../src/shared/convert-lap.ts';
 import { type Joint, jointSchema } from '../../src/shared/project.ts';
@@ -88,4 +94,20 @@ describe('the form', () => {
       expect(jointSchema.safeParse({ ...joint, loads }).success).toBe(true);
     }
   });
+});
+
+describe('the form of a test piece', () => {
+  const shape = ['coupons', 'specimens', 3, 'shape'];
+  it.each(joints)(
+    'has every size and material, and nothing that each set gives: $type',
+    (joint) => {
+      const { id: _i, name: _n, adhesive: _a, loads: _l, ...sizes } = joint;
+      const given = /\.(type|side|gap|tolerance|offset)$/;
+      const inputs = leaves(sizes, shape.join('.')).filter((path) => !given.test(path));
+      const rows = pieceGroups(joint.type, shape).flatMap((group) => group.rows);
+      expect(rows.flatMap(pathsOf).toSorted()).toEqual(inputs.toSorted());
+      // No answer comes back that would refuse them: they are kept inside their ranges here.
+      for (const row of rows) if (row.kind === 'number') expect(row.within).toBe(true);
+    },
+  );
 });

@@ -6,6 +6,7 @@ import {
   fromDisplay,
   inDisplayUnit,
   toDisplay,
+  withinRange,
   withUnit,
 } from '../../src/shared/units.ts';
 
@@ -75,5 +76,15 @@ describe('units at the edge', () => {
     expect(inDisplayUnit('force', 300)).toBe(0.3);
     expect(inDisplayUnit('expansion', 8.6e-6)).toBe(8.6);
     expect(inDisplayUnit('moment', -1100)).toBe(-1.1);
+  });
+});
+
+describe('a number inside its range', () => {
+  it('is told its ends in the unit that is shown', () => {
+    const said = (text: string) => withinRange('modulus', fromDisplay('modulus', text));
+    expect(said('114')).toEqual({ ok: true, value: 114_000 });
+    expect(said('0.05')).toEqual({ ok: false, message: 'It lies between 0.1 and 1000.' });
+    expect(said('1000')).toEqual({ ok: true, value: 1_000_000 });
+    expect(said('x')).toMatchObject({ ok: false, message: expect.stringContaining('no') });
   });
 });

@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
 import { readProjectFile } from '../files/read-project-file.ts';
+import { makeRowJournal } from '../files/row-journal.ts';
 import { createAskWithJobs } from '../jobs/ask-with-jobs.ts';
 import { readPageFiles } from '../page-files.ts';
 import { type Shown, showPage } from './open-browser.ts';
@@ -27,6 +28,7 @@ export async function main(argv: readonly string[]): Promise<void> {
   const core = createAskWithJobs({
     carrier: 'loopback',
     journal: makeBenchJournal(dataFolder()),
+    rowJournal: makeRowJournal(dataFolder()),
     worker: join(built, 'main', 'worker.js'),
     ...(file === undefined ? {} : { initial: () => readProjectFile(resolve(file)) }),
   });

@@ -13,6 +13,7 @@ import {
 import { createAsk } from '../ask.ts';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
 import { readProjectFile } from '../files/read-project-file.ts';
+import { makeRowJournal } from '../files/row-journal.ts';
 import { type AskFor, makeJobs, withJobs } from '../jobs/ask-with-jobs.ts';
 import { readPageFiles } from '../page-files.ts';
 import { answerAsks } from './answer-asks.ts';
@@ -26,7 +27,10 @@ import { windowOptions } from './window-options.ts';
 /** The folder of what was built: this program is one of the files in its `main`. */
 const built = resolve(import.meta.dirname, '..');
 const carrier = 'electron';
-const journal = makeBenchJournal(dataFolder());
+const journals = {
+  journal: makeBenchJournal(dataFolder()),
+  rowJournal: makeRowJournal(dataFolder()),
+};
 
 const asks = new Map<number, AskFor>();
 const jobs = makeJobs({ carrier, worker: join(built, 'main', 'worker.js') });
@@ -41,7 +45,7 @@ function openWindow(file: string | null): void {
   );
   const { id } = window.webContents;
   const initial = file === null ? {} : { initial: () => readProjectFile(file) };
-  asks.set(id, withJobs(createAsk({ carrier, journal, ...initial }), jobs));
+  asks.set(id, withJobs(createAsk({ carrier, ...journals, ...initial }), jobs));
   window.once('closed', () => {
     asks.delete(id);
     jobs.leave(String(id));

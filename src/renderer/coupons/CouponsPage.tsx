@@ -9,6 +9,7 @@ import { JobProgress } from '../parts/JobProgress.tsx';
 import { createSize } from '../size-of.ts';
 import { createCouponEdits } from '../state/coupon-edits.ts';
 import type { CouponsState, CouponView } from '../state/coupons.ts';
+import type { KeptRows } from '../state/kept-rows.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Theme } from '../theme.ts';
 import { AgreementView } from './AgreementView.tsx';
@@ -16,6 +17,7 @@ import { AllowableOffers } from './AllowableOffers.tsx';
 import { LedgerView } from './LedgerView.tsx';
 import { LivesView } from './lives/LivesView.tsx';
 import type { LifeRows } from './lives/life-columns.ts';
+import { OpenRows } from './OpenRows.tsx';
 import { PlanView } from './PlanView.tsx';
 import { ResultsView } from './ResultsView.tsx';
 import type { CouponRows } from './result-columns.ts';
@@ -27,6 +29,7 @@ export interface CouponsPageProps {
   readonly state: CouponsState;
   readonly rows: CouponRows;
   readonly lifeRows: LifeRows;
+  readonly kept: KeptRows;
   readonly source: ProjectState;
   readonly project: Project;
   readonly theme: Theme;
@@ -106,9 +109,15 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
           </Show>
         </div>
       </div>
+      <OpenRows state={props.state} rows={props.rows} kept={props.kept} ofSet={view() !== 'plan'} />
       <Switch>
         <Match when={view() === 'plan'}>
-          <PlanView project={props.project} state={props.state} edits={edits} />
+          <PlanView
+            source={props.source}
+            project={props.project}
+            state={props.state}
+            edits={edits}
+          />
         </Match>
         <Match when={view() === 'ledger'}>
           <LedgerView

@@ -40,12 +40,16 @@ const counted = (n: number, what: string): string => `${n} ${what}${n === 1 ? ''
 
 export function MatrixForm(props: MatrixFormProps): JSX.Element {
   const { choice, set, adhesive, tick } = createMatrixChoice(props.project);
-  const matrix = createMemo(() => matrixOf(choice));
+  const own = () => (props.project.coupons?.specimens ?? []).filter((one) => !isMade(one));
+  /** A piece that was ticked may be gone, or be one of a standard again. */
+  const matrix = createMemo(() => {
+    const here = own().map(({ id }) => id);
+    return matrixOf({ ...choice, own: choice.own.filter((id) => here.includes(id)) });
+  });
   const planned = createMemo(() => {
     const found = matrix();
     return typeof found === 'string' ? null : planCoupons(props.project, found);
   });
-  const own = () => (props.project.coupons?.specimens ?? []).filter((one) => !isMade(one));
   const said = (): string => {
     const [found, plan] = [matrix(), planned()];
     if (typeof found === 'string' || !plan) return String(found);
@@ -96,9 +100,9 @@ export function MatrixForm(props: MatrixFormProps): JSX.Element {
           )}
         </For>
         <For each={own()}>
-          {({ id, name }) => (
-            <Tick on={choice.own.includes(id)} onTick={(on) => tick('own', id, on)}>
-              {name}
+          {(piece) => (
+            <Tick on={choice.own.includes(piece.id)} onTick={(on) => tick('own', piece.id, on)}>
+              {piece.name}
             </Tick>
           )}
         </For>

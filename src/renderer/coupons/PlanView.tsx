@@ -5,13 +5,16 @@ import type { CouponSet } from '../../shared/project-coupons.ts';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { CouponEdits } from '../state/coupon-edits.ts';
 import type { CouponsState } from '../state/coupons.ts';
+import type { ProjectState } from '../state/project.ts';
 import { AddSet } from './AddSet.tsx';
 import { AskRemove } from './AskRemove.tsx';
 import { MatrixForm } from './MatrixForm.tsx';
+import { PieceList } from './pieces/PieceList.tsx';
 import { SetTable } from './SetTable.tsx';
 import { TestSheet } from './TestSheet.tsx';
 
 export interface PlanViewProps {
+  readonly source: ProjectState;
   readonly project: Project;
   readonly state: CouponsState;
   readonly edits: CouponEdits;
@@ -78,6 +81,7 @@ export function PlanView(props: PlanViewProps): JSX.Element {
         </div>
         <TestSheet project={props.project} state={props.state} />
       </Show>
+      <PieceList source={props.source} project={props.project} state={props.state} />
       <Show when={asked()}>
         {(set) => (
           <AskRemove

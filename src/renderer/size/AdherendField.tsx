@@ -4,13 +4,12 @@ import { isFlat } from '../../shared/convert-lap.ts';
 import type { Adherend, Joint } from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
 import type { LaminateReport } from '../../shared/reports.ts';
-import { displayUnit, withUnit } from '../../shared/units.ts';
 import { valueAt } from '../state/project.ts';
+import { aboutAdherend } from './about-adherend.ts';
 import { useAnswers } from './answers.ts';
 import type { FieldSource } from './entry.ts';
 import type { Row } from './form-model.ts';
 import { MaterialField } from './MaterialField.tsx';
-import { rounded } from './stack/figures.ts';
 import { createLaminateReport } from './stack/laminate-report.ts';
 import { addLaminate } from './stack/new-laminate.ts';
 import { StackEditor } from './stack/StackEditor.tsx';
@@ -19,26 +18,6 @@ import { ThroughThickness } from './ThroughThickness.tsx';
 export interface AdherendFieldProps extends FieldSource {
   readonly row: Extract<Row, { kind: 'adherend' }>;
   readonly joint: Joint;
-}
-
-function aboutLaminate(stack: string, report: LaminateReport | null, across: string): string {
-  if (!report) return stack;
-  const { axialModulus, hoopModulus } = report.plane;
-  const held = report.curvatureHeld ? '; curvature suppressed' : '';
-  const { symbol } = displayUnit('modulus');
-  return `E ${rounded('modulus', axialModulus)} ${symbol} along, ${rounded('modulus', hoopModulus)} ${symbol} ${across}${held}`;
-}
-
-function aboutAdherend(adherend: Adherend, report: LaminateReport | null, flat: boolean): string {
-  const across = flat ? 'across' : 'around';
-  switch (adherend.kind) {
-    case 'isotropic':
-      return `E ${withUnit('modulus', adherend.modulus)}, yield ${withUnit('strength', adherend.yieldStrength)}`;
-    case 'orthotropic':
-      return `E ${withUnit('modulus', adherend.axialModulus)} along, ${withUnit('modulus', adherend.hoopModulus)} ${across}`;
-    case 'laminate':
-      return aboutLaminate(adherend.stack, report, across);
-  }
 }
 
 export function AdherendField(props: AdherendFieldProps): JSX.Element {

@@ -1,7 +1,7 @@
 /** One number of the document. One that may be left out is taken away by emptying its field. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
 import { quantities } from '../../shared/quantities.ts';
-import { displayUnit, fromDisplay, toDisplay } from '../../shared/units.ts';
+import { displayUnit, fromDisplay, toDisplay, withinRange } from '../../shared/units.ts';
 import { sentence } from '../../shared/words.ts';
 import { valueAt } from '../state/project.ts';
 import { createEntry, type FieldSource } from './entry.ts';
@@ -16,7 +16,7 @@ export interface NumberFieldProps extends FieldSource {
 export function NumberField(props: NumberFieldProps): JSX.Element {
   const own = createUniqueId();
   const id = (): string => props.id ?? own;
-  const { quantity, optional } = props.input;
+  const { quantity, optional, within } = props.input;
   const stored = (): number | undefined =>
     valueAt(props.project.document(), props.input.path) as number | undefined;
   const { text, message, typed, leave, key } = createEntry(props, {
@@ -29,7 +29,9 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
     read: (written) =>
       optional && written.trim() === ''
         ? { ok: true, value: undefined }
-        : fromDisplay(quantity, written),
+        : within
+          ? withinRange(quantity, fromDisplay(quantity, written))
+          : fromDisplay(quantity, written),
   });
   const unit = (): string => displayUnit(props.input.quantity).symbol;
 

@@ -11,9 +11,11 @@ export interface SourceFieldProps extends FieldSource {
   readonly path: Path;
   /** Whose figures they are, as in `Ply`. */
   readonly of: string;
+  /** Where it is no figures of a material that have a source. */
+  readonly help?: string;
 }
 
-const kinds: readonly { readonly value: Source['kind']; readonly text: string }[] = [
+export const sourceKinds: readonly { readonly value: Source['kind']; readonly text: string }[] = [
   { value: 'tested', text: 'tested, our own' },
   { value: 'published', text: 'published' },
   { value: 'typical', text: 'typical' },
@@ -30,7 +32,7 @@ export function SourceField(props: SourceFieldProps): JSX.Element {
         <Choice
           id={id}
           name={`${props.of}, kind of source`}
-          options={kinds}
+          options={sourceKinds}
           value={String(valueAt(props.project.document(), kind))}
           onChoose={(value) => props.project.edit(kind, value)}
         />
@@ -40,7 +42,8 @@ export function SourceField(props: SourceFieldProps): JSX.Element {
         issues={props.issues}
         path={[...props.path, 'text']}
         name={`${props.of}, source in words`}
-        help="The report, paper or coupons that the figures come from."
+        help={props.help ?? 'The report, paper or coupons that the figures come from.'}
+        most={400}
       />
     </>
   );

@@ -10,6 +10,8 @@ export interface TextFieldProps extends FieldSource {
   readonly label?: string;
   readonly name: string;
   readonly help?: string;
+  /** Most letters that the project file takes. */
+  readonly most?: number;
 }
 
 export function TextField(props: TextFieldProps): JSX.Element {
@@ -29,6 +31,7 @@ export function TextField(props: TextFieldProps): JSX.Element {
         type="text"
         autocomplete="off"
         title={props.help}
+        maxlength={props.most}
         aria-label={props.name}
         value={String(valueAt(props.project.document(), props.path) ?? '')}
         aria-invalid={message() === undefined ? undefined : 'true'}

@@ -18,6 +18,8 @@ export interface NumberInput {
   readonly optional?: true;
   /** What an empty field shows; `not set` when left out. */
   readonly empty?: string;
+  /** Stored only inside its range, where no answer comes back that would refuse it. */
+  readonly within?: true;
 }
 
 export type Row =
@@ -167,6 +169,20 @@ const byType: Readonly<Record<JointType, readonly Local[]>> = {
 
 export const groupsOf = (type: JointType, index: number): Group[] =>
   byType[type].map((local) => local((...keys) => ['joints', index, ...keys]));
+
+/** The gap of a test piece is that of each set, its axes are one; it has no adhesive of its own. */
+const ofPiece = (row: Row): boolean =>
+  row.kind === 'adherend' || (row.kind === 'number' && row.quantity !== 'offset');
+
+/** The sizes and materials of a test piece whose shape stands at this place. */
+export const pieceGroups = (type: JointType, shape: Path): Group[] =>
+  byType[type].flatMap((local) => {
+    const { title, rows } = local((...keys) => [...shape, ...keys]);
+    const kept = rows
+      .filter(ofPiece)
+      .map((row): Row => (row.kind === 'number' ? { ...row, within: true } : row));
+    return kept.length === 0 ? [] : [{ title, rows: kept }];
+  });
 
 const loadRows: readonly (readonly [label: string, key: string, quantity: QuantityName])[] = [
   ['Axial force', 'force', 'force'],

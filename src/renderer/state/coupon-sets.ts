@@ -40,8 +40,17 @@ export function withSets(project: Project, list: SetList, ids: readonly string[]
   };
 }
 
-/** The id of the set that an error about such a document is about; undefined where that is not told. */
-export function setAtFault({ coupons }: Project, field: string): string | undefined {
-  const [, list, place] = /^coupons\.(sets|life)\.(\d+)/.exec(field) ?? [];
-  return list === undefined ? undefined : coupons?.[list as SetList]?.[Number(place)]?.id;
+/** Sets of a list that an error about such a document is about: one, or all of a test piece; null where it is not told. */
+export function setsAtFault(
+  { coupons }: Project,
+  list: SetList,
+  field: string,
+): readonly string[] | null {
+  const [, from, place] = /^coupons\.(sets|life|specimens)\.(\d+)/.exec(field) ?? [];
+  if (from === undefined) return null;
+  const at = Number(place);
+  const faulty = (coupons?.[list] ?? []).filter((set, i) =>
+    from === 'specimens' ? set.specimen === coupons!.specimens[at]?.id : from === list && i === at,
+  );
+  return faulty.length === 0 ? null : faulty.map(({ id }) => id);
 }

@@ -24,8 +24,8 @@ import {
   keysOf,
   type SetKeys,
   type SetList,
-  setAtFault,
   setLists,
+  setsAtFault,
   withSets,
 } from './coupon-sets.ts';
 import { createJob, type Job } from './job.ts';
@@ -187,9 +187,9 @@ export function createCoupons({ bridge, project, active }: CouponsSource): Coupo
           known.life.answer(about.life, reply.value.life);
           setModelVersion(reply.value.modelVersion);
         } else {
-          // Of several sets only the one at fault is refused, where that is told.
-          const fault = setAtFault(document, reply.error.field);
-          known[list].refuse(about[list], fault === undefined ? ids : [fault], reply.error);
+          // Of several sets only those at fault are refused, where that is told.
+          const faulty = setsAtFault(document, list, reply.error.field) ?? ids;
+          known[list].refuse(about[list], faulty, reply.error);
         }
         if (adhesive === null) return;
         const correlation = reply.ok

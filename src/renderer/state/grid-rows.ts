@@ -2,7 +2,7 @@
  * The results of a set as they are typed. Each row keeps its text, however unfinished, and the result
  * that was last read from it: only whole results are in the document, and none is lost by a slip.
  */
-import { createEffect, createSignal, on } from 'solid-js';
+import { type Accessor, createEffect, createSignal, on } from 'solid-js';
 import {
   type Block,
   type CellError,
@@ -35,6 +35,10 @@ export interface GridRows<Column extends string, Result> {
   append(results: readonly Result[]): void;
   /** Results in the place of those of the same number and batch. */
   replace(results: readonly Result[]): void;
+  /** Of every set that was looked at, the finished and the unfinished. */
+  readonly grids: Accessor<ReadonlyMap<string, readonly GridRow<Column, Result>[]>>;
+  /** Puts these rows in the place of those of the set that is looked at. */
+  renew(rows: readonly GridRow<Column, Result>[]): void;
 }
 
 export interface GridSource<Column extends string, Result extends Numbered> {
@@ -125,6 +129,11 @@ export function createGridRows<Column extends string, Result extends Numbered>({
 
   return {
     rows,
+    grids,
+    renew(list) {
+      show(list);
+      store();
+    },
     isBlank,
     errors(row) {
       const known = wrong.get(row);

@@ -1,4 +1,6 @@
 /** The app as a user has it: the built host and its page in a fresh browser context. */
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { browser } from './browser.ts';
 import { type RunningHost, startHost } from './host.ts';
@@ -8,6 +10,8 @@ export interface AppOptions extends Pick<BrowserContextOptions, 'colorScheme' | 
   readonly file?: string;
   /** Anything else that a browser context takes. */
   readonly context?: BrowserContextOptions;
+  /** Rows that an earlier window left on disk are offered; else they are forgotten before. */
+  readonly remember?: boolean;
 }
 
 export interface OpenedApp {
@@ -33,6 +37,10 @@ function watch(page: Page): string[] {
 
 export async function openApp(options: AppOptions = {}): Promise<OpenedApp> {
   const { file, colorScheme = 'light', viewport = { width: 1360, height: 900 } } = options;
+  if (!options.remember) {
+    // The tests' own folder: what one left there would be offered to the next.
+    rmSync(join(process.env.LAPWRIGHT_DATA!, 'coupons'), { recursive: true, force: true });
+  }
   const host = await startHost(file);
   try {
     const context = await (await browser()).newContext({

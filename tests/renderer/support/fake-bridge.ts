@@ -98,6 +98,9 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     'bench.kept': () => ok({ checks: [] }),
     'bench.keep': () => ok({ at: '2026-03-01T09:00:00Z' }),
     'bench.drop': () => ok({ dropped: true }),
+    'rows.kept': () => ok({ sets: [] }),
+    'rows.keep': () => ok({ at: '2026-03-01T09:00:00Z' }),
+    'rows.drop': () => ok({ dropped: true }),
     'job.progress': () =>
       ok({ state: 'unknown', done: 0, total: 0, what: '', elapsed: 0, left: null }),
     'job.stop': () => ok({ stopped: false }),

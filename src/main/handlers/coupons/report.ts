@@ -13,6 +13,7 @@ import { isSmallSingleLap } from '../../../shared/standard-specimens.ts';
 import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { lifeReport } from './life.ts';
 import { linesOf } from './lines.ts';
+import { misfit } from './misfit.ts';
 import { calibrationOf, gapCurvesOf, offersOf } from './offers.ts';
 import { predictCoupon } from './predict.ts';
 import { areaOf, couponJoint } from './specimen-joint.ts';
@@ -63,7 +64,10 @@ function flagsOf(specimen: Specimen, lines: readonly CouponLine[]): readonly Cou
     });
   }
   if (specimen.source.kind === 'memory') {
-    flags.push({ code: 'sizes-from-memory', message: specimen.source.text });
+    const { text } = specimen.source;
+    // A source in one's own words need not say what its kind is.
+    const message = /memory/i.test(text) ? text : `Sizes from memory: ${text || 'look them up.'}`;
+    flags.push({ code: 'sizes-from-memory', message });
   }
   return flags;
 }
@@ -127,11 +131,15 @@ export function couponsReport(
   }
   const lives = setId === undefined ? life : [];
   const total = wanted.length + lives.length;
-  const reports = wanted.map((set, i) =>
-    setReport(project, specimenOf(set.specimen), set, (share) =>
-      progress(i + share, total, set.name),
-    ),
-  );
+  const reports: CouponSetReport[] = [];
+  for (const [i, set] of wanted.entries()) {
+    try {
+      const told = (share: number): void => progress(i + share, total, set.name);
+      reports.push(setReport(project, specimenOf(set.specimen), set, told));
+    } catch (error) {
+      return misfit(error, { specimens, sets }, set);
+    }
+  }
   const adhesives = project.adhesives
     .filter(({ id }) => reports.some(({ adhesive }) => adhesive.id === id))
     .map(({ id, name }) => ({
