@@ -18,6 +18,14 @@ export interface ChoiceProps {
 }
 
 export function Choice(props: ChoiceProps): JSX.Element {
+  const choose = (list: HTMLSelectElement): void => {
+    props.onChoose(list.value);
+    // A list that adds something stands at its first entry again, whatever the browser keeps chosen.
+    const { value } = props;
+    if (list.value !== value && props.options.some((option) => option.value === value)) {
+      list.value = value;
+    }
+  };
   return (
     <span class={`choice ${props.class ?? ''}`}>
       <select
@@ -25,7 +33,7 @@ export function Choice(props: ChoiceProps): JSX.Element {
         aria-label={props.name}
         aria-invalid={props.invalid ? 'true' : undefined}
         aria-describedby={props.describedBy}
-        onChange={(event) => props.onChoose(event.currentTarget.value)}
+        onChange={(event) => choose(event.currentTarget)}
       >
         {/* By position: lists are made anew with every answer, their entries seldom differ. */}
         <Index each={props.options}>
