@@ -20,7 +20,7 @@ export interface CopiesProps {
   readonly index: number;
   /** Where the joint names it: what is made of the copy then. */
   readonly path: Path;
-  /** `adhesive`, or `material` for what walls are of. */
+  /** `adhesive`, `laminate`, or `material` for what other walls are of. */
   readonly what: string;
   /** Other joints that are made of it. */
   readonly sharedWith: readonly string[];
@@ -78,7 +78,7 @@ export function Copies(props: CopiesProps): JSX.Element {
           }`}
           onClick={copy}
         >
-          Go on with a copy
+          Copy this {props.what}
         </button>
       </Show>
       <Show when={unused().length > 0}>
