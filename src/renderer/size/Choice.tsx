@@ -1,5 +1,5 @@
 /** A choice among few: the system's own list, drawn as quietly as the figures. */
-import { Index, type JSX } from 'solid-js';
+import { createMemo, Index, type JSX } from 'solid-js';
 
 export interface Option {
   readonly value: string;
@@ -18,12 +18,13 @@ export interface ChoiceProps {
 }
 
 export function Choice(props: ChoiceProps): JSX.Element {
+  const value = createMemo(() => props.value);
   const choose = (list: HTMLSelectElement): void => {
     props.onChoose(list.value);
     // A list that adds something stands at its first entry again, whatever the browser keeps chosen.
-    const { value } = props;
-    if (list.value !== value && props.options.some((option) => option.value === value)) {
-      list.value = value;
+    const now = value();
+    if (list.value !== now && [...list.options].some((option) => option.value === now)) {
+      list.value = now;
     }
   };
   return (
@@ -38,7 +39,7 @@ export function Choice(props: ChoiceProps): JSX.Element {
         {/* By position: lists are made anew with every answer, their entries seldom differ. */}
         <Index each={props.options}>
           {(option) => (
-            <option value={option().value} selected={option().value === props.value}>
+            <option value={option().value} selected={option().value === value()}>
               {option().text}
             </option>
           )}
