@@ -12,6 +12,7 @@ import './styles/corners.css';
 import './styles/size.css';
 import './styles/inputs.css';
 import './styles/materials.css';
+import './styles/editors.css';
 import './styles/figures.css';
 import './styles/section.css';
 import './styles/margins.css';

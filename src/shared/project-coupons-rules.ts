@@ -8,7 +8,7 @@ const firstRepeated = (list: readonly string[]): number =>
 const hundred = 100;
 
 /** Ids of adherends that a specimen names, with their place in its shape. */
-function adherendsOf(shape: object): readonly (readonly [field: string, id: string])[] {
+export function adherendsOf(shape: object): readonly (readonly [field: string, id: string])[] {
   return Object.entries(shape).flatMap(([key, part]) =>
     typeof part === 'object' && part !== null && 'adherend' in part
       ? [[`${key}.adherend`, String(part.adherend)] as const]

@@ -47,6 +47,16 @@ const counted = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'e
 /** Small counts read better as words. */
 export const count = (n: number): string => counted[n] ?? String(n);
 
+/** `Boom root, Boom tip and two more`: names, as many as one reads. */
+export function listed(names: readonly string[], most = 4): string {
+  const more = names.length - most;
+  // One more name is as short as to say that there is one more.
+  const shown = more > 1 ? [...names.slice(0, most), `${count(more)} more`] : names;
+  return shown.length < 2
+    ? shown.join('')
+    : `${shown.slice(0, -1).join(', ')} and ${shown[shown.length - 1]}`;
+}
+
 /** A message as a sentence: the backend names a field as it stands inside one. */
 export const sentence = (text: string): string =>
   capital(text.trim()) + (/[.!?…]$/.test(text.trim()) ? '' : '.');

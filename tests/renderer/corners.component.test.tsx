@@ -45,7 +45,8 @@ const focus = (): Focus => bridge.last('joint.analyse').focus as Focus;
 describe('the table by case', () => {
   it('has a column for each case that acts, and says each state in words', async () => {
     await open();
-    expect(screen.getAllByRole('columnheader').map((head) => head.textContent)).toEqual([
+    const table = within(screen.getByRole('table', { name: /against load cases/ }));
+    expect(table.getAllByRole('columnheader').map((head) => head.textContent)).toEqual([
       'Joint',
       'Gust',
       'Hard landing',

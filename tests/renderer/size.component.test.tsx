@@ -108,9 +108,9 @@ describe('a refusal', () => {
 
   it('about no field of the form stands above it', async () => {
     await open();
-    bridge.refuse('joint.analyse', { field: 'adhesives.0.states', message: 'too few states' });
+    bridge.refuse('joint.analyse', { field: 'settings.factors', message: 'too few factors' });
     type('Overlap', '31');
-    expect((await screen.findByRole('alert')).textContent).toBe('Too few states.');
+    expect((await screen.findByRole('alert')).textContent).toBe('Too few factors.');
   });
 
   it('goes away with its joint', async () => {

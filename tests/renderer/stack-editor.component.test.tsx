@@ -281,7 +281,8 @@ describe('its ply', () => {
       thickness: 0.125,
     });
     const figures = Object.values(ply).filter((value) => typeof value === 'number').length;
-    expect(screen.getAllByRole('textbox', { name: /^Tube ply, .*/ })).toHaveLength(figures + 2);
+    // Besides its figures the name, the source, and the density that it has not.
+    expect(screen.getAllByRole('textbox', { name: /^Tube ply, .*/ })).toHaveLength(figures + 3);
     for (const one of screen.getAllByRole('textbox', { name: /^Tube ply, / })) {
       if (one.className === 'figure') expect(one.title.length).toBeGreaterThan(10);
     }

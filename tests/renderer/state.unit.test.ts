@@ -55,7 +55,13 @@ describe('a project with one joint', () => {
 });
 
 describe('the field that a refusal is about', () => {
-  const mounted = ['joints.2.overlap', 'joints.2.tube.wall', 'joints.2.bond.gap'];
+  const mounted = [
+    'joints.2.overlap',
+    'joints.2.tube.wall',
+    'joints.2.bond.gap',
+    'adherends.1',
+    'adherends.1.source',
+  ];
   it.each([
     ['joints.2.tube.wall', 'joints.2.tube.wall'],
     ['joints.2.bond', 'joints.2.bond.gap'],
@@ -64,6 +70,9 @@ describe('the field that a refusal is about', () => {
     ['joints.2.tub', undefined],
     ['adhesives.0.states', undefined],
     ['', undefined],
+    // Of two that hold it the closer one, whichever came first.
+    ['adherends.1.poisson', 'adherends.1'],
+    ['adherends.1.source.text', 'adherends.1.source'],
   ])('%s', (place, field) => {
     expect(fieldFor(place, mounted)).toBe(field);
   });

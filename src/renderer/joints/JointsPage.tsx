@@ -8,6 +8,7 @@ import type { JointsView, JointsViewName } from '../state/joints-view.ts';
 import type { ProjectState } from '../state/project.ts';
 import { Conditions } from './corners/Conditions.tsx';
 import { CornerTable } from './corners/CornerTable.tsx';
+import { LoadCases } from './corners/LoadCases.tsx';
 import { JointTable } from './JointTable.tsx';
 
 export interface JointsPageProps {
@@ -169,6 +170,7 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
         )}
       </Show>
       <Show when={byCase() && props.project.document()}>
+        <LoadCases project={props.project} issues={props.joints.issues} />
         <Conditions project={props.project} issues={props.joints.issues} />
       </Show>
     </div>

@@ -1,13 +1,16 @@
 /** The load cases that act on the joint, each with its kind and the state of the adhesive in it. */
-
-import { createMemo, For, type JSX, Show } from 'solid-js';
+import { batch, createMemo, For, type JSX, Show } from 'solid-js';
 import type { Joint, LoadCase } from '../../shared/project.ts';
-import { environment, kindOf } from '../../shared/words.ts';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
+import { addLoadCase, MOST_CASES } from '../state/load-cases.ts';
 import { Choice } from './Choice.tsx';
 import type { FieldSource } from './entry.ts';
 import { loadInputs, noLoad } from './form-model.ts';
+import { CaseFields } from './load-cases/CaseFields.tsx';
 import { Rows } from './Rows.tsx';
+
+/** No id looks like this. */
+const NEW = '+';
 
 export interface LoadsProps extends FieldSource {
   readonly joint: Joint;
@@ -16,16 +19,27 @@ export interface LoadsProps extends FieldSource {
 
 export function Loads(props: LoadsProps): JSX.Element {
   const cases = (): readonly LoadCase[] => props.project.document()?.loadCases ?? [];
-  const caseOf = (id: string): LoadCase | undefined => cases().find((load) => load.id === id);
+  const placeOf = (id: string): number => cases().findIndex((load) => load.id === id);
   const used = createMemo(() => props.joint.loads.map((load) => load.case));
   const unused = (): readonly LoadCase[] => cases().filter(({ id }) => !used().includes(id));
 
-  const add = (caseId: string): void => {
-    if (caseId === '') return;
+  /** The case that is being made: its fields are open from the start. */
+  let made: string | null = null;
+  let section!: HTMLElement;
+
+  const add = (caseId: string): void =>
     props.project.edit(
       ['joints', props.index, 'loads', props.joint.loads.length],
       noLoad(props.joint, caseId),
     );
+  const choose = (wanted: string): void => {
+    if (wanted === '') return;
+    batch(() => {
+      const caseId = wanted === NEW ? addLoadCase(props.project) : wanted;
+      if (wanted === NEW) made = caseId;
+      if (caseId !== null) add(caseId);
+    });
+    made = null;
   };
   const remove = (caseId: string): void =>
     props.project.edit(
@@ -34,12 +48,13 @@ export function Loads(props: LoadsProps): JSX.Element {
     );
 
   return (
-    <section class="group" aria-labelledby="loads-title">
+    <section class="group" aria-labelledby="loads-title" ref={section}>
       <h2 id="loads-title">Loads</h2>
       {/* Keyed by the case, so that a figure that changes does not rebuild the field it is typed in. */}
       <For each={used()} fallback={<p class="about">No case acts on this joint yet.</p>}>
         {(caseId, load) => {
-          const name = (): string => caseOf(caseId)?.name ?? caseId;
+          const place = createMemo(() => placeOf(caseId));
+          const name = (): string => cases()[place()]?.name ?? caseId;
           const rows = createMemo(() => loadInputs(props.joint.type, props.index, load(), name()));
           return (
             <div class="load">
@@ -51,11 +66,22 @@ export function Loads(props: LoadsProps): JSX.Element {
                   onRemove={() => remove(caseId)}
                 />
               </div>
-              <Show when={caseOf(caseId)}>
-                {(load) => (
-                  <p class="about">
-                    {kindOf(load())} · {environment(load().temperature, load().moisture)}
-                  </p>
+              {/* Keyed by place: the fields are of one case. */}
+              <Show when={place() >= 0 && `${place()}`} keyed>
+                {(at) => (
+                  <Show when={cases()[Number(at)]}>
+                    {(loadCase) => (
+                      <CaseFields
+                        project={props.project}
+                        issues={props.issues}
+                        index={Number(at)}
+                        loadCase={loadCase()}
+                        jointId={props.joint.id}
+                        opened={made === caseId}
+                        onGone={() => section.querySelector<HTMLElement>('.add select')?.focus()}
+                      />
+                    )}
+                  </Show>
                 )}
               </Show>
               <Rows
@@ -69,7 +95,7 @@ export function Loads(props: LoadsProps): JSX.Element {
           );
         }}
       </For>
-      <Show when={unused().length > 0}>
+      <Show when={unused().length > 0 || cases().length < MOST_CASES}>
         <Choice
           name="Add a load case"
           class="add"
@@ -77,8 +103,9 @@ export function Loads(props: LoadsProps): JSX.Element {
           options={[
             { value: '', text: 'Add a load case …' },
             ...unused().map((load) => ({ value: load.id, text: load.name })),
+            ...(cases().length < MOST_CASES ? [{ value: NEW, text: 'New load case …' }] : []),
           ]}
-          onChoose={add}
+          onChoose={choose}
         />
       </Show>
     </section>

@@ -1,7 +1,7 @@
 /** The rows of one group of inputs, whatever they hold. */
 import { createUniqueId, For, type JSX, Match, Switch } from 'solid-js';
 import type { Joint } from '../../shared/project.ts';
-import { AdherendField } from './AdherendField.tsx';
+import { AdherendField } from './adherend/AdherendField.tsx';
 import { AdhesiveField } from './adhesive/AdhesiveField.tsx';
 import { EdgeMomentField } from './EdgeMomentField.tsx';
 import type { FieldSource } from './entry.ts';
@@ -86,7 +86,12 @@ export function Rows(props: RowsProps): JSX.Element {
           </Match>
           <Match when={asAdhesive(row)}>
             {(material) => (
-              <AdhesiveField project={props.project} issues={props.issues} row={material()} />
+              <AdhesiveField
+                project={props.project}
+                issues={props.issues}
+                row={material()}
+                joint={props.joint}
+              />
             )}
           </Match>
         </Switch>

@@ -3,7 +3,15 @@
  * otherwise what is stored. What can be read is stored at once, so that the drawing follows the typing;
  * what cannot stays in the field, with what is wrong with it.
  */
-import { type Accessor, batch, createEffect, createSignal, on, onCleanup } from 'solid-js';
+import {
+  type Accessor,
+  batch,
+  createEffect,
+  createSignal,
+  createUniqueId,
+  on,
+  onCleanup,
+} from 'solid-js';
 import type { Issues } from '../state/issues.ts';
 import { type Path, type ProjectState, pathText } from '../state/project.ts';
 
@@ -39,13 +47,14 @@ export function createEntry<T>(
   { path: place, stored, shown, read }: EntryOptions<T>,
 ): TextEntry {
   const path = pathText(place);
+  const field = `${path} ${createUniqueId()}`;
   const [text, setText] = createSignal(shown());
   issues.mount(path);
-  onCleanup(() => issues.unmount(path));
+  onCleanup(() => issues.unmount(path, field));
 
   let typing = false;
   const showStored = (): void => {
-    issues.setTyped(path, null);
+    issues.setTyped(field, null);
     setText(shown());
   };
   // Changed from elsewhere, by the drag for one: what was typed no longer says what is stored.
@@ -63,13 +72,13 @@ export function createEntry<T>(
   };
   return {
     text,
-    message: () => issues.at(path),
+    message: () => issues.at(path, field),
     typed(next) {
       setText(next);
       const reading = read(next);
       // Together: between the two the old value would be asked about once more.
       batch(() => {
-        issues.setTyped(path, reading.ok ? null : reading.message);
+        issues.setTyped(field, reading.ok ? null : reading.message);
         if (!reading.ok || reading.value === stored()) return;
         typing = true;
         project.edit(place, reading.value);

@@ -22,6 +22,11 @@ export interface NumberInput {
   readonly within?: true;
 }
 
+export const moistures = [
+  { value: 'dry', text: 'dry' },
+  { value: 'wet', text: 'wet' },
+] as const;
+
 export type Row =
   | { readonly kind: 'lap' }
   /** How the ends of a flat single lap are taken to bend; asked of the whole project. */

@@ -10,11 +10,13 @@ import type { RequestError } from '../../shared/reply.ts';
 export interface Issues {
   /** A field announces itself, so that a refusal about a place nearby is shown at it. */
   mount(path: string): void;
-  unmount(path: string): void;
-  setTyped(path: string, message: string | null): void;
+  /** @param field what it calls itself in `setTyped`, where that is not its place */
+  unmount(path: string, field?: string): void;
+  /** Two fields may show one place, such as a material of two parts: each has its own text. */
+  setTyped(field: string, message: string | null): void;
   setRefusal(error: RequestError | null): void;
   /** What to show at this field, if anything. */
-  at(path: string): string | undefined;
+  at(path: string, field?: string): string | undefined;
   /** The refusal when no mounted field can show it. */
   readonly elsewhere: Accessor<RequestError | null>;
   readonly typedCount: Accessor<number>;
@@ -22,13 +24,15 @@ export interface Issues {
   readonly stale: Accessor<boolean>;
 }
 
-/** The field to blame: the very one, else the first inside the named part, else the one that holds it. */
+/** The field to blame: the very one, else the first inside the named part, else the closest that holds it. */
 export function fieldFor(place: string, mounted: readonly string[]): string | undefined {
   if (place === '') return undefined;
   return (
     mounted.find((path) => path === place) ??
     mounted.find((path) => path.startsWith(`${place}.`)) ??
-    mounted.find((path) => place.startsWith(`${path}.`))
+    mounted
+      .filter((path) => place.startsWith(`${path}.`))
+      .toSorted((a, b) => b.length - a.length)[0]
   );
 }
 
@@ -42,22 +46,27 @@ export function createIssues(): Issues {
   });
   const typedCount = createMemo(() => Object.keys(typed).length);
   /** Deleting what is not there would still tell everybody who counts. */
-  const clear = (path: string): void => {
-    if (path in typed) setTyped(produce((all) => delete all[path]));
+  const clear = (field: string): void => {
+    if (field in typed) setTyped(produce((all) => delete all[field]));
   };
 
   return {
     mount: (path) => setMounted((paths) => [...paths, path]),
-    unmount(path) {
-      setMounted((paths) => paths.filter((other) => other !== path));
-      clear(path);
+    unmount(path, field = path) {
+      // One of them: another field may show the same place.
+      setMounted((paths) => {
+        const at = paths.indexOf(path);
+        return paths.filter((_path, i) => i !== at);
+      });
+      clear(field);
     },
-    setTyped(path, message) {
-      if (message === null) clear(path);
-      else setTyped(path, message);
+    setTyped(field, message) {
+      if (message === null) clear(field);
+      else setTyped(field, message);
     },
     setRefusal: (error) => setRefusal(error),
-    at: (path) => typed[path] ?? (blamed() === path ? refusal()?.message : undefined),
+    at: (path, field = path) =>
+      typed[field] ?? (blamed() === path ? refusal()?.message : undefined),
     elsewhere: () => (blamed() === undefined ? refusal() : null),
     typedCount,
     stale: () => refusal() !== null || typedCount() > 0,

@@ -2,35 +2,17 @@
 import { unwrap } from 'solid-js/store';
 import { named } from '../../shared/lap-variant.ts';
 import type { Joint, Project } from '../../shared/project.ts';
+import { unlike } from './free-names.ts';
 import type { ProjectState } from './project.ts';
 
 type Variant = NonNullable<Project['variants']>[number];
 
 const copy = <T>(value: T): T => JSON.parse(JSON.stringify(unwrap(value))) as T;
 
-/** Longest id and name that the project file takes. */
-const ID = 64;
-const NAME = 120;
-
-/** `text`, or `text` with the first number behind it that makes it another than all that are there. */
-function free(
-  text: string,
-  taken: ReadonlySet<string>,
-  most: number,
-  write: (n: number) => string,
-): string {
-  let end = '';
-  for (let n = 2; taken.has(text.slice(0, most - end.length) + end); n += 1) end = write(n);
-  return text.slice(0, most - end.length) + end;
-}
-
 /** The joint under an id and a name that nothing else in the project has. */
 export function unlikeOthers(project: Project, joint: Joint): Joint {
   const others = [...project.joints, ...(project.variants ?? []).map((variant) => variant.joint)];
-  const taken = (of: 'id' | 'name'): ReadonlySet<string> => new Set(others.map((one) => one[of]));
-  const id = free(joint.id, taken('id'), ID, (n) => `-${n}`);
-  const name = free(joint.name, taken('name'), NAME, (n) => ` (${n})`);
-  return { ...joint, id, name };
+  return unlike(others, joint);
 }
 
 /** @returns the id under which it stands in the project */

@@ -1,20 +1,14 @@
-/** The project's conditions, and which load cases are judged in all of them. */
-
-import { For, Index, type JSX, Show } from 'solid-js';
-import type { Condition, LoadCase } from '../../../shared/project.ts';
-import { environment, kindOf } from '../../../shared/words.ts';
+/** The project's conditions: surroundings for those load cases that are judged in all of them. */
+import { Index, type JSX, Show } from 'solid-js';
+import type { Condition } from '../../../shared/project.ts';
 import { RemoveButton } from '../../parts/RemoveButton.tsx';
 import { Choice } from '../../size/Choice.tsx';
 import type { FieldSource } from '../../size/entry.ts';
+import { moistures } from '../../size/form-model.ts';
 import { NumberField } from '../../size/NumberField.tsx';
 import { TextField } from '../../size/TextField.tsx';
 
 const MOST = 20;
-
-const moistures = [
-  { value: 'dry', text: 'dry' },
-  { value: 'wet', text: 'wet' },
-];
 
 /** An id that no other condition has. */
 function freeId(conditions: readonly Condition[]): string {
@@ -26,7 +20,6 @@ function freeId(conditions: readonly Condition[]): string {
 
 export function Conditions(props: FieldSource): JSX.Element {
   const conditions = (): readonly Condition[] => props.project.document()?.conditions ?? [];
-  const cases = (): readonly LoadCase[] => props.project.document()?.loadCases ?? [];
   const add = (): void => {
     const all = conditions();
     const id = freeId(all);
@@ -43,80 +36,48 @@ export function Conditions(props: FieldSource): JSX.Element {
     <section class="conditions" aria-labelledby="conditions-title">
       <h2 id="conditions-title">Conditions</h2>
       <p class="units">
-        Surroundings that load cases can be judged in besides their own. A cell of the table is the
-        worst over all of them.
+        Surroundings that load cases can be judged in besides their own: those that are marked so
+        above. A cell of the table is the worst over all of them.
       </p>
-      <div class="conditions-parts">
-        <div>
-          <Index each={conditions()}>
-            {(condition, k) => (
-              <div class="condition">
-                <TextField
-                  project={props.project}
-                  issues={props.issues}
-                  path={['conditions', k, 'name']}
-                  name={`Name of condition ${k + 1}`}
-                />
-                <div class="row">
-                  <NumberField
-                    project={props.project}
-                    issues={props.issues}
-                    input={{
-                      path: ['conditions', k, 'temperature'],
-                      quantity: 'temperature',
-                      name: `Temperature of condition ${k + 1}`,
-                    }}
-                  />
-                </div>
-                <Choice
-                  name={`Moisture of condition ${k + 1}`}
-                  options={moistures}
-                  value={condition().moisture}
-                  onChoose={(moisture) =>
-                    props.project.edit(['conditions', k, 'moisture'], moisture)
-                  }
-                />
-                <RemoveButton
-                  label={`Remove condition ${k + 1}, ${condition().name}`}
-                  title="Take this condition away"
-                  onRemove={() => remove(k)}
-                />
-              </div>
-            )}
-          </Index>
-          <Show when={conditions().length < MOST}>
-            <button type="button" class="link" onClick={add}>
-              Add a condition
-            </button>
-          </Show>
-        </div>
-        <fieldset class="in-every">
-          <legend>Judged in every condition</legend>
-          <For each={cases()}>
-            {(loadCase, i) => (
-              <label>
-                <input
-                  type="checkbox"
-                  checked={loadCase.everyCondition ?? false}
-                  onChange={(event) =>
-                    props.project.edit(
-                      ['loadCases', i(), 'everyCondition'],
-                      event.currentTarget.checked ? true : undefined,
-                    )
-                  }
-                />
-                <span>
-                  {loadCase.name}
-                  <span class="units">
-                    {' '}
-                    {kindOf(loadCase)}, {environment(loadCase.temperature, loadCase.moisture)}
-                  </span>
-                </span>
-              </label>
-            )}
-          </For>
-        </fieldset>
-      </div>
+      <Index each={conditions()}>
+        {(condition, k) => (
+          <div class="condition">
+            <TextField
+              project={props.project}
+              issues={props.issues}
+              path={['conditions', k, 'name']}
+              name={`Name of condition ${k + 1}`}
+            />
+            <div class="row">
+              <NumberField
+                project={props.project}
+                issues={props.issues}
+                input={{
+                  path: ['conditions', k, 'temperature'],
+                  quantity: 'temperature',
+                  name: `Temperature of condition ${k + 1}`,
+                }}
+              />
+            </div>
+            <Choice
+              name={`Moisture of condition ${k + 1}`}
+              options={moistures}
+              value={condition().moisture}
+              onChoose={(moisture) => props.project.edit(['conditions', k, 'moisture'], moisture)}
+            />
+            <RemoveButton
+              label={`Remove condition ${k + 1}, ${condition().name}`}
+              title="Take this condition away"
+              onRemove={() => remove(k)}
+            />
+          </div>
+        )}
+      </Index>
+      <Show when={conditions().length < MOST}>
+        <button type="button" class="link" onClick={add}>
+          Add a condition
+        </button>
+      </Show>
     </section>
   );
 }

@@ -1,11 +1,8 @@
-/** What peel and fracture need of an adhesive: strength across the bond, expansion, energies. */
-import { createUniqueId, Index, type JSX, Show } from 'solid-js';
+/** What thermal stress and fracture need of an adhesive: its temperature, expansion, energies. */
+import { createUniqueId, type JSX, Show } from 'solid-js';
 import type { Adhesive } from '../../../shared/project.ts';
-import { toDisplay } from '../../../shared/units.ts';
-import { environment } from '../../../shared/words.ts';
 import { Disclosure } from '../Disclosure.tsx';
 import type { FieldSource } from '../entry.ts';
-import { NumberField } from '../NumberField.tsx';
 import { NumberRow } from '../NumberRow.tsx';
 import { SourceField } from '../SourceField.tsx';
 
@@ -24,59 +21,6 @@ const typicalFracture: NonNullable<Adhesive['fracture']> = {
 
 const adhesiveOf = (props: OfAdhesive): Adhesive | undefined =>
   props.project.document()?.adhesives[props.index];
-
-function States(props: OfAdhesive): JSX.Element {
-  const states = (): Adhesive['states'] => adhesiveOf(props)?.states ?? [];
-  return (
-    <table class="states">
-      <caption class="hidden">Adhesive at temperature, dry and wet; MPa</caption>
-      <thead>
-        <tr>
-          <th scope="col">MPa</th>
-          <th scope="col" title="Shear modulus">
-            G
-          </th>
-          <th scope="col" title="Shear yield stress">
-            yield
-          </th>
-          <th
-            scope="col"
-            title="Stress across the bond at which it opens; not set, peel is not checked"
-          >
-            peel
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        <Index each={states()}>
-          {(state, k) => {
-            const where = (): string => environment(state().temperature, state().moisture);
-            return (
-              <tr>
-                <th scope="row">{where()}</th>
-                <td>{toDisplay('adhesiveShearModulus', state().shearModulus)}</td>
-                <td>{toDisplay('shearYield', state().shearYield)}</td>
-                <td class="row">
-                  <NumberField
-                    project={props.project}
-                    issues={props.issues}
-                    input={{
-                      path: ['adhesives', props.index, 'states', k, 'peelStrength'],
-                      quantity: 'peelStrength',
-                      name: `Peel strength at ${where()}`,
-                      help: 'Stress across the bond at which it opens, in this state; not set, peel is not checked.',
-                      optional: true,
-                    }}
-                  />
-                </td>
-              </tr>
-            );
-          }}
-        </Index>
-      </tbody>
-    </table>
-  );
-}
 
 function Fracture(props: OfAdhesive): JSX.Element {
   const title = createUniqueId();
@@ -149,8 +93,18 @@ function Fracture(props: OfAdhesive): JSX.Element {
 
 export function AdhesiveProperties(props: OfAdhesive): JSX.Element {
   return (
-    <Disclosure title="Peel, expansion, fracture">
-      <States {...props} />
+    <Disclosure title="Thermal and fracture">
+      <NumberRow
+        project={props.project}
+        issues={props.issues}
+        label="Stress-free at"
+        input={{
+          path: ['adhesives', props.index, 'stressFreeTemperature'],
+          quantity: 'temperature',
+          name: 'Stress-free temperature',
+          help: 'Temperature at which the joint is free of thermal stress; that of the cure unless known better.',
+        }}
+      />
       <NumberRow
         project={props.project}
         issues={props.issues}

@@ -1,7 +1,7 @@
 /** What the knockdowns leave at the gap that is drawn, a column for each bond: the core's figures. */
 import { For, type JSX, Show } from 'solid-js';
 import type { Ledger, LedgerRow } from '../../../shared/reports.ts';
-import { withUnit } from '../../../shared/units.ts';
+import { displayUnit } from '../../../shared/units.ts';
 import { figure } from '../../../shared/words.ts';
 import { useAnswers } from '../answers.ts';
 
@@ -31,7 +31,7 @@ export function LedgerTable(): JSX.Element {
               <For each={ledgers()}>
                 {({ part, gap }) => (
                   <th scope="col">
-                    {part} {withUnit('gap', gap)}
+                    {part} {figure(gap)} {displayUnit('gap').symbol}
                   </th>
                 )}
               </For>

@@ -54,16 +54,15 @@ export function PlyChoice(props: PlyChoiceProps): JSX.Element {
               name={`${props.part} ply, name`}
             />
             <For each={plyFields}>
-              {({ key, label, quantity, help }) => (
+              {({ key, label, ...field }) => (
                 <NumberRow
                   project={props.project}
                   issues={props.issues}
                   label={label}
                   input={{
                     path: ['plies', Number(at), key],
-                    quantity,
+                    ...field,
                     name: `${props.part} ply, ${label}`,
-                    help,
                   }}
                 />
               )}

@@ -1,6 +1,9 @@
 /** A wall of plies: its stack as text and drawn, what there is to know of it, its figures and its ply. */
 import { For, type JSX, Show } from 'solid-js';
 import type { LaminateReport } from '../../../shared/reports.ts';
+import { listed } from '../../../shared/words.ts';
+import type { Path } from '../../state/project.ts';
+import { Copies } from '../Copies.tsx';
 import { Disclosure } from '../Disclosure.tsx';
 import type { FieldSource } from '../entry.ts';
 import { SourceField } from '../SourceField.tsx';
@@ -23,6 +26,11 @@ export interface StackEditorProps extends FieldSource {
   readonly sharedWith: readonly string[];
   /** Makes the part of a new laminate instead, and leaves this one to the others. */
   readonly onAnother: () => void;
+  /** Where the joint names it. */
+  readonly path: Path;
+  /** Name and source are to be open. */
+  readonly opened: boolean;
+  readonly onFresh: (id: string | null) => void;
 }
 
 export function StackEditor(props: StackEditorProps): JSX.Element {
@@ -50,7 +58,7 @@ export function StackEditor(props: StackEditorProps): JSX.Element {
               {report().plies.length} {report().plies.length === 1 ? 'ply' : 'plies'}
               {good(report()) && `, ${good(report())}`}
               {drawnWhole(report()) ? '' : '; drawn shortened, not to scale'}
-              {props.sharedWith.length > 0 && ` · also in ${props.sharedWith.join(', ')}`}
+              {props.sharedWith.length > 0 && ` · also in ${listed(props.sharedWith)}`}
             </p>
             <Show when={report().notes.length > 0}>
               <ul class="stack-notes" aria-label={`${props.part} stack, to know`}>
@@ -73,7 +81,7 @@ export function StackEditor(props: StackEditorProps): JSX.Element {
         path={['adherends', props.index, 'ply']}
         part={props.part}
       />
-      <Disclosure title="Laminate: name and source">
+      <Disclosure title="Laminate: name and source" opened={props.opened}>
         <TextField
           project={props.project}
           issues={props.issues}
@@ -86,6 +94,15 @@ export function StackEditor(props: StackEditorProps): JSX.Element {
           issues={props.issues}
           path={['adherends', props.index, 'source']}
           of={`${props.part} laminate`}
+        />
+        <Copies
+          project={props.project}
+          list="adherends"
+          index={props.index}
+          path={props.path}
+          what="laminate"
+          sharedWith={props.sharedWith}
+          onFresh={props.onFresh}
         />
         <button
           type="button"

@@ -2,13 +2,14 @@
 import type { Ply } from '../../../shared/project.ts';
 import type { QuantityName } from '../../../shared/quantities.ts';
 
-type FigureOf<T> = { [K in keyof T]-?: T[K] extends number ? K : never }[keyof T];
+type FigureOf<T> = { [K in keyof T]-?: NonNullable<T[K]> extends number ? K : never }[keyof T];
 
 export interface PlyField {
   readonly key: FigureOf<Ply>;
   readonly label: string;
   readonly quantity: QuantityName;
   readonly help: string;
+  readonly optional?: true;
 }
 
 const field = (
@@ -74,4 +75,8 @@ export const plyFields: readonly PlyField[] = [
     'interlaminarStrength',
     'Shear between plies at which they part.',
   ),
+  {
+    ...field('density', 'Density', 'density', 'Mass over volume; not set, masses are not known.'),
+    optional: true,
+  },
 ];

@@ -1,9 +1,9 @@
 /** What peel needs of an orthotropic wall through its thickness; each may be left out. */
 import { For, type JSX } from 'solid-js';
-import type { QuantityName } from '../../shared/quantities.ts';
-import { Disclosure } from './Disclosure.tsx';
-import type { FieldSource } from './entry.ts';
-import { NumberRow } from './NumberRow.tsx';
+import type { QuantityName } from '../../../shared/quantities.ts';
+import { Disclosure } from '../Disclosure.tsx';
+import type { FieldSource } from '../entry.ts';
+import { NumberRow } from '../NumberRow.tsx';
 
 export interface ThroughThicknessProps extends FieldSource {
   /** Place of the wall's material among the adherends. */

@@ -1,18 +1,19 @@
 /** What a wall is made of: a choice among the project's adherends, and what there is to set of it. */
 import { createMemo, type JSX, Match, Show, Switch } from 'solid-js';
-import { isFlat } from '../../shared/convert-lap.ts';
-import type { Adherend, Joint } from '../../shared/project.ts';
-import { adherendReferences } from '../../shared/project-rules.ts';
-import type { LaminateReport } from '../../shared/reports.ts';
-import { valueAt } from '../state/project.ts';
-import { aboutAdherend } from './about-adherend.ts';
-import { useAnswers } from './answers.ts';
-import type { FieldSource } from './entry.ts';
-import type { Row } from './form-model.ts';
-import { MaterialField } from './MaterialField.tsx';
-import { createLaminateReport } from './stack/laminate-report.ts';
-import { addLaminate } from './stack/new-laminate.ts';
-import { StackEditor } from './stack/StackEditor.tsx';
+import { isFlat } from '../../../shared/convert-lap.ts';
+import type { Adherend, Joint } from '../../../shared/project.ts';
+import { adherendReferences } from '../../../shared/project-rules.ts';
+import type { LaminateReport } from '../../../shared/reports.ts';
+import { valueAt } from '../../state/project.ts';
+import { aboutAdherend } from '../about-adherend.ts';
+import { useAnswers } from '../answers.ts';
+import type { FieldSource } from '../entry.ts';
+import type { Row } from '../form-model.ts';
+import { MaterialField } from '../MaterialField.tsx';
+import { createLaminateReport } from '../stack/laminate-report.ts';
+import { addLaminate } from '../stack/new-laminate.ts';
+import { StackEditor } from '../stack/StackEditor.tsx';
+import { AdherendProperties } from './AdherendProperties.tsx';
 import { ThroughThickness } from './ThroughThickness.tsx';
 
 export interface AdherendFieldProps extends FieldSource {
@@ -56,6 +57,12 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
       .filter((joint) => adherendReferences(joint).some(([, used]) => used === id))
       .map(({ name }) => name);
   });
+  /** The material whose name is to be open when its fields are built. */
+  let fresh: string | null = null;
+  const setFresh = (id: string | null): void => {
+    fresh = id;
+  };
+  const isFresh = (): boolean => fresh !== null && adherend()?.id === fresh;
   const about = (): string => {
     const chosen = adherend();
     return chosen ? aboutAdherend(chosen, current(), isFlat(props.joint)) : '';
@@ -64,6 +71,20 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
   const editable = createMemo(() => `${adherend()?.kind ?? ''} ${index()}`);
   const placeOf = (kind: Adherend['kind']): string | undefined =>
     adherend()?.kind === kind ? editable() : undefined;
+  const properties = (kind: 'isotropic' | 'orthotropic'): JSX.Element => (
+    <AdherendProperties
+      project={props.project}
+      issues={props.issues}
+      kind={kind}
+      index={index()}
+      path={props.row.path}
+      part={props.row.part}
+      flat={isFlat(props.joint)}
+      sharedWith={sharedWith()}
+      opened={isFresh()}
+      onFresh={setFresh}
+    />
+  );
 
   return (
     <>
@@ -102,18 +123,27 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
               report={current()}
               sharedWith={sharedWith()}
               onAnother={() => addLaminate(props.project, props.row.path)}
+              path={props.row.path}
+              opened={isFresh()}
+              onFresh={setFresh}
             />
           )}
         </Match>
         <Match when={placeOf('orthotropic')} keyed>
           {(_place) => (
-            <ThroughThickness
-              project={props.project}
-              issues={props.issues}
-              index={index()}
-              part={props.row.part}
-            />
+            <>
+              {properties('orthotropic')}
+              <ThroughThickness
+                project={props.project}
+                issues={props.issues}
+                index={index()}
+                part={props.row.part}
+              />
+            </>
           )}
+        </Match>
+        <Match when={placeOf('isotropic')} keyed>
+          {(_place) => properties('isotropic')}
         </Match>
       </Switch>
     </>
