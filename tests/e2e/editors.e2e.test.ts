@@ -136,17 +136,6 @@ describeInBrowser('a load case', () => {
       await table.getByRole('button', { name: /^Landing leg, Flutter: / }).waitFor(patient);
     }));
 
-  it('stands in the list that adds the next one no longer than it takes', () =>
-    inApp('light', async ({ page }) => {
-      await openJoint(page, 'Landing leg');
-      const adder = list(page, 'Add a load case');
-      for (const name of ['Gust', 'Gust, hot deck', 'Rotor vibration']) {
-        await adder.selectOption({ label: name });
-        expect(await adder.inputValue()).toBe('');
-        await page.getByRole('heading', { name, exact: true }).waitFor(patient);
-      }
-    }));
-
   it('goes with its loads after one more press, by keyboard too', () =>
     inApp('dark', async ({ page }) => {
       const table = await openByCase(page);

@@ -1,5 +1,5 @@
 /** A choice among few: the system's own list, drawn as quietly as the figures. */
-import { createMemo, Index, type JSX } from 'solid-js';
+import { Index, type JSX } from 'solid-js';
 
 export interface Option {
   readonly value: string;
@@ -18,15 +18,6 @@ export interface ChoiceProps {
 }
 
 export function Choice(props: ChoiceProps): JSX.Element {
-  const value = createMemo(() => props.value);
-  const choose = (list: HTMLSelectElement): void => {
-    props.onChoose(list.value);
-    // A list that adds something stands at its first entry again, whatever the browser keeps chosen.
-    const now = value();
-    if (list.value !== now && [...list.options].some((option) => option.value === now)) {
-      list.value = now;
-    }
-  };
   return (
     <span class={`choice ${props.class ?? ''}`}>
       <select
@@ -34,12 +25,12 @@ export function Choice(props: ChoiceProps): JSX.Element {
         aria-label={props.name}
         aria-invalid={props.invalid ? 'true' : undefined}
         aria-describedby={props.describedBy}
-        onChange={(event) => choose(event.currentTarget)}
+        onChange={(event) => props.onChoose(event.currentTarget.value)}
       >
         {/* By position: lists are made anew with every answer, their entries seldom differ. */}
         <Index each={props.options}>
           {(option) => (
-            <option value={option().value} selected={option().value === value()}>
+            <option value={option().value} selected={option().value === props.value}>
               {option().text}
             </option>
           )}
