@@ -1,8 +1,9 @@
 /** Elastic - perfectly plastic adhesive, one bond. */
 import { cyclicShare } from '../../../src/model/margins/cyclic.ts';
 import { solvePlastic } from '../../../src/model/plastic/one-bond.ts';
+import { cyclicReference } from '../../support/cyclic-reference.ts';
 import { bond, channel, member } from '../../support/laps.ts';
-import { type Case, lazy, printed, type Topic, value } from '../case.ts';
+import { type Case, group, lazy, printed, type Topic, value } from '../case.ts';
 import { sweep } from './plastic-sweep.ts';
 
 const bothEnds = lazy(() => {
@@ -77,9 +78,38 @@ const cyclicLine: Case = {
   ],
 };
 
+const cycles = lazy(cyclicReference);
+
+const cyclicDamage: Case = {
+  id: 'cyclic-damage',
+  title: 'Cyclic cases of given load ratios, alone and together',
+  source:
+    "reference/cyclic.py: collocation; Goodman's line over 4001 static strengths, the lowest counts; Miner's sum by scipy's brentq",
+  tag: 'independent',
+  inputs: [
+    'five joints, two or three cyclic cases of R = −1, 0.1 and 0.4 each, hot, warm and cold, S-N line 0.95·n^−0.06 at R = 0.1',
+  ],
+  checks: [
+    group({
+      name: 'factor at which cyclic shear is reached, each case and gap',
+      compare: () => cycles().alone,
+      tolerance: 4e-5,
+      scale: 'of the value',
+      why: 'tapered walls are solved in cells; uniform ones agree to 2e-6',
+    }),
+    group({
+      name: 'factor at which the damage of all cases is 1',
+      compare: () => cycles().together,
+      tolerance: 4e-5,
+      scale: 'of the value',
+      why: 'tapered walls are solved in cells, as above',
+    }),
+  ],
+};
+
 export const plastic: Topic = {
   title: 'Elastic-plastic adhesive, one bond',
   intro:
     'Sections 6 and 7 of the method. The exact solution of one bond, and the general one (a chain of cells) that two bonds, two directions and tapers need, are both held against the same figures.',
-  cases: [checkValue, sweep, cyclicLine],
+  cases: [checkValue, sweep, cyclicLine, cyclicDamage],
 };
