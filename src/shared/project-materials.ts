@@ -132,6 +132,10 @@ const knockdowns = z.strictObject({
   source: sourceSchema,
 });
 
+/** Modes in which the adhesive itself fails. */
+export const bondModes = ['adhesive-strain', 'adhesive-peel', 'fracture'] as const;
+export type BondMode = (typeof bondModes)[number];
+
 /** What own coupons allow in one environment: a snapshot, taken on purpose. */
 const allowable = z
   .strictObject({
@@ -150,6 +154,10 @@ const allowable = z
     mean: number('couponStrength').describe('Mean of the coupons. Unit: MPa.'),
     ratio: number('measuredOverPredicted'),
     factor: number('strengthFactor'),
+    mode: z
+      .enum(bondModes)
+      .optional()
+      .describe('How the model has the adhesive of these coupons fail: what they tell of.'),
     taken: z.iso.datetime({ error: 'a time is written like 2026-01-31T08:30:00Z' }),
   })
   .describe(

@@ -1,5 +1,7 @@
 /** What is said of coupons: predicted and measured strength, statistics, how far the model agrees. */
 
+import type { BondMode } from './project-materials.ts';
+
 export type BasisKind = 'A' | 'B';
 export type Family = 'normal' | 'lognormal' | 'weibull';
 export type BasisMethod = Family | 'hanson-koopmans' | 'ranks' | 'anova';
@@ -9,6 +11,8 @@ export interface CouponPrediction {
   /** Pull at which it fails, N; null where the model cannot say: see `why`. */
   readonly load: number | null;
   readonly mode: string;
+  /** Lowest of the modes of the adhesive itself, whether it comes first or not; null where there is none. */
+  readonly bond: { readonly load: number; readonly mode: BondMode } | null;
   /** Every mode that ends the coupon, the first to come first. */
   readonly modes: readonly { readonly mode: string; readonly load: number }[];
   readonly why: string;
@@ -28,6 +32,8 @@ export interface CouponLine {
   readonly predicted: number | null;
   /** Measured over predicted. */
   readonly ratio: number | null;
+  /** Measured over the load at which the model has the adhesive fail: what may be taken into it. */
+  readonly bondRatio: number | null;
   /** In per cent of the area; null where nobody looked. */
   readonly adhesion: number | null;
   readonly apart: ApartBecause | null;
@@ -116,7 +122,10 @@ export interface AllowableOffer {
   /** MPa, load over bonded area. */
   readonly value: number;
   readonly mean: number;
+  /** Mean of measured over the load at which the model has the adhesive fail. */
   readonly ratio: number;
+  /** Mode of the adhesive that these coupons tell of. */
+  readonly mode: BondMode;
   /** value/mean × ratio: what is left of the strength that the file's mean properties give. */
   readonly factor: number;
   readonly coupons: number;
@@ -125,8 +134,9 @@ export interface AllowableOffer {
 
 /** How far the mean of a set would move the strengths, were it taken; no allowable. */
 export interface CalibrationOffer {
-  /** Measured over predicted, and the 95 % interval of its mean. */
+  /** Measured over the load at which the model has the adhesive fail, and the 95 % interval of its mean. */
   readonly factor: number;
+  readonly mode: BondMode;
   readonly low: number;
   readonly high: number;
   /** MPa, load over bonded area. */
@@ -175,6 +185,8 @@ export interface CouponSetReport extends SetHead {
   /** Of apparent strengths that count; null where there are none. */
   readonly statistics: CouponStatistics | null;
   readonly correlation: Correlation | null;
+  /** Measured over the load at which the model has the adhesive fail: what is offered rests on it. */
+  readonly bond: Correlation | null;
   readonly offers: readonly AllowableOffer[];
   /** Null where the mean says nothing of the adhesive in a joint, or too few results count. */
   readonly calibration: CalibrationOffer | null;
@@ -227,8 +239,8 @@ export interface LifeSetReport extends SetHead {
   readonly lines: readonly LifeLineReport[];
   readonly fit: LifeFit | null;
   /**
-   * By Goodman's line the peak at another ratio over the peak here, for the highest load tested: an
-   * approximation made for metals, no test.
+   * The peak shear at another ratio over the peak here that does the same damage, for the highest that was
+   * tested, as the margins carry it over: an approximation made for metals, no test.
    */
   readonly goodman: readonly { readonly ratio: number; readonly factor: number }[];
   /** Why there is no fit; empty where there is one. */

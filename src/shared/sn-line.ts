@@ -117,4 +117,4 @@ export const shareOfText = ({ temperature, moisture }: LifeSetReport): string =>
   `A share of the adhesive’s yield as its own rows have it at ${environment(temperature, moisture)}, without knockdowns; margins take the same share of the yield at each case’s own temperature and moisture, after all knockdowns.`;
 
 export const goodmanText =
-  'By Goodman’s line, an approximation made for metals that bonds are seen to lie on either side of: nothing replaces tests at the ratio of service.';
+  'As margins carry it over: toward a lower ratio the amplitude is kept, toward a higher one Goodman’s line is taken with yield as the static strength. An approximation made for metals that bonds are seen to lie on either side of: nothing replaces tests at the ratio of service.';

@@ -351,6 +351,60 @@ describe('what coupons allow', () => {
     expect(notOffered.startsWith(why)).toBe(true);
   });
 
+  it('is taken over the failure of the adhesive where the model has something else fail first', async () => {
+    const project = await curlew();
+    const leg = project.joints.find(({ id }) => id === 'landing-leg')!;
+    const specimen = sleeveSpecimen(leg, 'leg');
+    const set = await report(specimen, batches(1), { temperature: 23, moisture: 'dry' });
+    const { load, bond } = set.predicted;
+    expect(set.predicted.mode).toMatch(/^laminate/);
+    expect(bond!.load).toBeGreaterThan(1.05 * load!);
+    const [line] = set.lines;
+    expectClose(line!.bondRatio!, line!.load / bond!.load, { relative: 1e-12 }, 'of a coupon');
+    expectClose(
+      set.offers[0]!.factor,
+      (set.offers[0]!.value * set.area) / bond!.load,
+      { relative: 1e-9 },
+      'factor',
+    );
+    expect(set.offers[0]!.mode).toBe(bond!.mode);
+  });
+
+  it('is not offered as next to nothing, which no project takes', async () => {
+    const set = await report(standard('d3528'), [
+      result(20000, { coupon: '1', batch: 'a' }),
+      result(22000, { coupon: '2', batch: 'a' }),
+    ]);
+    for (const { factor } of set.offers) expect(factor).toBeGreaterThanOrEqual(0.01);
+    expect(set.offers.map(({ basis }) => basis)).not.toContain('A');
+  });
+
+  it('is named in check when its coupons have changed since, or are gone', async () => {
+    const specimen = standard('d3528');
+    const set = await report(specimen, batches(150), { temperature: 60, moisture: 'wet' });
+    const project = await curlew();
+    const [adhesive] = project.adhesives;
+    const flagged = async (coupons: Project['coupons']): Promise<string[]> => {
+      const { joints } = await value<CheckReport>('project.check', {
+        document: {
+          ...project,
+          adhesives: [{ ...adhesive!, allowables: [taken(set, 'B')] }],
+          ...(coupons ? { coupons } : {}),
+        },
+      });
+      return joints.flatMap(({ flags }) =>
+        flags.flatMap(({ code }) => (code.startsWith('coupons-') ? [code] : [])),
+      );
+    };
+    const of = (loads: CouponSet['results']) => ({
+      specimens: [specimen],
+      sets: [setOf(specimen, loads, { temperature: 60, moisture: 'wet' })],
+    });
+    expect(await flagged(of(batches(150)))).toEqual([]);
+    expect(new Set(await flagged(of(batches(75))))).toEqual(new Set(['coupons-changed']));
+    expect(new Set(await flagged(undefined))).toEqual(new Set(['coupons-gone']));
+  });
+
   it('has the mean beside it as a calibration, with its interval, from two results on', async () => {
     const set = await report(standard('d3528'), batches(150).slice(0, 2));
     expect(set.calibration).toMatchObject({

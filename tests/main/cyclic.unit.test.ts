@@ -7,6 +7,7 @@ import {
   isLowestOf,
   type JointReport,
   type Margin,
+  type SweepReport,
   type Working,
 } from '../../src/shared/reports.ts';
 import { expectClose } from '../support/close.ts';
@@ -101,6 +102,29 @@ describe('two cyclic cases on one joint', () => {
       focus: { caseId: 'starts' },
     });
     expect(JSON.stringify(alone)).toContain('without naming a case');
+  });
+
+  it('are in the sweep and in what a scatter calls the own margin of the joint', async () => {
+    const { adhesives, ...rest } = document;
+    const [adhesive] = adhesives;
+    const steep = { coefficient: 0.9, exponent: 0.14, source: adhesive!.fatigue!.source };
+    const worn = { ...rest, adhesives: [{ ...adhesive!, fatigue: steep }] };
+    const row = rowOf(await analyse(worn), 'cyclic-damage');
+    const { points } = await value<SweepReport>('joint.sweep', {
+      document: worn,
+      jointId: 'boom-tip',
+      from: 35,
+      to: 36,
+      points: 2,
+    });
+    expectClose(points[0]!.all, 1 + row.margin, { relative: 1e-9 }, 'sweep');
+    expect(points[0]!.mode).toBe(row.label);
+    const { own } = await value<{ own: { margin: number; label: string } }>('joint.matters', {
+      document: worn,
+      jointId: 'boom-tip',
+    });
+    expect(own.margin).toBe(row.margin);
+    expect(own.label).toBe(row.label);
   });
 
   it('are one margin where the joint has but one of them', async () => {

@@ -24,6 +24,7 @@ const offer: AllowableOffer = {
   value: 25.2,
   mean: 28,
   ratio: 1.1,
+  mode: 'adhesive-strain',
   factor: 0.99,
   coupons: 18,
   batches: 3,
@@ -97,7 +98,15 @@ describe('an allowable', () => {
   });
 
   it('can be the mean as a calibration, which is called no allowable', async () => {
-    calibration = { factor: 1.1, low: 1.05, high: 1.15, mean: 28, coupons: 18, batches: 3 };
+    calibration = {
+      mode: 'adhesive-strain',
+      factor: 1.1,
+      low: 1.05,
+      high: 1.15,
+      mean: 28,
+      coupons: 18,
+      batches: 3,
+    };
     await open('Statistics');
     fireEvent.click(await screen.findByRole('button', { name: 'Take the mean as a calibration' }));
     await waitFor(() => expect(allowables()).toHaveLength(1));

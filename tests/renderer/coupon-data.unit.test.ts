@@ -24,6 +24,7 @@ const line = (change: Partial<SetLine> = {}): SetLine => ({
   strength: 12,
   predicted: 4000,
   ratio: 1,
+  bondRatio: 1,
   adhesion: null,
   apart: null,
   why: '',

@@ -288,7 +288,7 @@ describe('what comes of lives', () => {
     expect(page()).toContain('most likely line, a run-out counted as a life beyond its end');
     expect(page()).toMatch(/scatter of log N \(std\. dev\.\)0\.\d+/);
     expect(page()).toContain('With run-outs the bound is an approximation.');
-    expect(page()).toContain('an approximation made for metals');
+    expect(page()).toContain('An approximation made for metals');
     expect(
       cell('coupon 1', 'cycles').closest('tr')!.querySelector('td.number')!.textContent,
     ).toMatch(/^0\.\d\d\d$/);

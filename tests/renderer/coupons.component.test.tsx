@@ -449,7 +449,7 @@ describe('what goes wrong', () => {
     bridge.answer('project.coupons', (input) =>
       ok(
         makeCouponsReport(input.document as Project, {
-          predicted: { load: null, mode: '', modes: [], why },
+          predicted: { load: null, mode: '', bond: null, modes: [], why },
           grip: null,
         }),
       ),

@@ -24,6 +24,7 @@ const line = (strength: number, change: Partial<CouponLine> = {}): CouponLine =>
   strength,
   predicted: 1000,
   ratio: 1,
+  bondRatio: 1,
   adhesion: null,
   apart: null,
   why: '',

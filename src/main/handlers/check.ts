@@ -2,15 +2,36 @@
 import { MODEL_VERSION } from '../../model/version.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import { ok, type Reply } from '../../shared/reply.ts';
-import type { CheckReport, JointSummary } from '../../shared/reports.ts';
+import type { CheckReport, Flag, JointSummary } from '../../shared/reports.ts';
+import { restsOn } from '../../shared/rests-on.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { mergeShares } from '../jobs/shares.ts';
 import { lowestOfJoint } from './corners.ts';
 import { jointFlags } from './flags.ts';
+import { foundationOf } from './foundation.ts';
 import { guarded } from './guarded.ts';
 import { countStates, describeJoint } from './labels.ts';
+import { allowableToday } from './ledger/coupon-sets.ts';
 import { toMargin } from './margins.ts';
-import { resolveJoint } from './resolve.ts';
+import { type ResolvedJoint, resolveJoint } from './resolve.ts';
+
+/** Allowables that count here, and whose coupons are not those any more that they were taken from. */
+function couponFlags(project: Project, resolved: ResolvedJoint): Flag[] {
+  const adhesive = project.adhesives.find(({ id }) => id === resolved.joint.adhesive)!;
+  const counting = new Set(
+    resolved.cases.flatMap(({ input }) => foundationOf(resolved, input).allowables),
+  );
+  return [...counting].flatMap((one): Flag[] => {
+    const { set } = allowableToday(project, adhesive, one);
+    if (set === 'as-taken') return [];
+    const what = `${restsOn(one.basis, one.coupons, one)}, “${one.setName}”`;
+    const message =
+      set === 'gone'
+        ? `${what}: that set of coupons is no longer in the project.`
+        : `${what}: the coupons have changed since it was taken; take it again.`;
+    return [{ code: `coupons-${set}`, message }];
+  });
+}
 
 /** @param judged told how many of the joint's states are judged, of how many */
 function summarise(
@@ -31,7 +52,7 @@ function summarise(
     const lowest = lowestOfJoint(resolved, settings, judged);
     return ok({
       lowest: lowest ? toMargin(lowest, resolved, settings.targetMargin, '') : null,
-      flags: jointFlags(resolved),
+      flags: [...jointFlags(resolved), ...couponFlags(project, resolved)],
     });
   });
   return reply.ok

@@ -8,8 +8,9 @@ import { type GoverningRow, governingRows } from '../../model/margins/governing.
 import type { Question } from '../../model/margins/over-states.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
 import type { JointState } from '../../model/margins/state.ts';
-import type { Condition, LoadCase } from '../../shared/project.ts';
+import type { BondMode, Condition, LoadCase } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
+import { bareWords } from '../../shared/rests-on.ts';
 import { signed } from '../../shared/words.ts';
 import { foundationOf, type Surroundings } from './foundation.ts';
 import { marginState, modeLabel } from './labels.ts';
@@ -103,6 +104,11 @@ function typicalBehind({ mode, part }: ModeResult, { typical }: ResolvedJoint): 
   return typical.has('adhesive') || (mode === 'interlaminar' && typical.size > 0);
 }
 
+const PEEL: ReadonlySet<Mode> = new Set<Mode>(['adhesive-peel', 'peel-shear', 'fracture']);
+/** What coupons tell of, by the mode in which the model has them fail. */
+const toldBy = (mode: BondMode | undefined): 'shear' | 'peel' | undefined =>
+  mode && (mode === 'adhesive-strain' ? 'shear' : 'peel');
+
 /** What the strength of the bond rests on in these surroundings; nothing is said of walls. */
 export function restsOnOf(
   { mode }: Pick<ModeResult, 'mode'>,
@@ -110,7 +116,18 @@ export function restsOnOf(
   surroundings: Surroundings,
 ): string {
   if (WALL_MODES.has(mode) || mode === 'interlaminar' || mode === 'durability-trough') return '';
-  return foundationOf(resolved, surroundings).words;
+  const { words, allowables } = foundationOf(resolved, surroundings);
+  const { fatigue, fracture } = resolved.sources;
+  // What the margin hangs on beside the strength of the bond has a source of its own.
+  if ((mode === 'cyclic-shear' || mode === 'cyclic-damage') && fatigue) {
+    return `yield: ${words}; S-N line: ${bareWords[fatigue.kind]}`;
+  }
+  if (mode === 'fracture' && fracture) {
+    return `fracture energies: ${bareWords[fracture.kind]}${allowables.length > 0 ? `; knocked down by ${words}` : ''}`;
+  }
+  const [told] = allowables.map(({ mode: tested }) => toldBy(tested));
+  const own = PEEL.has(mode) ? 'peel' : 'shear';
+  return told === undefined || told === own ? words : `${words}, of coupons that tell of ${told}`;
 }
 
 export function toMargin(

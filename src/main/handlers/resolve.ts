@@ -36,6 +36,8 @@ export interface ResolvedAdhesive {
   readonly allowables: readonly Allowable[];
   /** What the adhesive's own rows rest on. */
   readonly source: Source;
+  /** What else of it margins hang on, where it is given. */
+  readonly sources: { readonly fatigue: Source | undefined; readonly fracture: Source | undefined };
 }
 
 export interface ResolvedJoint extends ResolvedAdhesive {
@@ -112,6 +114,7 @@ export const resolveAdhesive = (adhesive: Adhesive): ResolvedAdhesive => ({
   adhesive: withAllowables(adhesive),
   allowables: adhesive.allowables ?? [],
   source: adhesive.source,
+  sources: { fatigue: adhesive.fatigue?.source, fracture: adhesive.fracture?.source },
 });
 
 const untouched = { environment: 1, ageing: 1, scatter: 1, gap: [] } as const;

@@ -1,5 +1,6 @@
 /** What a joint's tolerances do to its lowest margin: input by input, and all at once. */
 import { gapStates } from '../../model/joint/assembly.ts';
+import { damageRow } from '../../model/margins/cyclic-damage.ts';
 import { CONFIDENCE } from '../../model/scatter/binomial.ts';
 import { lowestRow, type Row } from '../../model/scatter/joint-rows.ts';
 import { ENDS, tornadoOf } from '../../model/scatter/matters.ts';
@@ -24,6 +25,7 @@ import type { LowestMargin, MattersReport, ScatterReport } from '../../shared/re
 import { caseText } from '../../shared/words.ts';
 import type { JobContext } from '../jobs/progress.ts';
 import { modeLabel } from './labels.ts';
+import { questionOf } from './margins.ts';
 import type { ResolvedCase, ResolvedJoint } from './resolve.ts';
 import { limitFlags } from './scatter-limits.ts';
 import { inputLabel, reported, studyOfJoint } from './tolerances.ts';
@@ -68,6 +70,13 @@ function prepare(project: Project, resolved: ResolvedJoint): Reply<Prepared> {
   });
   const named = ({ key, ratio }: Strength): LowestMargin =>
     marginOf(problem.known.get(key)!, ratio);
+  /** All cycles together are in no row that is sampled, but can be what the joint itself is held by. */
+  const ownOf = (): LowestMargin => {
+    const sum = damageRow(questionOf(resolved, settings));
+    if (!sum || 1 + sum.result.margin >= lowest.ratio) return marginOf(lowest.row, lowest.ratio);
+    const { mode, part, margin } = sum.result;
+    return { margin, label: modeLabel(mode, part), caseName: caseNameOf(cases[sum.caseIndex]!) };
+  };
   return ok({
     problem,
     named,
@@ -80,7 +89,7 @@ function prepare(project: Project, resolved: ResolvedJoint): Reply<Prepared> {
       targetMargin: settings.targetMargin,
       tolerances: variations.map((variation) => reported(variation, joint)),
       middle: named(problem.lowest(new Float64Array(variations.length))),
-      own: marginOf(lowest.row, lowest.ratio),
+      own: ownOf(),
       flags: flagsOf(own, study, problem),
     },
   });

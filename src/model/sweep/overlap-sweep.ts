@@ -5,6 +5,7 @@
 import { assemble } from '../joint/assembly.ts';
 import type { JointInput } from '../joint/types.ts';
 import { BOND_MODES, type Mode, WALL_MODES } from '../margins/asked.ts';
+import { damageRow } from '../margins/cyclic-damage.ts';
 import { overStates, type Question } from '../margins/over-states.ts';
 import type { ModeResult } from '../margins/result.ts';
 import { severestFirst } from '../margins/severest-first.ts';
@@ -74,6 +75,8 @@ function modesAt(question: Question, overlap: number, only: ReadonlySet<Mode>): 
       found.push({ mode, caseIndex, state });
     }
   }
+  const sum = only.has('cyclic-damage') ? damageRow(sized) : null;
+  if (sum) found.push({ mode: sum.result, caseIndex: sum.caseIndex, state: sum.state });
   return found;
 }
 

@@ -18,6 +18,14 @@ export interface AllowableOffersProps {
   readonly report: CouponSetReport;
 }
 
+/** What the usual classes of data ask for and these coupons lack. */
+function shortText(statistics: CouponSetReport['statistics']): string {
+  const short = statistics?.sampling.filter(({ met }) => !met) ?? [];
+  if (short.length === 0) return '';
+  const all = statistics!.sampling.length === short.length;
+  return `${all ? 'Fewer than any usual class of data asks for' : 'Fewer than some usual classes of data ask for'}: ${short.map(({ name }) => name).join(', ')}.`;
+}
+
 const methodOf = (method: string): string => methodWords[method as BasisMethod] ?? method;
 
 export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
@@ -40,11 +48,11 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
   const take = (offer: AllowableOffer): void => {
     put({ ...head(), ...offer, taken: new Date().toISOString() });
   };
-  const calibrate = ({ factor, mean, coupons, batches }: CalibrationOffer): void =>
+  const calibrate = ({ factor, mean, coupons, batches, mode }: CalibrationOffer): void =>
     put({
       ...head(),
       ...{ basis: 'mean', method: 'mean', value: mean, mean, ratio: factor, factor },
-      ...{ coupons, batches, taken: new Date().toISOString() },
+      ...{ coupons, batches, mode, taken: new Date().toISOString() },
     });
   /** True where the coupons have changed since their value was taken. */
   const isOld = (one: Allowable): boolean => {
@@ -71,20 +79,28 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
         {(offer) => (
           <p class="allowable-offer">
             {offer.basis}-basis {figure(offer.value)} MPa of {figure(offer.mean)} MPa mean (
-            {methodOf(offer.method)}), measured over predicted {figure(offer.ratio)}: a strength of{' '}
-            <b>{figure(offer.factor)}</b> times what the properties of the adhesive give.{' '}
+            {methodOf(offer.method)}), measured over predicted for the adhesive{' '}
+            {figure(offer.ratio)}: a strength of <b>{figure(offer.factor)}</b> times what the
+            properties of the adhesive give.{' '}
             <button type="button" class="plain" onClick={() => take(offer)}>
               Take the {offer.basis} value as the allowable
             </button>
           </p>
         )}
       </For>
+      <Show when={props.report.offers.length > 0}>
+        <p class="units">
+          {shortText(props.report.statistics)} The strength of a standard’s lap is no design
+          allowable by itself (ASTM D4896): what is taken is the factor over the model, which has
+          the stresses of this piece in it. Confirm it on tubes in sleeves.
+        </p>
+      </Show>
       <Show when={props.report.calibration}>
         {(one) => (
           <p class="allowable-offer">
-            Or the mean alone, as a calibration: measured over predicted {figure(one().factor)}, 95
-            % interval {figure(one().low)} to {figure(one().high)}, {one().coupons} coupons. It is
-            no allowable; the knockdown for scatter stays.{' '}
+            Or the mean alone, as a calibration: measured over predicted for the adhesive{' '}
+            {figure(one().factor)}, 95 % interval {figure(one().low)} to {figure(one().high)},{' '}
+            {one().coupons} coupons. It is no allowable; the knockdown for scatter stays.{' '}
             <button type="button" class="plain" onClick={() => calibrate(one())}>
               Take the mean as a calibration
             </button>

@@ -44,7 +44,7 @@ function MarginRow(props: MarginRowProps): JSX.Element {
             {' · '}
             <span class="typical">typical</span>
           </Show>
-          <Show when={/^(mean|.-basis)/.test(props.margin.restsOn)}>
+          <Show when={/-basis|mean, no/.test(props.margin.restsOn)}>
             {' · '}
             <span class="rests-on">{props.margin.restsOn}</span>
           </Show>

@@ -1,13 +1,12 @@
 /** Coupons under cycles: peak shear of each over yield, the line of lives, its tolerance bound as an S-N line. */
-import { goodmanPeak } from '../../../model/coupons/blocks.ts';
 import { fitLifeLine, type LifeLine, lifeAt } from '../../../model/coupons/life-line.ts';
 import { ModelError } from '../../../model/errors.ts';
 import type { Mode } from '../../../model/margins/asked.ts';
+import { carriedOver } from '../../../model/margins/cyclic.ts';
 import type { Project } from '../../../shared/project.ts';
 import type { LifeSet, Specimen } from '../../../shared/project-coupons.ts';
 import type { LifeFit, LifeLineReport, LifeSetReport } from '../../../shared/reports-coupons.ts';
 import { governingModes } from '../margins.ts';
-import { predictCoupon } from './predict.ts';
 import { couponJoint, PREDICTING, pullOf } from './specimen-joint.ts';
 
 const CYCLIC: ReadonlySet<Mode> = new Set<Mode>(['cyclic-shear']);
@@ -112,17 +111,14 @@ export function lifeReport(project: Project, specimen: Specimen, set: LifeSet): 
       return none('The model has no shear stress for these coupons.', lines);
     }
     const fit = fitOf(fitLifeLine(points));
-    const { load } = predictCoupon(
-      project,
-      couponJoint(project, specimen.shape, set, { gap: set.gap }),
-    );
-    const highest = Math.max(...lines.map(({ peak }) => peak));
+    const highest = Math.max(...points.map(({ stress }) => stress));
+    // As the margins carry a peak over; above yield there is nothing to carry.
     const goodman =
-      load === null || highest >= load
+      highest >= 1
         ? []
         : OTHER_RATIOS.filter((to) => to !== ratio).map((to) => ({
             ratio: to,
-            factor: goodmanPeak({ peak: highest, ratio }, to, load) / highest,
+            factor: carriedOver(highest, ratio, to) / highest,
           }));
     return { ...head, lines, fit, goodman, why: '' };
   } catch (error) {

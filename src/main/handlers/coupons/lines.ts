@@ -58,6 +58,7 @@ export function linesOf(
       strength: result.load / found.area,
       predicted,
       ratio: predicted === null ? null : result.load / predicted,
+      bondRatio: found.predicted.bond ? result.load / found.predicted.bond.load : null,
       adhesion: result.modes ? (result.modes.adhesion ?? 0) : null,
       ...apartOf(result),
     };

@@ -1,6 +1,7 @@
 /** What may be taken from coupons into the margins: allowables, and strength against gap. Offered, never taken by itself. */
-import type { Project } from '../../../shared/project.ts';
+import type { BondMode, Project } from '../../../shared/project.ts';
 import type { Specimen } from '../../../shared/project-coupons.ts';
+import { quantities } from '../../../shared/quantities.ts';
 import type {
   AllowableOffer,
   ApartBecause,
@@ -14,13 +15,18 @@ import type {
 import { isSmallSingleLap } from '../../../shared/standard-specimens.ts';
 
 /** Largest factor that a project takes: properties that the coupons exceed so far are not those of the adhesive. */
-const MOST = 2;
+const MOST = quantities.strengthFactor.max;
+/** Smallest: a basis value near nothing is that of too few results. */
+const LEAST = quantities.strengthFactor.min;
 
 export interface Tested {
   readonly specimen: Specimen;
   readonly lines: readonly CouponLine[];
   readonly statistics: CouponStatistics | null;
-  readonly correlation: Correlation | null;
+  /** Measured over the load at which the model has the adhesive fail. */
+  readonly bond: Correlation | null;
+  /** Mode of the adhesive that the model expects by the drawing. */
+  readonly mode: BondMode | null;
 }
 
 /** Why nothing is offered, as far as that shows before anything is computed; empty where it does not. */
@@ -40,10 +46,12 @@ export function barred(
 }
 
 /** Why these coupons say nothing of the adhesive in a joint; empty where they do. */
-function whyNothing({ specimen, lines, statistics, correlation }: Tested): string {
+function whyNothing({ specimen, lines, statistics, bond, mode }: Tested): string {
   const at = barred(specimen, lines);
   if (at !== '' || !statistics) return at;
-  return correlation ? '' : 'The model does not predict these coupons.';
+  return bond && mode
+    ? ''
+    : 'The model does not predict a failure of the adhesive in these coupons.';
 }
 
 const TOO_STRONG =
@@ -52,11 +60,11 @@ const TOO_STRONG =
 function whyNot(tested: Tested): string {
   const nothing = whyNothing(tested);
   if (nothing !== '') return nothing;
-  const [statistics, correlation] = [tested.statistics!, tested.correlation!];
+  const [statistics, bond] = [tested.statistics!, tested.bond!];
   if (!statistics.chosen.B && !statistics.chosen.A) {
     return 'There is no basis value: see the decisions.';
   }
-  const factor = (correlation.mean * (statistics.chosen.B?.value ?? 0)) / statistics.all.mean;
+  const factor = (bond.mean * (statistics.chosen.B?.value ?? 0)) / statistics.all.mean;
   return factor > MOST ? TOO_STRONG : '';
 }
 
@@ -66,19 +74,22 @@ export function offersOf(tested: Tested): {
 } {
   const notOffered = whyNot(tested);
   if (notOffered !== '') return { offers: [], notOffered };
-  const { statistics, correlation } = tested;
+  const { statistics, bond, mode } = tested;
   const { all, batches, chosen } = statistics!;
   const offers = (['B', 'A'] as const).flatMap((basis): AllowableOffer[] => {
     const line = chosen[basis];
-    if (line?.value == null || line.value <= 0) return [];
+    if (line?.value == null) return [];
+    const factor = (bond!.mean * line.value) / all.mean;
+    if (!(factor >= LEAST)) return [];
     return [
       {
         basis,
         method: line.method,
         value: line.value,
         mean: all.mean,
-        ratio: correlation!.mean,
-        factor: (correlation!.mean * line.value) / all.mean,
+        ratio: bond!.mean,
+        mode: mode!,
+        factor,
         coupons: all.n,
         batches: batches.length,
       },
@@ -88,7 +99,8 @@ export function offersOf(tested: Tested): {
     ? { offers, notOffered: '' }
     : {
         offers,
-        notOffered: 'The basis value is not above zero: too few results, or too much scatter.',
+        notOffered:
+          'The basis value is nearly nothing, or below: too few results, or too much scatter.',
       };
 }
 
@@ -96,9 +108,17 @@ export function offersOf(tested: Tested): {
 export function calibrationOf(tested: Tested): CalibrationOffer | null {
   if (whyNothing(tested) !== '') return null;
   const { all, batches } = tested.statistics!;
-  const { mean: factor, low, high } = tested.correlation!;
-  if (low === null || high === null || factor > MOST) return null;
-  return { factor, low, high, mean: all.mean, coupons: all.n, batches: batches.length };
+  const { mean: factor, low, high } = tested.bond!;
+  if (low === null || high === null || factor > MOST || factor < LEAST) return null;
+  return {
+    factor,
+    mode: tested.mode!,
+    low,
+    high,
+    mean: all.mean,
+    coupons: all.n,
+    batches: batches.length,
+  };
 }
 
 /** Sets of one adhesive, specimen and environment at two gaps or more. */
@@ -108,7 +128,7 @@ export function gapCurvesOf(
 ): readonly GapCurve[] {
   const groups = new Map<string, CouponSetReport[]>();
   for (const set of sets) {
-    if (!set.correlation) continue;
+    if (!set.bond) continue;
     const key = [set.adhesive.id, set.specimen.id, set.temperature, set.moisture].join(' ');
     groups.set(key, [...(groups.get(key) ?? []), set]);
   }
@@ -117,7 +137,7 @@ export function gapCurvesOf(
     if (gaps.length < 2) return [];
     const [{ adhesive, specimen, temperature, moisture }] = group as [CouponSetReport];
     const meanAt = (gap: number): { readonly ratio: number; readonly n: number } => {
-      const here = group.filter((set) => set.gap === gap).map(({ correlation }) => correlation!);
+      const here = group.filter((set) => set.gap === gap).map(({ bond }) => bond!);
       const n = here.reduce((sum, one) => sum + one.n, 0);
       return { n, ratio: here.reduce((sum, one) => sum + one.n * one.mean, 0) / n };
     };

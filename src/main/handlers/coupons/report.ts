@@ -84,6 +84,13 @@ function setReport(
   told(1 / of);
   const lines = linesOf(project, specimen, set, (done) => told((1 + done) / of));
   const [statistics, correlation] = [statisticsOf(lines), correlationOf(lines)];
+  const tested = {
+    specimen,
+    lines,
+    statistics,
+    bond: correlationOf(lines, 'bondRatio'),
+    mode: predicted.bond?.mode ?? null,
+  };
   const { id, name, planned, temperature, moisture, gap } = set;
   return {
     setId: id,
@@ -104,8 +111,9 @@ function setReport(
     lines,
     statistics,
     correlation,
-    ...offersOf({ specimen, lines, statistics, correlation }),
-    calibration: calibrationOf({ specimen, lines, statistics, correlation }),
+    bond: tested.bond,
+    ...offersOf(tested),
+    calibration: calibrationOf(tested),
     flags: flagsOf(specimen, lines),
   };
 }

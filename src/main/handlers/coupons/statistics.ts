@@ -52,9 +52,15 @@ export function statisticsOf(lines: readonly CouponLine[]): CouponStatistics | n
 /** Of the mean, both tails together. */
 const TAIL = 0.025;
 
-/** Measured over predicted; null without a result that counts and is predicted. */
-export function correlationOf(lines: readonly CouponLine[]): Correlation | null {
-  const ratios = lines.flatMap(({ ratio, apart }) =>
+/**
+ * Measured over predicted; null without a result that counts and is predicted.
+ * @param of over the load that is predicted first of all, or that of the adhesive's own modes
+ */
+export function correlationOf(
+  lines: readonly CouponLine[],
+  of: 'ratio' | 'bondRatio' = 'ratio',
+): Correlation | null {
+  const ratios = lines.flatMap(({ [of]: ratio, apart }) =>
     ratio === null || apart !== null ? [] : [ratio],
   );
   if (ratios.length === 0) return null;

@@ -60,7 +60,7 @@ function Goodman(props: { readonly report: LifeSetReport }): JSX.Element {
               load ratio R
             </th>
             <th scope="col" class="number">
-              highest load tested ×
+              highest peak shear tested ×
             </th>
           </tr>
         </thead>
