@@ -1,0 +1,81 @@
+/**
+ * Finds by typed words: every word must be somewhere, in whatever order. The start of a word counts more
+ * than its inside, the title more than what stands beside it; one slip of the hand is forgiven.
+ */
+import type { WorkspaceName } from '../workspaces.ts';
+import { type Action, groups } from './action.ts';
+
+/** Small letters without marks, signs between words gone. */
+export const wordsOf = (text: string): string[] =>
+  text
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== '');
+
+/** Shorter words are too like one another. */
+const FORGIVEN = 4;
+
+/** Whether one letter wrong, missing, too many, or two changed places make `typed` the start of `word`. */
+export function isSlip(typed: string, word: string): boolean {
+  if (typed.length < FORGIVEN) return false;
+  let same = 0;
+  while (same < typed.length && typed[same] === word[same]) same += 1;
+  const [rest, left] = [typed.slice(same), word.slice(same)];
+  return (
+    left.slice(1).startsWith(rest.slice(1)) ||
+    left.slice(1).startsWith(rest) ||
+    left.startsWith(rest.slice(1)) ||
+    (rest[0] === left[1] && rest[1] === left[0] && left.slice(2).startsWith(rest.slice(2)))
+  );
+}
+
+function worthOf(typed: string, title: readonly string[], beside: readonly string[]): number {
+  if (title.includes(typed)) return 10;
+  if (title.some((word) => word.startsWith(typed))) return 8;
+  if (beside.some((word) => word.startsWith(typed))) return 5;
+  if (title.some((word) => word.includes(typed))) return 3;
+  if (beside.some((word) => word.includes(typed))) return 2;
+  return title.some((word) => isSlip(typed, word)) ? 1 : 0;
+}
+
+/** @returns 0 where one of the words is nowhere */
+export function score(action: Action, typed: readonly string[]): number {
+  const title = wordsOf(action.title());
+  const beside = wordsOf(`${groups[action.group]} ${action.also ?? ''} ${action.about ?? ''}`);
+  const values = typed.map((word) => worthOf(word, title, beside));
+  if (values.includes(0)) return 0;
+  const sum = values.reduce((total, value) => total + value, 0) / typed.length;
+  // What begins as it was typed is what was meant.
+  return title[0]?.startsWith(typed[0]!) ? sum + 1 : sum;
+}
+
+/** As many as anybody reads. */
+const MOST = 60;
+const MOST_LIKELY = 14;
+
+/** What the box shows for a text, the best first; for none what is likely on this page. */
+export function search(
+  actions: readonly Action[],
+  text: string,
+  page: WorkspaceName,
+): readonly Action[] {
+  const there = actions.filter((action) => action.available() && action.id !== 'find');
+  const isLikely = ({ likely }: Action): boolean => likely?.includes(page) ?? false;
+  const typed = wordsOf(text);
+  if (typed.length === 0) {
+    // What this page alone has comes before what every page has.
+    return there
+      .filter(isLikely)
+      .toSorted((a, b) => a.likely!.length - b.likely!.length)
+      .slice(0, MOST_LIKELY);
+  }
+  return there
+    .map((action) => ({ action, found: score(action, typed) }))
+    .filter(({ found }) => found > 0)
+    .map(({ action, found }) => ({ action, worth: found + (isLikely(action) ? 0.5 : 0) }))
+    .toSorted((a, b) => b.worth - a.worth)
+    .slice(0, MOST)
+    .map(({ action }) => action);
+}
