@@ -4,7 +4,7 @@ import type { WorkspaceName } from '../workspaces.ts';
 import { type Action, groups } from './action.ts';
 import { chordText } from './chord.ts';
 import { KeysDialog } from './KeysDialog.tsx';
-import { search } from './match.ts';
+import { MOST, search } from './match.ts';
 import { keepFocus } from './panes.ts';
 
 export interface CommandBoxProps {
@@ -17,7 +17,7 @@ const LIST = 'command-list';
 const idOf = (at: number): string => `command-${at}`;
 
 const about = ({ group, about: more }: Action): string =>
-  more === undefined ? groups[group] : `${groups[group]} ${more}`;
+  more === undefined ? groups[group].one : `${groups[group].one} ${more}`;
 
 export function CommandBox(props: CommandBoxProps): JSX.Element {
   let list: HTMLDivElement | undefined;
@@ -30,6 +30,7 @@ export function CommandBox(props: CommandBoxProps): JSX.Element {
     const count = found().length;
     if (text().trim() === '') return 'Type a few letters of a name.';
     if (count === 0) return 'Nothing goes by these letters.';
+    if (count === MOST) return `The best ${count}; more letters find fewer.`;
     return count === 1 ? 'One found.' : `${count} found.`;
   };
   createEffect(() => list?.children[at()]?.scrollIntoView?.({ block: 'nearest' }));
@@ -60,7 +61,7 @@ export function CommandBox(props: CommandBoxProps): JSX.Element {
         role="combobox"
         aria-label="Action, joint, load case, field, adhesive or coupon set"
         aria-expanded={found().length > 0}
-        aria-controls={LIST}
+        aria-controls={found().length > 0 ? LIST : undefined}
         aria-autocomplete="list"
         aria-activedescendant={found().length > 0 ? idOf(at()) : undefined}
         autocomplete="off"

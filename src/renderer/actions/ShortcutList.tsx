@@ -45,13 +45,12 @@ export function ShortcutList(props: ShortcutListProps): JSX.Element {
           Close
         </button>
       </header>
-      {/* What scrolls must be reached by the keyboard. */}
-      <section class="shortcuts-body" aria-label="List of keys" tabindex="0" autofocus>
+      <div class="shortcuts-body">
         <div class="shortcuts-groups">
           <For each={inGroups()}>
             {({ group, actions }) => (
               <section>
-                <h3>{groups[group]}</h3>
+                <h3>{groups[group].all}</h3>
                 <dl>
                   <For each={actions}>
                     {(action) => (
@@ -73,14 +72,12 @@ export function ShortcutList(props: ShortcutListProps): JSX.Element {
             )}
           </For>
           <section>
-            <h3>In their place</h3>
+            <h3>In their own place</h3>
             <dl>
               <For each={localKeys}>
-                {({ where, keys, does }) => (
+                {({ does, keys }) => (
                   <div>
-                    <dt>
-                      {where} <span class="units">{does}</span>
-                    </dt>
+                    <dt>{does}</dt>
                     <dd>
                       <Keys of={keys} />
                     </dd>
@@ -94,7 +91,7 @@ export function ShortcutList(props: ShortcutListProps): JSX.Element {
           While you write in a field only {whileWriting()} are ours; all others are the field’s own.
         </p>
         <p class="shortcuts-caution">{cautionShort}</p>
-      </section>
+      </div>
     </KeysDialog>
   );
 }

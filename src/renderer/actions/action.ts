@@ -13,19 +13,19 @@ import type { Theme } from '../theme.ts';
 import type { WorkspaceName } from '../workspaces.ts';
 import type { Chord } from './chord.ts';
 
-/** In the order in which the list of keys has them; each in the words that stand over it. */
+/** In the order in which the list of keys has them: what one of them is, and what stands over all. */
 export const groups = {
-  keys: 'Finding',
-  page: 'Pages',
-  change: 'Changes',
-  file: 'File',
-  joint: 'Joint',
-  case: 'Load case',
-  view: 'View',
-  setting: 'Field',
-  adhesive: 'Adhesive',
-  coupons: 'Coupon set',
-  look: 'Theme',
+  keys: { one: 'Keys', all: 'To find the way' },
+  page: { one: 'Page', all: 'Pages' },
+  change: { one: 'Change', all: 'Changes' },
+  file: { one: 'File', all: 'Files' },
+  joint: { one: 'Joint', all: 'Joints' },
+  case: { one: 'Load case', all: 'Load cases' },
+  view: { one: 'View', all: 'Views' },
+  setting: { one: 'Field', all: 'Fields' },
+  adhesive: { one: 'Adhesive', all: 'Adhesives' },
+  coupons: { one: 'Coupon set', all: 'Coupon sets' },
+  look: { one: 'Theme', all: 'Themes' },
 } as const;
 
 export type GroupName = keyof typeof groups;

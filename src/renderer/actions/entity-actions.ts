@@ -5,13 +5,15 @@ import { reveal } from './reveal.ts';
 
 const always = (): boolean => true;
 
-const jointActions = ({ joints }: Project, { openJoint }: Reach): Action[] =>
+const jointActions = ({ joints }: Project, { openJoint, joint, workspace }: Reach): Action[] =>
   joints.map(({ id, name }) => ({
     id: `joint ${id}`,
     title: () => name,
     group: 'joint',
     also: 'open size',
-    likely: ['joints', 'size', 'compare', 'gap'],
+    ...(workspace() === 'size' && joint()?.id === id
+      ? {}
+      : { likely: ['joints', 'size', 'compare', 'gap'] as const }),
     available: always,
     run: () => openJoint(id),
   }));
@@ -34,9 +36,10 @@ function caseActions(project: Project, { joint, sizing, openJoint }: Reach): Act
     return [
       {
         id: `case ${id}`,
-        title: () => `Draw ${name}`,
+        title: () => name,
         group: 'case',
-        about: `on ${on.name}`,
+        also: 'draw',
+        about: `drawn on ${on.name}`,
         ...(isHere ? { likely: ['size'] as const } : {}),
         available: always,
         run: () => {

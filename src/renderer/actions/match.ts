@@ -3,7 +3,7 @@
  * than its inside, the title more than what stands beside it; one slip of the hand is forgiven.
  */
 import type { WorkspaceName } from '../workspaces.ts';
-import { type Action, groups } from './action.ts';
+import { type Action, type GroupName, groups } from './action.ts';
 
 /** Small letters without marks, signs between words gone. */
 export const wordsOf = (text: string): string[] =>
@@ -14,6 +14,8 @@ export const wordsOf = (text: string): string[] =>
     .split(/[^\p{L}\p{N}]+/u)
     .filter((word) => word !== '');
 
+/** Shorter ones are inside of nearly every word. */
+const INSIDE = 2;
 /** Shorter words are too like one another. */
 const FORGIVEN = 4;
 
@@ -35,6 +37,7 @@ function worthOf(typed: string, title: readonly string[], beside: readonly strin
   if (title.includes(typed)) return 10;
   if (title.some((word) => word.startsWith(typed))) return 8;
   if (beside.some((word) => word.startsWith(typed))) return 5;
+  if (typed.length < INSIDE) return 0;
   if (title.some((word) => word.includes(typed))) return 3;
   if (beside.some((word) => word.includes(typed))) return 2;
   return title.some((word) => isSlip(typed, word)) ? 1 : 0;
@@ -43,17 +46,28 @@ function worthOf(typed: string, title: readonly string[], beside: readonly strin
 /** @returns 0 where one of the words is nowhere */
 export function score(action: Action, typed: readonly string[]): number {
   const title = wordsOf(action.title());
-  const beside = wordsOf(`${groups[action.group]} ${action.also ?? ''} ${action.about ?? ''}`);
+  const beside = wordsOf(`${groups[action.group].one} ${action.also ?? ''} ${action.about ?? ''}`);
   const values = typed.map((word) => worthOf(word, title, beside));
   if (values.includes(0)) return 0;
   const sum = values.reduce((total, value) => total + value, 0) / typed.length;
-  // What begins as it was typed is what was meant.
-  return title[0]?.startsWith(typed[0]!) ? sum + 1 : sum;
+  // What begins as it was typed is what was meant, and more so where little is left untyped.
+  const begins = title[0]?.startsWith(typed[0]!) ? 1 : 0;
+  return sum + begins + Math.min(1, typed.length / title.length);
 }
 
 /** As many as anybody reads. */
-const MOST = 60;
-const MOST_LIKELY = 14;
+export const MOST = 60;
+/** Of one kind, while nothing is typed. */
+const MOST_OF_A_KIND = 6;
+
+/** Kinds in the order of how likely one is wanted on a page; a change can be taken back on all of them. */
+const kinds: Readonly<Record<WorkspaceName, readonly GroupName[]>> = {
+  joints: ['change', 'joint', 'view'],
+  size: ['change', 'case', 'view', 'setting', 'joint'],
+  compare: ['change', 'joint'],
+  gap: ['change', 'page', 'joint'],
+  coupons: ['change', 'coupons', 'view', 'page'],
+};
 
 /** What the box shows for a text, the best first; for none what is likely on this page. */
 export function search(
@@ -65,11 +79,9 @@ export function search(
   const isLikely = ({ likely }: Action): boolean => likely?.includes(page) ?? false;
   const typed = wordsOf(text);
   if (typed.length === 0) {
-    // What this page alone has comes before what every page has.
-    return there
-      .filter(isLikely)
-      .toSorted((a, b) => a.likely!.length - b.likely!.length)
-      .slice(0, MOST_LIKELY);
+    return kinds[page].flatMap((kind) =>
+      there.filter((one) => one.group === kind && isLikely(one)).slice(0, MOST_OF_A_KIND),
+    );
   }
   return there
     .map((action) => ({ action, found: score(action, typed) }))

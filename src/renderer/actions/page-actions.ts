@@ -1,10 +1,15 @@
 /** From page to page, and to the views that a page has. */
 import { couponViews, isSetless } from '../coupons/views.ts';
 import { jointsViews } from '../state/joints-view.ts';
-import { workspaces } from '../workspaces.ts';
+import { type WorkspaceName, workspaces } from '../workspaces.ts';
 import type { Action, Reach } from './action.ts';
 import { movePane } from './panes.ts';
 import { sizeViews } from './size-views.ts';
+
+const papers: Partial<Record<WorkspaceName, string>> = {
+  gap: 'Print card',
+  coupons: 'Print test sheet',
+};
 
 export const pageActions = ({ project, go, workspace }: Reach): Action[] => [
   ...workspaces.map(
@@ -29,16 +34,16 @@ export const pageActions = ({ project, go, workspace }: Reach): Action[] => [
   },
   {
     id: 'previous pane',
-    title: () => 'Part of the page before',
+    title: () => 'Previous part of the page',
     group: 'page',
     keys: [{ key: 'F6', shift: true, writing: true, repeats: true }],
-    also: 'pane previous',
+    also: 'pane before',
     available: () => true,
     run: () => movePane(-1),
   },
   {
     id: 'print',
-    title: () => (workspace() === 'coupons' ? 'Print test sheet' : 'Print card'),
+    title: () => papers[workspace()] ?? 'Print card or test sheet',
     group: 'page',
     keys: [{ key: 'p', ctrl: true }],
     also: 'paper bench',

@@ -2,13 +2,13 @@
 import type { ThemeChoice } from '../theme.ts';
 import type { Action, Reach } from './action.ts';
 
-export const findActions = ({ project, find, listKeys }: Reach): Action[] => [
+export const findActions = ({ find, listKeys }: Reach): Action[] => [
   {
     id: 'find',
     title: () => 'Find an action, joint, load case, adhesive or coupon set',
     group: 'keys',
     keys: [{ key: 'k', ctrl: true, writing: true }],
-    available: () => project.document() !== null,
+    available: () => true,
     run: find,
   },
   {
