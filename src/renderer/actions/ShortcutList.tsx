@@ -88,7 +88,7 @@ export function ShortcutList(props: ShortcutListProps): JSX.Element {
           </section>
         </div>
         <p class="units">
-          While you write in a field only {whileWriting()} are ours; all others are the field’s own.
+          While you write in a field only {whileWriting()} do this; all other keys are the field’s.
         </p>
         <p class="shortcuts-caution">{cautionShort}</p>
       </div>

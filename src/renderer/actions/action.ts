@@ -39,7 +39,7 @@ export interface Action {
   readonly keys?: readonly Chord[];
   /** Further words by which it is found. */
   readonly also?: string;
-  /** A word or two beside the title, of what it is about. */
+  /** A word or two beside the title, of what it is about; not searched. */
   readonly about?: string;
   /** Pages on which it is likely to be wanted. */
   readonly likely?: readonly WorkspaceName[];

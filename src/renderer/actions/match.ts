@@ -46,13 +46,15 @@ function worthOf(typed: string, title: readonly string[], beside: readonly strin
 /** @returns 0 where one of the words is nowhere */
 export function score(action: Action, typed: readonly string[]): number {
   const title = wordsOf(action.title());
-  const beside = wordsOf(`${groups[action.group].one} ${action.also ?? ''} ${action.about ?? ''}`);
+  const beside = wordsOf(`${groups[action.group].one} ${action.also ?? ''}`);
   const values = typed.map((word) => worthOf(word, title, beside));
   if (values.includes(0)) return 0;
   const sum = values.reduce((total, value) => total + value, 0) / typed.length;
-  // What begins as it was typed is what was meant, and more so where little is left untyped.
+  // What begins as it was typed is what was meant, and more so where little is left untyped. Fields
+  // bear the names of other things.
   const begins = title[0]?.startsWith(typed[0]!) ? 1 : 0;
-  return sum + begins + Math.min(1, typed.length / title.length);
+  const whole = sum + begins + Math.min(1, typed.length / title.length);
+  return action.group === 'setting' ? whole / 1.1 : whole;
 }
 
 /** As many as anybody reads. */

@@ -61,7 +61,7 @@ export const viewActions = ({ project, go, joints, sizing, joint, coupons }: Rea
       title: () => title,
       group: 'view',
       about: 'of the Joints page',
-      also: id === 'list' ? 'joints list' : 'joints corners load cases conditions',
+      also: id === 'list' ? 'joints' : 'joints corners load cases conditions',
       likely: ['joints'],
       available: () => project.document() !== null,
       run: () => {
