@@ -38,10 +38,15 @@ describe('what is found', () => {
   });
 
   it('is told by the start of a word before its inside, and by its title before other words', () => {
-    const two = [action('Overlap'), action('Lap'), action('Night', { also: 'lapse' })];
-    expect(found(two, 'lap')).toEqual(['Lap', 'Night', 'Overlap']);
+    const laps = [
+      action('Overlap'),
+      action('Night', { also: 'lapse' }),
+      action('A strip, lapped'),
+      action('Lap'),
+    ];
+    expect(found(laps, 'lap')).toEqual(['Lap', 'A strip, lapped', 'Night', 'Overlap']);
     // One letter is inside of nearly every word.
-    expect(found(two, 'v')).toEqual([]);
+    expect(found(laps, 'v')).toEqual([]);
   });
 
   it('is a load case before its fields', () => {

@@ -64,6 +64,8 @@ describe('the box', () => {
     press('ArrowDown');
     expect(active()).toBe('Boom tip');
     expect(screen.getAllByRole('option', { selected: true })).toHaveLength(1);
+    press('PageDown');
+    expect(active()).not.toBe('Boom tip');
     fireEvent.input(text(), { target: { value: 'gust' } });
     expect(active()).toBe('Gust');
     expect(screen.getByRole('option', { name: /Gust.*Load case drawn on Boom tip/ })).toBeTruthy();

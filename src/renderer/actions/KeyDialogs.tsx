@@ -23,10 +23,7 @@ export function createSheets(): Sheets {
     open,
     close,
     toggle(sheet) {
-      const next = open() === sheet ? null : sheet;
-      // First the one that is open gives back the focus, so that the next can give it back in turn.
-      close();
-      setOpen(next);
+      setOpen(open() === sheet ? null : sheet);
     },
   };
 }
@@ -39,6 +36,7 @@ export interface KeyDialogsProps {
 
 export function KeyDialogs(props: KeyDialogsProps): JSX.Element {
   return (
+    // The one that goes gives the focus back first, so that the next can give it back in turn.
     <Switch>
       <Match when={props.sheets.open() === 'find'}>
         <CommandBox
