@@ -3,7 +3,6 @@ import {
   createEffect,
   createMemo,
   createSignal,
-  For,
   type JSX,
   onCleanup,
   onMount,
@@ -14,13 +13,15 @@ import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
 import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
+import { createSheets, KeyDialogs } from './actions/KeyDialogs.tsx';
+import { listenForKeys } from './actions/listen.ts';
+import { createRegistry } from './actions/registry.ts';
+import { Bar } from './Bar.tsx';
 import { createLifeRows } from './coupons/lives/life-columns.ts';
 import { createCouponRows } from './coupons/result-columns.ts';
 import { download, fileName, fileText } from './files.ts';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
-import { ThemeControl } from './parts/ThemeControl.tsx';
-import { UndoControl } from './parts/UndoControl.tsx';
 import { createComparison } from './state/comparison.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createGapCheck } from './state/gap-check.ts';
@@ -29,8 +30,10 @@ import { createKeptChecks } from './state/kept-checks.ts';
 import { createKeptRows } from './state/kept-rows.ts';
 import { createProject, jointIndex, type Path } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
+import { createUndoing } from './state/undoing.ts';
 import { createTheme } from './theme.ts';
-import { Workspace, type WorkspaceName, workspaces } from './Workspace.tsx';
+import { Workspace } from './Workspace.tsx';
+import type { WorkspaceName } from './workspaces.ts';
 
 /** Where in the file the fault is, for whoever opens it in an editor. */
 const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (at ${error.field})`);
@@ -141,27 +144,44 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     openJoint(id);
   };
 
-  const keys = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
-    const target = workspaces[Number(event.key) - 1];
-    if (!target || project.document() === null) return;
-    event.preventDefault();
-    // From the table of joints one goes on with the joint that has the focus.
+  /** From the table of joints one goes on with the joint that has the focus. */
+  const go = (name: WorkspaceName): void => {
     const focused = document.activeElement?.getAttribute('data-joint');
     if (focused) setJointId(focused);
-    setWorkspace(target.id);
+    setWorkspace(name);
   };
+  const undoing = createUndoing(project, movedAt);
+  const sheets = createSheets();
+  let chooseFile = (): void => {};
+  const registry = createRegistry({
+    project,
+    theme,
+    sizing,
+    joints,
+    coupons,
+    undoing,
+    workspace,
+    go,
+    joint: currentJoint,
+    index: current,
+    openJoint,
+    chooseFile: () => chooseFile(),
+    openDemo: () => void openDemo(),
+    save,
+    find: () => sheets.toggle('find'),
+    listKeys: () => sheets.toggle('list'),
+  });
+  listenForKeys(registry.fixed);
+
   const leaving = (event: BeforeUnloadEvent): void => {
     // A browser asks by itself then; in Electron the shell does.
     if (project.unsaved()) event.preventDefault();
   };
   onMount(() => {
     void start();
-    window.addEventListener('keydown', keys);
     window.addEventListener('beforeunload', leaving);
   });
   onCleanup(() => {
-    window.removeEventListener('keydown', keys);
     window.removeEventListener('beforeunload', leaving);
   });
   createEffect(() => {
@@ -171,46 +191,19 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
 
   return (
     <>
-      <header class="bar">
-        <p class="bar-name">{project.document()?.name ?? 'Lapwright'}</p>
-        <Show when={project.document()}>
-          <nav aria-label="Workspaces">
-            <For each={workspaces}>
-              {({ id, title }, i) => (
-                <button
-                  type="button"
-                  class="tab"
-                  aria-current={workspace() === id ? 'page' : undefined}
-                  aria-keyshortcuts={`Control+${i() + 1}`}
-                  title={`Ctrl+${i() + 1}`}
-                  onClick={() => setWorkspace(id)}
-                >
-                  {title}
-                </button>
-              )}
-            </For>
-          </nav>
-        </Show>
-        <div class="bar-right">
-          <Show when={project.document()}>
-            <span class="origin">
-              <Show when={project.unsaved()} fallback={project.origin()}>
-                changes not saved
-              </Show>
-            </span>
-          </Show>
-          <Show when={project.document()}>
-            <UndoControl project={project} onMoved={movedAt} />
-          </Show>
-          <OpenButton onFile={(file) => void openFile(file)} />
-          <Show when={project.document()}>
-            <button type="button" class="link" onClick={save}>
-              Save a copy
-            </button>
-          </Show>
-          <ThemeControl theme={theme} />
-        </div>
-      </header>
+      <Bar
+        project={project}
+        undoing={undoing}
+        theme={theme}
+        workspace={workspace()}
+        onWorkspace={setWorkspace}
+        onFile={(file) => void openFile(file)}
+        onSave={save}
+        onKeys={() => sheets.toggle('list')}
+        onChooser={(choose) => {
+          chooseFile = choose;
+        }}
+      />
 
       <main>
         <Show when={project.document() !== null && trouble()}>
@@ -280,6 +273,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
 
       <footer class="caution">{cautionShort}</footer>
 
+      <KeyDialogs sheets={sheets} registry={registry} page={workspace()} />
       <Show when={waiting()}>
         {(opened) => (
           <AskUnsaved

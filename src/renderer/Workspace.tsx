@@ -19,16 +19,7 @@ import type { KeptRows } from './state/kept-rows.ts';
 import type { ProjectState } from './state/project.ts';
 import type { Sizing } from './state/sizing.ts';
 import type { Theme } from './theme.ts';
-
-export type WorkspaceName = 'joints' | 'size' | 'compare' | 'gap' | 'coupons';
-
-export const workspaces: readonly { readonly id: WorkspaceName; readonly title: string }[] = [
-  { id: 'joints', title: 'Joints' },
-  { id: 'size', title: 'Size' },
-  { id: 'compare', title: 'Compare' },
-  { id: 'gap', title: 'Gap check' },
-  { id: 'coupons', title: 'Coupons' },
-];
+import type { WorkspaceName } from './workspaces.ts';
 
 export interface WorkspaceProps {
   readonly name: WorkspaceName;

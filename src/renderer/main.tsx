@@ -7,6 +7,7 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/job.css';
 import './styles/bar.css';
+import './styles/keys.css';
 import './styles/joints.css';
 import './styles/corners.css';
 import './styles/size.css';

@@ -90,7 +90,7 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
       <Show
         when={columns().length > 1}
         fallback={
-          <div class="compare-start">
+          <section data-pane aria-label="What to compare" class="compare-start">
             <h2>What should stand beside it?</h2>
             <Choice
               name="Joint"
@@ -104,10 +104,10 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
               project={props.project}
               onDone={() => page.focus()}
             />
-          </div>
+          </section>
         }
       >
-        <header class="compare-head">
+        <section data-pane aria-label="What is compared" class="compare-head">
           <div class="compare-words" aria-live="polite">
             <For each={report()?.sentences} fallback={<p class="units">{saidInstead()}</p>}>
               {(text, i) => (
@@ -169,10 +169,10 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
               </Show>
             )}
           </Show>
-        </header>
+        </section>
         <div class="compare-body">
           <Plots compared={compared()} caseName={report()?.caseName ?? ''} ink={ink} />
-          <div class="compare-side">
+          <section data-pane aria-label="Side by side" class="compare-side">
             <CompareTable
               comparison={comparison()}
               state={props.state}
@@ -187,7 +187,7 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
                 <For each={flags()}>{(text) => <li>{text}</li>}</For>
               </ul>
             </Show>
-          </div>
+          </section>
         </div>
       </Show>
     </div>

@@ -64,7 +64,7 @@ export function Plots(props: PlotsProps): JSX.Element {
   const group = createUniqueId();
   const overloaded = () => props.compared.filter(({ stress }) => !stress.carried);
   return (
-    <section class="compare-plots" aria-label="Stress along the bonds">
+    <section data-pane class="compare-plots" aria-label="Stress along the bonds">
       <div class="plot">
         <header>
           <h2>Shear along the bonds</h2>

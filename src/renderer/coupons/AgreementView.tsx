@@ -122,7 +122,7 @@ export function AgreementView(props: AgreementViewProps): JSX.Element {
   const predicted = () => props.report.predicted;
 
   return (
-    <section class="coupon-view" aria-label="Measured over predicted">
+    <section data-pane class="coupon-view" aria-label="Measured over predicted">
       <p class="coupon-answer">
         {isKnown() ? correlationSentence(found(), of()) : 'Over all sets: being worked out.'}
       </p>

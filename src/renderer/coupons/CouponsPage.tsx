@@ -23,6 +23,7 @@ import { ResultsView } from './ResultsView.tsx';
 import type { CouponRows } from './result-columns.ts';
 import { SetChoice } from './SetChoice.tsx';
 import { StatisticsView } from './StatisticsView.tsx';
+import { couponViews, isSetless } from './views.ts';
 
 export interface CouponsPageProps {
   readonly bridge: Bridge;
@@ -35,17 +36,6 @@ export interface CouponsPageProps {
   readonly theme: Theme;
   readonly onJoint: (id: string) => void;
 }
-
-const views: readonly { readonly id: CouponView; readonly title: string }[] = [
-  { id: 'plan', title: 'Plan' },
-  { id: 'results', title: 'Results' },
-  { id: 'statistics', title: 'Statistics' },
-  { id: 'agreement', title: 'Measured over predicted' },
-  { id: 'lives', title: 'Lives' },
-  { id: 'ledger', title: 'Ledger' },
-];
-/** Those that have something to say without a set. */
-const setless: ReadonlySet<CouponView> = new Set(['plan', 'lives', 'ledger']);
 
 export function CouponsPage(props: CouponsPageProps): JSX.Element {
   let page!: HTMLDivElement;
@@ -66,16 +56,16 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
   const report = () => (current() ? props.state.report(current()!.id) : null);
   const refusal = () => (current() ? props.state.refusal(current()!.id) : null);
   const isThere = ({ id }: { readonly id: CouponView }): boolean =>
-    current() !== null || setless.has(id);
+    current() !== null || isSetless(id);
   const view = (): CouponView =>
     isThere({ id: props.state.view() }) ? props.state.view() : 'plan';
 
   return (
     <div class="coupon-page" ref={page} tabindex="-1">
       <h1 class="hidden">Coupons</h1>
-      <div class="coupon-head">
+      <section data-pane aria-label="Views and sets" class="coupon-head">
         <nav class="view-row" aria-label="Views of the coupons">
-          <For each={views.filter(isThere)}>
+          <For each={couponViews.filter(isThere)}>
             {({ id, title }) => (
               <button
                 type="button"
@@ -88,7 +78,7 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
             )}
           </For>
         </nav>
-        <Show when={view() === 'lives' || !setless.has(view())}>
+        <Show when={view() === 'lives' || !isSetless(view())}>
           <Show
             when={view() === 'lives'}
             fallback={<SetChoice list={props.state} {...names()} name="Set" />}
@@ -108,7 +98,7 @@ export function CouponsPage(props: CouponsPageProps): JSX.Element {
             </p>
           </Show>
         </div>
-      </div>
+      </section>
       <OpenRows state={props.state} rows={props.rows} kept={props.kept} ofSet={view() !== 'plan'} />
       <Switch>
         <Match when={view() === 'plan'}>

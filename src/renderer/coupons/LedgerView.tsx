@@ -69,7 +69,7 @@ export function LedgerView(props: LedgerViewProps): JSX.Element {
     download(`${name}-ledger.csv`, ledgerCsv(report), 'text/csv');
   };
   return (
-    <section class="coupon-view ledger-view" aria-label="Ledger">
+    <section data-pane class="coupon-view ledger-view" aria-label="Ledger">
       <JobProgress job={ledger.job} label="Ledger" />
       <Show when={ledger.stopped()}>
         <p class="stopped">

@@ -32,7 +32,7 @@ export function PlanView(props: PlanViewProps): JSX.Element {
     <MatrixForm project={props.project} onMake={(planned) => props.edits.take(planned)} />
   );
   return (
-    <div class="coupon-plan" ref={plan}>
+    <section data-pane aria-label="Plan" class="coupon-plan" ref={plan}>
       <Show
         when={props.state.sets().length > 0}
         fallback={
@@ -95,6 +95,6 @@ export function PlanView(props: PlanViewProps): JSX.Element {
           />
         )}
       </Show>
-    </div>
+    </section>
   );
 }

@@ -61,7 +61,7 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
   });
 
   return (
-    <section class="coupon-view" aria-label="Results" ref={section}>
+    <section data-pane class="coupon-view" aria-label="Results" ref={section}>
       <div class="coupon-tools">
         <p>
           <b>{inAll()}</b>

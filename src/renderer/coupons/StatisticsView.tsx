@@ -124,7 +124,7 @@ export function StatisticsView(props: StatisticsViewProps): JSX.Element {
       }
     >
       {(statistics) => (
-        <section class="coupon-view" aria-label="Statistics">
+        <section data-pane class="coupon-view" aria-label="Statistics">
           <p class="coupon-answer">{basisSentence(statistics())}</p>
           <p class="units">{countedSentence(props.report.lines)}</p>
           <FlagList flags={props.report.flags.filter(isHeavy)} />

@@ -52,7 +52,7 @@ export function GapHead(props: GapHeadProps): JSX.Element {
     return at === null ? '' : `kept ${new Date(at).toLocaleTimeString()}`;
   };
   return (
-    <div class="gap-head">
+    <section data-pane aria-label="Joint and check" class="gap-head">
       <Choice
         name="Joint"
         class="joint-choice"
@@ -108,6 +108,6 @@ export function GapHead(props: GapHeadProps): JSX.Element {
           New check
         </button>
       </Show>
-    </div>
+    </section>
   );
 }

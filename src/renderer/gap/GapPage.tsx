@@ -88,7 +88,7 @@ export function GapPage(props: GapPageProps): JSX.Element {
         <Show
           when={check()}
           fallback={
-            <div class="gap-start">
+            <section data-pane aria-label="Start of a check" class="gap-start">
               <h2>May this tube and this sleeve be bonded?</h2>
               <p>
                 Measure both at every station and clocking. Stations count from the mouth of the
@@ -106,12 +106,17 @@ export function GapPage(props: GapPageProps): JSX.Element {
               >
                 Start measuring
               </button>
-            </div>
+            </section>
           }
         >
           {(one) => (
             <div class="gap-body">
-              <div class="gap-readings" classList={{ 'is-double': one().surfaces.length > 2 }}>
+              <section
+                data-pane
+                aria-label="Readings"
+                class="gap-readings"
+                classList={{ 'is-double': one().surfaces.length > 2 }}
+              >
                 <For each={one().surfaces}>
                   {(surface, k) => (
                     <ReadingGrid
@@ -171,8 +176,8 @@ export function GapPage(props: GapPageProps): JSX.Element {
                     Readings as CSV
                   </button>
                 </div>
-              </div>
-              <div class="gap-answer">
+              </section>
+              <section data-pane aria-label="Verdict and its figures" class="gap-answer">
                 <VerdictView
                   result={one().result}
                   verdict={props.state.verdict()}
@@ -249,7 +254,7 @@ export function GapPage(props: GapPageProps): JSX.Element {
                     </For>
                   </dl>
                 </Disclosure>
-              </div>
+              </section>
               <BenchCard
                 project={props.project}
                 joint={props.joint}
@@ -260,14 +265,14 @@ export function GapPage(props: GapPageProps): JSX.Element {
             </div>
           )}
         </Show>
-        <div class="gap-foot">
+        <section data-pane aria-label="Engineer" class="gap-foot">
           <Disclosure title="Set by the engineer">
             {/* What is typed for one joint is not of another. */}
             <Show when={props.joint.id} keyed>
               {(_id) => <EngineerPanel source={props.source} joint={props.joint} />}
             </Show>
           </Disclosure>
-        </div>
+        </section>
       </Show>
     </div>
   );

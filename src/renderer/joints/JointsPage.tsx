@@ -4,7 +4,7 @@ import { isFlat } from '../../shared/convert-lap.ts';
 import type { CornerMargin } from '../../shared/reports.ts';
 import { sentence, tally } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
-import type { JointsView, JointsViewName } from '../state/joints-view.ts';
+import { type JointsView, jointsViews } from '../state/joints-view.ts';
 import type { ProjectState } from '../state/project.ts';
 import { Conditions } from './corners/Conditions.tsx';
 import { CornerTable } from './corners/CornerTable.tsx';
@@ -18,11 +18,6 @@ export interface JointsPageProps {
   /** Opens a joint at a state of it. */
   readonly onOpenCorner: (id: string, corner: CornerMargin) => void;
 }
-
-const views: readonly { id: JointsViewName; title: string }[] = [
-  { id: 'list', title: 'List' },
-  { id: 'cases', title: 'By case' },
-];
 
 export function JointsPage(props: JointsPageProps): JSX.Element {
   const byCase = () => props.joints.view() === 'cases';
@@ -53,8 +48,8 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
       <header class="joints-head">
         <div class="joints-title">
           <h1>{props.project.document()?.name}</h1>
-          <nav class="view-row" aria-label="Views of the joints">
-            <For each={views}>
+          <nav data-pane class="view-row" aria-label="Views of the joints">
+            <For each={jointsViews}>
               {({ id, title }) => (
                 <button
                   type="button"
@@ -131,7 +126,11 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
         }
       >
         {(now) => (
-          <div classList={{ 'is-stale': whole().refusal() !== null }}>
+          <section
+            data-pane
+            aria-label="Table of joints"
+            classList={{ 'is-stale': whole().refusal() !== null }}
+          >
             <Show
               when={now().joints.length > 0}
               fallback={
@@ -166,7 +165,7 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                 </Show>
               </Show>
             </Show>
-          </div>
+          </section>
         )}
       </Show>
       <Show when={byCase() && props.project.document()}>

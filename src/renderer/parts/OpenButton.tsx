@@ -1,11 +1,13 @@
 /** Opens a project file through the system's own dialog. */
-import type { JSX } from 'solid-js';
+import { type JSX, onMount } from 'solid-js';
 
 export interface OpenButtonProps {
   readonly onFile: (file: File) => void;
   readonly text?: string;
   /** A button in the page rather than a word in the bar. */
   readonly plain?: boolean;
+  /** Told how to open the dialog from elsewhere. */
+  readonly onReady?: (choose: () => void) => void;
 }
 
 export function OpenButton(props: OpenButtonProps): JSX.Element {
@@ -16,6 +18,7 @@ export function OpenButton(props: OpenButtonProps): JSX.Element {
     input.value = '';
     if (file) props.onFile(file);
   };
+  onMount(() => props.onReady?.(() => input.click()));
   return (
     <>
       <input

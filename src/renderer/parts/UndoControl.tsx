@@ -1,25 +1,11 @@
 /** Takes changes of the document back, and back again; each says which change it is about. */
-import { createEffect, createSignal, type JSX, on, onCleanup, onMount, Show } from 'solid-js';
-import type { Moved } from '../state/history.ts';
-import type { Path, ProjectState } from '../state/project.ts';
+import { type JSX, Show } from 'solid-js';
+import type { ProjectState } from '../state/project.ts';
+import type { Undoing } from '../state/undoing.ts';
 
 export interface UndoControlProps {
   readonly project: ProjectState;
-  /** Told where the document was changed. */
-  readonly onMoved: (path: Path) => void;
-}
-
-/** Milliseconds for which the page says what was taken back. */
-const SAID = 6000;
-
-/** Fields have an undo of their own while they are written in. */
-function isWriting(): boolean {
-  const here = document.activeElement;
-  if (here instanceof HTMLTextAreaElement) return true;
-  return (
-    here instanceof HTMLInputElement &&
-    !['radio', 'checkbox', 'range', 'button'].includes(here.type)
-  );
+  readonly undoing: Undoing;
 }
 
 function Arrow(props: { readonly path: string }): JSX.Element {
@@ -35,50 +21,6 @@ const FORWARD = 'M10.5 3 L13.5 6 L10.5 9 M13.5 6 H6.5 A3.5 3.5 0 0 0 6.5 13 H10'
 
 export function UndoControl(props: UndoControlProps): JSX.Element {
   const history = () => props.project.history;
-  const [said, setSaid] = createSignal('');
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let own = false;
-  const tell = (words: string): void => {
-    setSaid(words);
-    clearTimeout(timer);
-    timer = setTimeout(() => setSaid(''), SAID);
-  };
-  const move = (moved: Moved | null, what: string): void => {
-    if (!moved) return;
-    own = true;
-    tell(`${what}: ${moved.words}`);
-    props.onMoved(moved.path);
-  };
-  const undo = (): void => move(history().undo(), 'Undone');
-  const redo = (): void => move(history().redo(), 'Done again');
-
-  // Another change makes the words old.
-  createEffect(
-    on(
-      props.project.revision,
-      () => {
-        if (!own) setSaid('');
-        own = false;
-      },
-      { defer: true },
-    ),
-  );
-
-  const keys = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || isWriting()) return;
-    const key = event.key.toLowerCase();
-    const back = key === 'z' && !event.shiftKey;
-    if (!back && key !== 'y' && key !== 'z') return;
-    event.preventDefault();
-    if (back) undo();
-    else redo();
-  };
-  onMount(() => window.addEventListener('keydown', keys));
-  onCleanup(() => {
-    clearTimeout(timer);
-    window.removeEventListener('keydown', keys);
-  });
-
   return (
     <div class="undo">
       <button
@@ -87,7 +29,7 @@ export function UndoControl(props: UndoControlProps): JSX.Element {
         aria-keyshortcuts="Control+Z"
         title={history().undoes() === null ? undefined : `Undo ${history().undoes()} (Ctrl+Z)`}
         disabled={history().undoes() === null}
-        onClick={undo}
+        onClick={() => props.undoing.undo()}
       >
         <Arrow path={BACK} />
       </button>
@@ -99,12 +41,12 @@ export function UndoControl(props: UndoControlProps): JSX.Element {
           history().redoes() === null ? undefined : `Redo ${history().redoes()} (Ctrl+Shift+Z)`
         }
         disabled={history().redoes() === null}
-        onClick={redo}
+        onClick={() => props.undoing.redo()}
       >
         <Arrow path={FORWARD} />
       </button>
       <p class="undo-said" role="status">
-        <Show when={said()}>{(words) => <span>{words()}</span>}</Show>
+        <Show when={props.undoing.said()}>{(words) => <span>{words()}</span>}</Show>
       </p>
     </div>
   );

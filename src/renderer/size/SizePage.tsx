@@ -102,7 +102,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
         'has-view': other() !== undefined,
       }}
     >
-      <div class="column inputs-column">
+      <section data-pane aria-label="Inputs and materials" class="column inputs-column">
         <h1 class="hidden">Size {props.joint.name}</h1>
         <Inputs
           project={props.project}
@@ -116,9 +116,9 @@ export function SizePage(props: SizePageProps): JSX.Element {
             stale: () => issues().stale(),
           }}
         />
-      </div>
+      </section>
 
-      <div class="column figures-column">
+      <section data-pane aria-label="Drawing" class="column figures-column">
         <section class="figure-block is-section" aria-labelledby="section-title">
           <header>
             <h2 id="section-title">Section</h2>
@@ -197,11 +197,12 @@ export function SizePage(props: SizePageProps): JSX.Element {
             </section>
           )}
         </Show>
-      </div>
+      </section>
 
       {/* Under the sheet nothing can be seen, so nothing there may take the focus either. */}
       <section
         class="column margins-column"
+        data-pane
         ref={marginsColumn}
         aria-labelledby="margins-title"
         inert={working().subject() !== null}

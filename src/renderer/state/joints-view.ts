@@ -8,6 +8,11 @@ import type { ProjectState } from './project.ts';
 
 export type JointsViewName = 'list' | 'cases';
 
+export const jointsViews: readonly { readonly id: JointsViewName; readonly title: string }[] = [
+  { id: 'list', title: 'List' },
+  { id: 'cases', title: 'By case' },
+];
+
 export interface JointsView {
   readonly view: Accessor<JointsViewName>;
   setView(view: JointsViewName): void;

@@ -33,6 +33,8 @@ export interface Sizing extends Analysis {
   chooseMargin(margin: Margin): void;
   /** Draws this state of a joint, as soon as that is the one shown. */
   drawCorner(jointId: string, corner: CornerMargin): void;
+  /** The same for a load case, in what is worst of it. */
+  drawCase(jointId: string, caseId: string): void;
   /** Id of the view under the section; `stress` for the first. */
   readonly view: Accessor<string>;
   setView(id: string): void;
@@ -91,6 +93,14 @@ export function createSizing(source: SizingSource): Sizing {
     if (!isThere) setChoice(governing);
   });
 
+  const drawNext = (jointId: string, next: Choice): void =>
+    batch(() => {
+      setView('stress');
+      setAsked(null);
+      if (joint()?.id === jointId) setChoice(next);
+      else coming = { jointId, choice: next };
+    });
+
   return {
     issues,
     report,
@@ -116,15 +126,8 @@ export function createSizing(source: SizingSource): Sizing {
         );
       });
     },
-    drawCorner(jointId, corner) {
-      const next = ofCorner(corner);
-      batch(() => {
-        setView('stress');
-        setAsked(null);
-        if (joint()?.id === jointId) setChoice(next);
-        else coming = { jointId, choice: next };
-      });
-    },
+    drawCorner: (jointId, corner) => drawNext(jointId, ofCorner(corner)),
+    drawCase: (jointId, caseId) => drawNext(jointId, { ...governing, caseId }),
     view,
     setView,
     dragging,

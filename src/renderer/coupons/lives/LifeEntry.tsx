@@ -42,7 +42,7 @@ export function LifeEntry(props: LifeEntryProps): JSX.Element {
     focusNext: () => section.querySelector<HTMLElement>('tbody tr:last-child input')?.focus(),
   });
   return (
-    <section class="coupon-view" aria-label="Lives" ref={section}>
+    <section data-pane class="coupon-view" aria-label="Lives" ref={section}>
       <div class="coupon-tools">
         <label class="coupon-line life-name">
           Name

@@ -33,7 +33,7 @@ export function Conditions(props: FieldSource): JSX.Element {
     );
 
   return (
-    <section class="conditions" aria-labelledby="conditions-title">
+    <section data-pane class="conditions" aria-labelledby="conditions-title">
       <h2 id="conditions-title">Conditions</h2>
       <p class="units">
         Surroundings that load cases can be judged in besides their own: those that are marked so

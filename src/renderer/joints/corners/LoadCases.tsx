@@ -108,7 +108,7 @@ export function LoadCases(props: FieldSource): JSX.Element {
     name?.select();
   };
   return (
-    <section class="conditions load-cases" aria-labelledby="load-cases-title">
+    <section data-pane class="conditions load-cases" aria-labelledby="load-cases-title">
       <h2 id="load-cases-title">Load cases</h2>
       <p class="units">
         Occasions on which loads act. The loads themselves are put in on the Size page, joint by

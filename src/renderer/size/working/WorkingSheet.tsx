@@ -66,6 +66,7 @@ export function WorkingSheet(props: WorkingSheetProps): JSX.Element {
       ref={sheet}
       id={WORKING_ID}
       class="working"
+      data-pane
       classList={{ 'is-stale': props.stale }}
       aria-labelledby="working-title"
       tabindex="-1"

@@ -1,0 +1,53 @@
+/** Which of the two sheets of the keyboard is open, if any. */
+import { createSignal, type JSX, Match, Switch } from 'solid-js';
+import type { WorkspaceName } from '../workspaces.ts';
+import { CommandBox } from './CommandBox.tsx';
+import type { Registry } from './registry.ts';
+import { ShortcutList } from './ShortcutList.tsx';
+
+type Sheet = 'find' | 'list' | null;
+
+export interface Sheets {
+  readonly open: () => Sheet;
+  /** Once more closes it again. */
+  toggle(sheet: 'find' | 'list'): void;
+  close(): void;
+}
+
+export function createSheets(): Sheets {
+  const [open, setOpen] = createSignal<Sheet>(null);
+  const close = (): void => {
+    setOpen(null);
+  };
+  return {
+    open,
+    close,
+    toggle(sheet) {
+      setOpen(open() === sheet ? null : sheet);
+    },
+  };
+}
+
+export interface KeyDialogsProps {
+  readonly sheets: Sheets;
+  readonly registry: Registry;
+  readonly page: WorkspaceName;
+}
+
+export function KeyDialogs(props: KeyDialogsProps): JSX.Element {
+  return (
+    // The one that goes gives the focus back first, so that the next can give it back in turn.
+    <Switch>
+      <Match when={props.sheets.open() === 'find'}>
+        <CommandBox
+          actions={props.registry.all()}
+          page={props.page}
+          onClose={() => props.sheets.close()}
+        />
+      </Match>
+      <Match when={props.sheets.open() === 'list'}>
+        <ShortcutList actions={props.registry.fixed} onClose={() => props.sheets.close()} />
+      </Match>
+    </Switch>
+  );
+}

@@ -1,0 +1,49 @@
+/** The one place where keys of the window become actions. */
+import { onCleanup, onMount } from 'solid-js';
+import type { Action } from './action.ts';
+import { type Chord, isPressed, isWriting } from './chord.ts';
+import { KEYS_DIALOG } from './KeysDialog.tsx';
+
+function pressed(
+  actions: readonly Action[],
+  event: KeyboardEvent,
+): { readonly action: Action; readonly chord: Chord } | null {
+  for (const action of actions) {
+    const chord = action.keys?.find((one) => isPressed(one, event));
+    if (chord) return { action, chord };
+  }
+  return null;
+}
+
+/** Whether a dialog stands before it: one that asks lets nothing by, ours only each other. */
+function isHeld({ group }: Action): boolean {
+  const dialogs = [...document.querySelectorAll('dialog[open]')];
+  return !dialogs.every((dialog) => group === 'keys' && dialog.matches(`.${KEYS_DIALOG}`));
+}
+
+export function act(actions: readonly Action[], event: KeyboardEvent): void {
+  if (event.defaultPrevented || event.isComposing) return;
+  const found = pressed(actions, event);
+  if (!found) return;
+  const { action, chord } = found;
+  if (isHeld(action)) {
+    // Nor does the browser do what the key means to it.
+    if (chord.writing) event.preventDefault();
+    return;
+  }
+  if (!chord.writing && isWriting(document.activeElement)) return;
+  // Undo with nothing left to take back is still ours; a print of a page without paper is not.
+  if (!action.available()) {
+    if (action.group === 'change' || chord.writing) event.preventDefault();
+    return;
+  }
+  event.preventDefault();
+  if (event.repeat && !chord.repeats) return;
+  action.run();
+}
+
+export function listenForKeys(actions: readonly Action[]): void {
+  const keys = (event: KeyboardEvent): void => act(actions, event);
+  onMount(() => window.addEventListener('keydown', keys));
+  onCleanup(() => window.removeEventListener('keydown', keys));
+}

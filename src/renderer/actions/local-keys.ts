@@ -1,0 +1,15 @@
+/** Keys that belong to a part of a page, for the list alone: the parts listen for them themselves. */
+export interface LocalKeys {
+  readonly does: string;
+  readonly keys: readonly string[];
+}
+
+export const localKeys: readonly LocalKeys[] = [
+  { does: 'Walk through a table of joints', keys: ['Arrows', 'Home', 'End'] },
+  { does: 'Open the joint there', keys: ['Enter'] },
+  { does: 'Change the overlap at its end in the drawing', keys: ['Arrows', 'Shift+Arrows'] },
+  { does: 'Move the place that is read around the bond', keys: ['Arrows'] },
+  { does: 'Go to the largest stress there', keys: ['Home'] },
+  { does: 'Go on in readings and results', keys: ['Enter', 'Arrows'] },
+  { does: 'Close the working of a figure', keys: ['Esc'] },
+];

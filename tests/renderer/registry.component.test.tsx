@@ -1,0 +1,251 @@
+/** The registry: whole, every action of it runs, every key of it is listed and works. */
+import { render, screen } from '@solidjs/testing-library';
+import { createRoot, createSignal } from 'solid-js';
+import { beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
+import type { Action, Reach } from '../../src/renderer/actions/action.ts';
+import { type Chord, chordText } from '../../src/renderer/actions/chord.ts';
+import { act } from '../../src/renderer/actions/listen.ts';
+import { createRegistry, type Registry } from '../../src/renderer/actions/registry.ts';
+import { ShortcutList } from '../../src/renderer/actions/ShortcutList.tsx';
+import { createCoupons } from '../../src/renderer/state/coupons.ts';
+import { createJointsView } from '../../src/renderer/state/joints-view.ts';
+import { createProject } from '../../src/renderer/state/project.ts';
+import { createSizing } from '../../src/renderer/state/sizing.ts';
+import { createUndoing } from '../../src/renderer/state/undoing.ts';
+import { createTheme } from '../../src/renderer/theme.ts';
+import type { WorkspaceName } from '../../src/renderer/workspaces.ts';
+import { cautionShort } from '../../src/shared/cautions.ts';
+import { planCoupons } from '../../src/shared/coupon-plan.ts';
+import { useDialogs } from './support/dialogs.ts';
+import { makeFakeBridge } from './support/fake-bridge.ts';
+import { useBrowser } from './support/page.ts';
+import { makeProject } from './support/project.ts';
+
+useBrowser();
+useDialogs();
+
+function projectWithSets() {
+  const project = makeProject();
+  const { coupons } = planCoupons(project, {
+    adhesive: 'paste',
+    pieces: [{ kind: 'standard', id: 'd1002', adherend: 'titanium' }],
+    environments: [{ temperature: 23, moisture: 'dry' }],
+    gaps: [0.2],
+    planned: { batches: 3, each: 6 },
+  });
+  const [spare] = makeProject().adhesives;
+  return makeProject({
+    coupons,
+    adhesives: [...project.adhesives, { ...spare!, id: 'spare', name: 'Spare film' }],
+  });
+}
+
+let registry: Registry;
+/** All that an action may change, as text. */
+let seen: () => string;
+
+beforeEach(() => {
+  document.body.innerHTML = '<main><div data-pane></div><div class="bench-card"></div></main>';
+  vi.spyOn(HTMLElement.prototype, 'getClientRects').mockReturnValue([{}] as never);
+  const print = vi.fn();
+  vi.stubGlobal('print', print);
+  const dispose = createRoot((done) => {
+    const bridge = makeFakeBridge(projectWithSets());
+    const project = createProject();
+    project.open({ document: projectWithSets(), origin: 'test' });
+    project.edit(['joints', 0, 'overlap'], 31);
+    project.history.undo();
+    project.edit(['joints', 0, 'overlap'], 32);
+    const [workspace] = createSignal<WorkspaceName>('gap');
+    const off = () => false;
+    const spies = {
+      go: vi.fn(),
+      openJoint: vi.fn(),
+      chooseFile: vi.fn(),
+      openDemo: vi.fn(),
+      save: vi.fn(),
+      find: vi.fn(),
+      listKeys: vi.fn(),
+    };
+    const reach: Reach = {
+      project,
+      theme: createTheme(),
+      sizing: createSizing({ bridge, project, index: () => 0, active: off }),
+      joints: createJointsView(bridge, project, off),
+      coupons: createCoupons({ bridge, project, active: off }),
+      undoing: createUndoing(project, () => {}),
+      workspace,
+      joint: () => project.document()?.joints[0],
+      index: () => 0,
+      ...spies,
+    };
+    registry = createRegistry(reach);
+    seen = () =>
+      JSON.stringify([
+        project.revision(),
+        reach.theme.version(),
+        reach.sizing.choice(),
+        document.activeElement?.tagName,
+        print.mock.calls,
+        ...Object.values(spies).map(({ mock }) => mock.calls),
+      ]);
+    return done;
+  });
+  onTestFinished(dispose);
+});
+
+const chords = (): { readonly action: Action; readonly chord: Chord }[] =>
+  registry.fixed.flatMap((action) => (action.keys ?? []).map((chord) => ({ action, chord })));
+const event = (
+  { key, ctrl, shift }: Pick<Chord, 'key' | 'ctrl' | 'shift'>,
+  more: KeyboardEventInit = {},
+): KeyboardEvent =>
+  new KeyboardEvent('keydown', {
+    key,
+    ctrlKey: ctrl ?? false,
+    shiftKey: shift ?? false,
+    cancelable: true,
+    ...more,
+  });
+/** The same actions, of which only the run is told. */
+const watched = (isThere = true) => {
+  const ran: string[] = [];
+  const actions = registry.fixed.map(
+    (action): Action => ({
+      ...action,
+      available: () => isThere,
+      run: () => ran.push(action.id),
+    }),
+  );
+  return { ran, actions };
+};
+
+describe('the registry', () => {
+  it('names every action once, in words', () => {
+    const all = registry.all();
+    expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
+    for (const action of all) expect(action.title()).toMatch(/^\p{Lu}.*\S$/u);
+    // Two of one kind would not be told apart.
+    const told = all.map(({ group, title, about }) => `${group} ${title()} ${about}`);
+    expect(new Set(told).size).toBe(all.length);
+  });
+
+  it('has what the project holds, and what the pages show', () => {
+    const titles = registry.all().map((one) => `${one.group}: ${one.title()}`);
+    for (const wanted of [
+      'page: Gap check',
+      'view: By case',
+      'view: Stress',
+      'view: What matters',
+      'view: Springs',
+      'view: Ledger',
+      'joint: Tail lug',
+      'case: Hard landing',
+      'adhesive: Toughened paste',
+      'adhesive: Spare film',
+      'setting: Overlap',
+      'setting: Gust, bending moment',
+      'setting: Fitting factor',
+      'setting: Target margin to find a size for',
+      'change: Undo overlap 30.0 → 32.0 mm, Boom tip',
+      'look: Night',
+      'page: Print card',
+    ]) {
+      expect(titles).toContain(wanted);
+    }
+    expect(titles.some((title) => title.startsWith('coupons: '))).toBe(true);
+    // No load of a joint is in it.
+    expect(titles).not.toContain('case: Rotor');
+  });
+
+  it('runs every action that is there', () => {
+    let ran = 0;
+    for (const action of registry.all()) {
+      if (!action.available()) continue;
+      const before = seen();
+      action.run();
+      expect(seen(), action.id).not.toBe(before);
+      (document.activeElement as HTMLElement | null)?.blur();
+      ran += 1;
+    }
+    expect(ran).toBeGreaterThan(50);
+  });
+
+  it('has one action for each chord', () => {
+    const texts = chords().map(({ chord }) => chordText(chord));
+    expect(new Set(texts).size).toBe(texts.length);
+  });
+});
+
+describe('the keys', () => {
+  it('each run their own action', () => {
+    for (const { action, chord } of chords()) {
+      const { ran, actions } = watched();
+      const pressed = event(chord);
+      act(actions, pressed);
+      expect(ran).toEqual([action.id]);
+      expect(pressed.defaultPrevented).toBe(true);
+    }
+  });
+
+  it.each(['input', 'textarea'])('are off while a person writes in an %s, but for a few', (tag) => {
+    const field = document.createElement(tag);
+    document.body.append(field);
+    field.focus();
+    const { ran, actions } = watched();
+    for (const { chord } of chords()) act(actions, event(chord));
+    expect(ran).toEqual(['find', 'list keys', 'next pane', 'previous pane', 'save']);
+  });
+
+  it('are on at a slider, a box to tick and a button', () => {
+    for (const html of ['<input type="range">', '<input type="checkbox">', '<button>x</button>']) {
+      document.body.innerHTML = html;
+      (document.body.firstElementChild as HTMLElement).focus();
+      const { ran, actions } = watched();
+      act(actions, event({ key: 'z', ctrl: true }));
+      expect(ran).toEqual(['undo']);
+    }
+  });
+
+  it('wait while a dialog asks something, except that our own change places', () => {
+    document.body.innerHTML = '<dialog open></dialog>';
+    const asked = watched();
+    const save = event({ key: 's', ctrl: true });
+    for (const { chord } of chords()) act(asked.actions, event(chord));
+    act(asked.actions, save);
+    expect(asked.ran).toEqual([]);
+    expect(save.defaultPrevented).toBe(true);
+    document.body.innerHTML = '<dialog open class="keys-dialog"></dialog>';
+    const own = watched();
+    for (const { chord } of chords()) act(own.actions, event(chord));
+    expect(own.ran).toEqual(['find', 'list keys', 'list keys']);
+  });
+
+  it('held down go on only where that means something', () => {
+    const { ran, actions } = watched();
+    act(actions, event({ key: 's', ctrl: true }, { repeat: true }));
+    act(actions, event({ key: 'z', ctrl: true }, { repeat: true }));
+    expect(ran).toEqual(['undo']);
+  });
+
+  it('that have nothing to do stay with the browser, but for those of ours alone', () => {
+    const { ran, actions } = watched(false);
+    const [print, undo] = [event({ key: 'p', ctrl: true }), event({ key: 'z', ctrl: true })];
+    act(actions, print);
+    act(actions, undo);
+    expect(ran).toEqual([]);
+    expect([print.defaultPrevented, undo.defaultPrevented]).toEqual([false, true]);
+  });
+});
+
+it('the list has every key with its title, and the caution', () => {
+  render(() => <ShortcutList actions={registry.fixed} onClose={() => {}} />);
+  const list = screen.getByRole('dialog', { name: 'Keys' });
+  const written = [...list.querySelectorAll('kbd')].map((kbd) => kbd.textContent);
+  for (const { action, chord } of chords()) {
+    expect(written).toContain(chordText(chord));
+    expect(list.textContent).toContain(action.title());
+  }
+  expect(list.textContent).toContain(cautionShort);
+  expect(list.textContent).toContain('only Ctrl+K, F1, F6, Shift+F6 and Ctrl+S do this');
+});
