@@ -3,7 +3,8 @@
  * names, operators and brackets. For a function, an assignment, a matrix, a string, a property or
  * whatever else its language knows it finds nothing to make it of, and so none can come out.
  */
-import * as mathjs from 'mathjs/number';
+// By name: the rest of the package stays out of the page.
+import { createParse } from 'mathjs/number';
 
 import { Refused } from './refused.ts';
 
@@ -92,11 +93,6 @@ class OtherNode extends TreeNode {
 
 type Parse = (text: string) => TreeNode;
 type Signatures = Readonly<Record<string, Parse>>;
-
-// The package declares no types for its factories.
-const { createParse } = mathjs as unknown as {
-  createParse(dependencies: Readonly<Record<string, unknown>>): Parse;
-};
 
 // Of the ways to call it, this is the one from text alone; nothing is turned into text for it.
 const typed = Object.assign((_name: string, ways: Signatures) => ways.string, {

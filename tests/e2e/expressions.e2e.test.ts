@@ -39,6 +39,8 @@ describeInBrowser('an expression with a unit', () => {
         await vi.waitFor(async () => {
           expect(await page.getByText(/not recalculated/i).count()).toBe(0);
           expect(await margins(page).first().textContent()).not.toBe(before);
+          // Not the figures of what stood there half typed.
+          expect((await margins(page).allTextContents()).join()).toContain('elastic over 12.7 mm');
         }, patient);
         expect(await violations(page)).toEqual([]);
         await page.keyboard.press('Tab');
