@@ -62,12 +62,15 @@ describeInBrowser('an expression with a unit', () => {
 
         await field.fill('5 MPa');
         await page.getByText('“5 MPa” is a stress; this field takes a length.').waitFor();
-        expect(
-          await page.evaluate(
+        const refused = (): Promise<string[]> =>
+          page.evaluate(
             () => (globalThis as unknown as { refusedByPolicy: string[] }).refusedByPolicy,
-          ),
-        ).toEqual([]);
+          );
+        expect(await refused()).toEqual([]);
         expect(app.problems).toEqual([]);
+        // And it would have been told: the same eyes see an eval that is tried.
+        await page.evaluate(() => void setTimeout(() => new Function('1')));
+        await vi.waitFor(async () => expect(await refused()).toEqual(['script-src eval']), patient);
       } finally {
         await app.close();
       }

@@ -184,7 +184,7 @@ describe('whatever is typed', () => {
     expect(read).toBeGreaterThan(200);
   });
 
-  it.each([
+  const hostile = [
     'constructor',
     '__proto__',
     'toString 1',
@@ -243,10 +243,14 @@ describe('whatever is typed', () => {
     `1${'+1'.repeat(1000)}`,
     `${'9'.repeat(5000)} mm`,
     `1${' '.repeat(100_000)}mm`,
-  ])('is refused: %s', (text) => {
-    expect(readEntry('overlap', text).ok).toBe(false);
-    for (const name of fields) check(name, text);
-  });
+  ];
+  it.each(hostile.map((text) => [text.slice(0, 50), text] as const))(
+    'is refused: %s',
+    (_name, text) => {
+      expect(readEntry('overlap', text).ok).toBe(false);
+      for (const name of fields) check(name, text);
+    },
+  );
 
   it('is parsed in steps that grow as the text does', () => {
     /** Like text to the parser, which counts how often it looks. */
