@@ -53,7 +53,7 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
       <Show when={props.unit}>{(unit) => <span class="unit">{unit()}</span>}</Show>
       <Show when={understood()}>
         {(words) => (
-          <span class="loose-read" id={`${id}-read`} role="status">
+          <span class="understood" id={`${id}-read`} role="status">
             {words()}
           </span>
         )}
