@@ -87,8 +87,10 @@ export const toDisplay = (name: QuantityName, value: number): string =>
 export const fromDisplay = (name: QuantityName, text: string): Entry =>
   readNumber(text, displayUnit(name).shift);
 
+type Refusal = Extract<Entry, { ok: false }>;
+
 /** The same entry where its value lies in the range of its quantity. */
-export function withinRange(name: QuantityName, entry: Entry): Entry {
+export function withinRange<E extends Entry>(name: QuantityName, entry: E): E | Refusal {
   const { min, max } = quantities[name];
   if (!entry.ok || (entry.value >= min && entry.value <= max)) return entry;
   const ends = [min, max].map((end) => inDisplayUnit(name, end));

@@ -1,7 +1,8 @@
 /** A number of a question, its name read out but not seen: what stands beside it says what it is. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
+import { type FieldEntry, readBox } from '../../shared/expression-entry.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
-import { readQuantity } from '../../shared/quantity-entry.ts';
+import { toDisplay } from '../../shared/units.ts';
 
 export interface NumberBoxProps {
   readonly name: string;
@@ -15,10 +16,22 @@ export interface NumberBoxProps {
 
 export function NumberBox(props: NumberBoxProps): JSX.Element {
   const id = createUniqueId();
+  const read = (): FieldEntry => readBox(props.text, props.quantity);
   const wrong = (): string | null => {
-    const entry = readQuantity(props.text, props.quantity);
+    const entry = read();
     if (!entry.ok) return entry.message;
     return props.whole && !Number.isInteger(entry.value) ? 'A whole number is needed here.' : null;
+  };
+  const understood = (): string | undefined => {
+    const entry = read();
+    return entry.ok && wrong() === null ? entry.understood : undefined;
+  };
+  /** Left, it shows the plain figure. */
+  const leave = (): void => {
+    const entry = read();
+    if (entry.ok && understood() !== undefined) {
+      props.onText(toDisplay(props.quantity, entry.value));
+    }
   };
   return (
     <span class="number-box">
@@ -31,10 +44,20 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
         aria-label={props.name}
         value={props.text}
         aria-invalid={wrong() === null ? undefined : 'true'}
-        aria-describedby={wrong() === null ? undefined : `${id}-error`}
+        aria-describedby={
+          wrong() !== null ? `${id}-error` : understood() ? `${id}-read` : undefined
+        }
         onInput={(event) => props.onText(event.currentTarget.value)}
+        onBlur={leave}
       />
       <Show when={props.unit}>{(unit) => <span class="unit">{unit()}</span>}</Show>
+      <Show when={understood()}>
+        {(words) => (
+          <span class="understood" id={`${id}-read`} role="status">
+            {words()}
+          </span>
+        )}
+      </Show>
       <Show when={wrong()}>
         {(words) => (
           <span class="loose-error" id={`${id}-error`}>
@@ -48,7 +71,7 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
 
 /** The number, or undefined where it is none or out of its range. */
 export const boxValue = (text: string, quantity: QuantityName): number | undefined => {
-  const entry = readQuantity(text, quantity);
+  const entry = readBox(text, quantity);
   return entry.ok ? entry.value : undefined;
 };
 

@@ -1,7 +1,8 @@
 /** A number that belongs to a question, not to the document; empty leaves it to the program. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
+import { readBox } from '../../shared/expression-entry.ts';
 import { type QuantityName, quantities } from '../../shared/quantities.ts';
-import { readQuantity } from '../../shared/quantity-entry.ts';
+import { toDisplay } from '../../shared/units.ts';
 import { sentence } from '../../shared/words.ts';
 
 export interface LooseNumberProps {
@@ -13,20 +14,35 @@ export interface LooseNumberProps {
   readonly quantity: QuantityName;
 }
 
-export type Loose = { readonly value: number | undefined } | { readonly wrong: string };
+export type Loose =
+  | { readonly value: number | undefined; readonly understood?: string }
+  | { readonly wrong: string };
 
 /** Reads such a field: no number, a number in the range of its quantity, or what is wrong. */
 export function readLoose(text: string, quantity: QuantityName): Loose {
   if (text.trim() === '') return { value: undefined };
-  const entry = readQuantity(text, quantity);
-  return entry.ok ? { value: entry.value } : { wrong: entry.message };
+  const entry = readBox(text, quantity);
+  if (!entry.ok) return { wrong: entry.message };
+  const { ok: _, ...read } = entry;
+  return read;
 }
 
 export function LooseNumber(props: LooseNumberProps): JSX.Element {
   const id = createUniqueId();
+  const read = (): Loose => readLoose(props.text, props.quantity);
   const wrong = (): string | null => {
-    const read = readLoose(props.text, props.quantity);
-    return 'wrong' in read ? read.wrong : null;
+    const found = read();
+    return 'wrong' in found ? found.wrong : null;
+  };
+  const understood = (): string | undefined => {
+    const found = read();
+    return 'wrong' in found ? undefined : found.understood;
+  };
+  /** Left, it shows the plain figure. */
+  const leave = (): void => {
+    const found = read();
+    if ('wrong' in found || found.value === undefined || found.understood === undefined) return;
+    props.onText(toDisplay(props.quantity, found.value));
   };
   const unit = (): string => (quantities[props.quantity].unit === 'mm' ? 'mm' : '');
   return (
@@ -42,10 +58,20 @@ export function LooseNumber(props: LooseNumberProps): JSX.Element {
         placeholder={props.placeholder}
         value={props.text}
         aria-invalid={wrong() === null ? undefined : 'true'}
-        aria-describedby={wrong() === null ? undefined : `${id}-error`}
+        aria-describedby={
+          wrong() !== null ? `${id}-error` : understood() ? `${id}-read` : undefined
+        }
         onInput={(event) => props.onText(event.currentTarget.value)}
+        onBlur={leave}
       />
       <span class="unit">{unit()}</span>
+      <Show when={understood()}>
+        {(words) => (
+          <span class="loose-read" id={`${id}-read`} role="status">
+            {words()}
+          </span>
+        )}
+      </Show>
       <Show when={wrong()}>
         {(words) => (
           <span class="loose-error" id={`${id}-error`}>

@@ -1,7 +1,8 @@
 /** One number of the document. One that may be left out is taken away by emptying its field. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
+import { readEntry } from '../../shared/expression-entry.ts';
 import { quantities } from '../../shared/quantities.ts';
-import { displayUnit, fromDisplay, toDisplay, withinRange } from '../../shared/units.ts';
+import { displayUnit, toDisplay, withinRange } from '../../shared/units.ts';
 import { sentence } from '../../shared/words.ts';
 import { valueAt } from '../state/project.ts';
 import { createEntry, type FieldSource } from './entry.ts';
@@ -19,7 +20,7 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
   const { quantity, optional, within } = props.input;
   const stored = (): number | undefined =>
     valueAt(props.project.document(), props.input.path) as number | undefined;
-  const { text, message, typed, leave, key } = createEntry(props, {
+  const { text, message, understood, typed, leave, key } = createEntry(props, {
     path: props.input.path,
     stored,
     shown: () => {
@@ -30,9 +31,13 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
       optional && written.trim() === ''
         ? { ok: true, value: undefined }
         : within
-          ? withinRange(quantity, fromDisplay(quantity, written))
-          : fromDisplay(quantity, written),
+          ? withinRange(quantity, readEntry(quantity, written))
+          : readEntry(quantity, written),
   });
+  const describedBy = (): string => {
+    const note = message() !== undefined ? `${id()}-error ` : understood() ? `${id()}-read ` : '';
+    return `${note}${id()}-unit`;
+  };
   const unit = (): string => displayUnit(props.input.quantity).symbol;
 
   return (
@@ -48,7 +53,7 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
         placeholder={props.input.optional ? (props.input.empty ?? 'not set') : undefined}
         aria-label={props.input.name}
         aria-invalid={message() === undefined ? undefined : 'true'}
-        aria-describedby={message() === undefined ? `${id()}-unit` : `${id()}-error ${id()}-unit`}
+        aria-describedby={describedBy()}
         value={text()}
         onInput={(event) => typed(event.currentTarget.value)}
         onBlur={leave}
@@ -60,7 +65,15 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
       <Show when={message()}>
         {(words) => (
           <p class="callout" id={`${id()}-error`}>
+            <Show when={understood()}>{(read) => <>{read()}. </>}</Show>
             {sentence(words())}
+          </p>
+        )}
+      </Show>
+      <Show when={message() === undefined && understood()}>
+        {(read) => (
+          <p class="understood" id={`${id()}-read`} role="status">
+            {read()}
           </p>
         )}
       </Show>

@@ -21,7 +21,12 @@ export interface FieldSource {
 }
 
 export type Reading<T> =
-  | { readonly ok: true; readonly value: T }
+  | {
+      readonly ok: true;
+      readonly value: T;
+      /** How it was read, where the text does not show it by itself. */
+      readonly understood?: string;
+    }
   | { readonly ok: false; readonly message: string };
 
 export interface EntryOptions<T> {
@@ -36,6 +41,8 @@ export interface TextEntry {
   readonly text: Accessor<string>;
   /** What is wrong with the field; undefined when nothing is. */
   readonly message: Accessor<string | undefined>;
+  /** While it is typed, how it is read where that is not plain to see. */
+  readonly understood: Accessor<string | undefined>;
   typed(text: string): void;
   leave(): void;
   /** Escape takes back what was typed, Enter is done with it. */
@@ -49,12 +56,14 @@ export function createEntry<T>(
   const path = pathText(place);
   const field = `${path} ${createUniqueId()}`;
   const [text, setText] = createSignal(shown());
+  const [understood, setUnderstood] = createSignal<string>();
   issues.mount(path);
   onCleanup(() => issues.unmount(path, field));
 
   let typing = false;
   const showStored = (): void => {
     issues.setTyped(field, null);
+    setUnderstood(undefined);
     setText(shown());
   };
   // Changed from elsewhere, by the drag for one: what was typed no longer says what is stored.
@@ -73,12 +82,14 @@ export function createEntry<T>(
   return {
     text,
     message: () => issues.at(path, field),
+    understood,
     typed(next) {
       setText(next);
       const reading = read(next);
       // Together: between the two the old value would be asked about once more.
       batch(() => {
         issues.setTyped(field, reading.ok ? null : reading.message);
+        setUnderstood(reading.ok ? reading.understood : undefined);
         if (!reading.ok || reading.value === stored()) return;
         typing = true;
         project.edit(place, reading.value);
