@@ -1,11 +1,18 @@
 /** The answers of `basis` and `correlate`. */
-import { becauseWords, methodWords, testWords } from '../shared/coupon-words.ts';
+import {
+  amount,
+  becauseWords,
+  comparedFigure,
+  methodWords,
+  testWords,
+} from '../shared/coupon-words.ts';
 import type {
   BasisLine,
   Correlation,
   CouponSetReport,
   CouponStatistics,
   CouponsReport,
+  StatisticsDecision,
 } from '../shared/reports-coupons.ts';
 import { restsOn } from '../shared/rests-on.ts';
 import { environment } from '../shared/words.ts';
@@ -56,6 +63,9 @@ function summary({ all, batches }: CouponStatistics, width: number): string {
   return table(columns, [...rows, row('all', all)], width);
 }
 
+const compared = (one: StatisticsDecision, value: number): string =>
+  comparedFigure(one, value, figure);
+
 function decisions({ decisions: list, batches }: CouponStatistics, width: number): string {
   const columns: readonly Column[] = [
     { title: 'Decision' },
@@ -67,12 +77,18 @@ function decisions({ decisions: list, batches }: CouponStatistics, width: number
     columns,
     list.map((one) => [
       { text: testWords(one, batches) },
-      { text: one.statistic === null ? '' : `${one.measure} ${figure(one.statistic)}` },
-      { text: figure(one.critical) },
+      { text: one.statistic === null ? '' : `${one.measure} ${compared(one, one.statistic)}` },
+      { text: one.critical === null ? '' : compared(one, one.critical) },
       { text: one.says },
     ]),
     width,
   );
+}
+
+/** Why a method gives no value; of which, where it gives the other. */
+function whyNot(a: BasisLine, b: BasisLine): string {
+  if (b.value === null) return `${a.value === null ? '' : 'B: '}${becauseWords(b)}`;
+  return a.value === null ? `A: ${becauseWords(a)}` : '';
 }
 
 function values({ basis, chosen }: CouponStatistics, width: number): string {
@@ -91,19 +107,24 @@ function values({ basis, chosen }: CouponStatistics, width: number): string {
     methods.map((method) => {
       const [b, a] = [of(method, 'B'), of(method, 'A')];
       const isChosen = (kind: 'A' | 'B'): boolean => chosen[kind]?.method === method;
-      const why =
-        b.value === null ? becauseWords(b) : a.value === null ? `A: ${becauseWords(a)}` : '';
       return [
         { text: isChosen('B') || isChosen('A') ? '>' : '' },
         { text: methodWords[method] },
         { text: `${figure(b.value)}${isChosen('B') ? ' *' : ''}` },
         { text: `${figure(a.value)}${isChosen('A') ? ' *' : ''}` },
-        { text: why },
+        { text: whyNot(a, b) },
       ];
     }),
     width,
   );
 }
+
+/** What is short of a class, and nothing of what is not. */
+const short = ({ batchesShort, resultsShort }: CouponStatistics['sampling'][number]): string =>
+  [
+    ...(batchesShort > 0 ? [amount(batchesShort, 'batches')] : []),
+    ...(resultsShort > 0 ? [amount(resultsShort, 'results')] : []),
+  ].join(' and ');
 
 function sampling({ sampling: list }: CouponStatistics, width: number): string {
   const met = list.filter((one) => one.met).map(({ name }) => name);
@@ -112,7 +133,7 @@ function sampling({ sampling: list }: CouponStatistics, width: number): string {
     met.length > 0
       ? `Tested enough for the usual classes ${met.join(', ')} (from memory).`
       : next
-        ? `Short of the usual class B18 (3 batches, 18 results; from memory) by ${next.batchesShort} batches and ${next.resultsShort} results.`
+        ? `Short of the usual class B18 (3 batches, 18 results; from memory) by ${short(next)}.`
         : '';
   return text === '' ? '' : paragraph(text, width);
 }

@@ -1,4 +1,5 @@
 /** Coupons under cycles, as `basis` tells them. */
+import { fewFailures } from '../shared/life-words.ts';
 import type { LifeSetReport } from '../shared/reports-coupons.ts';
 import { environment } from '../shared/words.ts';
 import { significant } from './figures.ts';
@@ -23,7 +24,7 @@ export function lifeText(set: LifeSetReport, width: number): string {
   const every = Math.max(1, Math.floor((curve.length - 1) / 4));
   const rows = curve.filter((_, i) => i % every === 0);
   const line = bound
-    ? `S-N line below the 90 % bound: share = ${significant(bound.coefficient)}·n^−${significant(bound.exponent)}. Nothing is changed by it; put it in as the adhesive's S-N line if these coupons stand for your joints.`
+    ? `S-N line below the 90 % bound: share = ${bound.coefficient.toPrecision(4)}·n^−${bound.exponent.toPrecision(4)}. Nothing is changed by it; put it in as the adhesive's S-N line if these coupons stand for your joints.`
     : 'Lives do not fall as stress rises: there is no S-N line in these results.';
   const carried = goodman.map(
     ({ ratio: to, factor }) => `${significant(factor)} at ratio ${String(to).replace('-', '−')}`,
@@ -34,6 +35,7 @@ export function lifeText(set: LifeSetReport, width: number): string {
       `${some(failures, 'failure')}, ${some(runOuts, 'run-out')}, longest ${cycles(longest)} cycles; scatter of log N ${significant(deviation)}; bound with 95 % confidence.`,
       width,
     ),
+    paragraph(fewFailures(fit), width),
     table(
       columns,
       rows.map(({ share, median, bound: allowed }) => [
@@ -44,7 +46,7 @@ export function lifeText(set: LifeSetReport, width: number): string {
       width,
     ),
     paragraph(line, width),
-    carried.length === 0
+    !bound || carried.length === 0
       ? ''
       : paragraph(
           `By Goodman's line, an approximation made for metals, the highest load tested goes with ${carried.join(', ')} of it: test at the ratio of service.`,

@@ -3,6 +3,15 @@
  * files of comma-separated values, one line for each coupon. A row is read by the same rules wherever it
  * comes from.
  */
+import {
+  type Block,
+  isHeadOfNumbers,
+  isProse,
+  type PasteRead,
+  readCouponBlock,
+  readUnmarked,
+  unguarded,
+} from './coupon-paste.ts';
 import { readCsv, writeCsv } from './csv.ts';
 
 /** A row as it is typed; nothing is left out, what is empty is empty. */
@@ -38,13 +47,13 @@ export type SheetRead<Result> =
   | { readonly ok: true; readonly results: readonly Result[] }
   | { readonly ok: false; readonly errors: readonly LineError[] };
 
-export type Block = readonly (readonly string[])[];
-
 export interface SheetRules<Column extends string, Result extends Numbered> {
   /** In the order of the file; `coupon` and `batch` among them. */
   readonly columns: readonly Column[];
   /** Those that a file must have. */
   readonly needed: readonly Column[];
+  /** Of which column the load is and in what unit: said where a head has a name that is not known. */
+  readonly load: string;
   /** What a row that is begun by hand has until something else is typed. */
   readonly usual?: Partial<Readonly<Record<Column, string>>>;
   /** One coupon from its row; every cell that is wrong is told. */
@@ -62,8 +71,10 @@ export interface Sheet<Column extends string, Result extends Numbered> {
   rowOf(result: Result): SheetRow<Column>;
   /** `Load (N)`, `load n` and `load_n` are the same; a per cent sign is `pct`. */
   columnOf(head: string): Column | undefined;
-  /** True of a block whose first row names its columns: it is read as a file is. */
+  /** True of a block whose first row names columns, known here or not: it is read as a file is. */
   hasHead(block: Block): boolean;
+  /** What is pasted into this column of the grid: a file, cells, or nothing that has one reading. */
+  readPaste(text: string, column: Column | undefined): PasteRead;
   readCsv(text: string): SheetRead<Result>;
   /** The same file back. */
   writeCsv(results: readonly Result[]): string;
@@ -77,23 +88,13 @@ const MOST_ERRORS = 20;
 
 export const couponKey = ({ coupon, batch }: Numbered): string => JSON.stringify([batch, coupon]);
 
-/** What stands before a text that a spreadsheet would take for a formula, or we for a comment. */
-const unguarded = (text: string): string => text.replace(/^'(?=[=+\-@\t\r#])/, '');
+/** A text that we would take for a comment. */
 const guarded = (text: string): string => (text.startsWith('#') ? `'${text}` : text);
-
-/** Cells as they were pasted, rows first; columns parted by tabs, else by semicolons. */
-export function readCouponBlock(text: string): Block {
-  const lines = text.replace(/\r\n?/g, '\n').replace(/\n+$/, '').split('\n');
-  const mark = text.includes('\t') ? '\t' : text.includes(';') ? ';' : null;
-  return lines.map((line) =>
-    (mark === null ? [line] : line.split(mark)).map((cell) => unguarded(cell.trim())),
-  );
-}
 
 export function makeSheet<Column extends string, Result extends Numbered>(
   rules: SheetRules<Column, Result>,
 ): Sheet<Column, Result> {
-  const { columns, needed, usual = {} } = rules;
+  const { columns, needed, load, usual = {} } = rules;
   type Row = SheetRow<Column>;
   const emptyRow = Object.fromEntries(columns.map((column) => [column, ''])) as unknown as Row;
   const isEmptyRow = (row: Row): boolean => columns.every((column) => row[column].trim() === '');
@@ -112,9 +113,10 @@ export function makeSheet<Column extends string, Result extends Numbered>(
   /** The head of a file; what is wrong with it as one message. */
   function readHead(cells: readonly string[]): (Column | undefined)[] | string {
     const order = cells.map(columnOf);
-    const unknown = cells.findIndex((cell, i) => cell !== '' && order[i] === undefined);
-    if (unknown >= 0) {
-      return `there is no column “${cells[unknown]}”: the columns are ${columns.join(', ')}`;
+    const unknown = cells.filter((cell, i) => cell !== '' && order[i] === undefined);
+    if (unknown.length > 0) {
+      const names = unknown.map((cell) => `“${cell}”`).join(' or ');
+      return `there is no column ${names}: the columns are ${columns.join(', ')}; ${load}`;
     }
     const twice = order.find((column, i) => column !== undefined && order.indexOf(column) < i);
     if (twice) return `the column ${twice} stands twice`;
@@ -178,6 +180,12 @@ export function makeSheet<Column extends string, Result extends Numbered>(
   const rowsCsv = (rows: readonly Row[]): string =>
     writeCsv([columns, ...rows.map((row) => columns.map((column) => guarded(row[column])))]);
 
+  function hasHead(block: Block): boolean {
+    const named = (block[0] ?? []).filter((cell) => cell !== '');
+    const isKnown = named.length > 1 && named.every((cell) => columnOf(cell) !== undefined);
+    return isKnown || isHeadOfNumbers(block);
+  }
+
   return {
     columns,
     emptyRow,
@@ -186,9 +194,16 @@ export function makeSheet<Column extends string, Result extends Numbered>(
     readRow: rules.read,
     rowOf: rules.write,
     columnOf,
-    hasHead([first = []]) {
-      const named = first.filter((cell) => cell !== '');
-      return named.length > 1 && named.every((cell) => columnOf(cell) !== undefined);
+    hasHead,
+    readPaste(text, column) {
+      const block = readCouponBlock(text);
+      if (hasHead(block)) return { kind: 'file' };
+      const isMarked = /[\t;]/.test(text);
+      if (isMarked || !text.includes(',')) return { kind: 'cells', block };
+      const read = readUnmarked(text);
+      if (hasHead(read.byComma)) return { kind: 'file' };
+      // Commas in what is said of a coupon are only commas.
+      return isProse(column) ? { kind: 'cells', block } : read.read;
     },
     readCsv: readAll,
     writeCsv: (results) => rowsCsv(results.map(rules.write)),

@@ -95,6 +95,7 @@ const write = (result: CouponResult): SheetRow<CouponColumn> => ({
 export const couponSheet = makeSheet<CouponColumn, CouponResult>({
   columns: couponColumns,
   needed: ['coupon', 'load_n'],
+  load: 'the load is load_n, in N',
   read,
   write,
 });

@@ -46,14 +46,26 @@ export function testWords(
 export const batchWords = (name: string): string =>
   name === '' ? 'no batch named' : `batch ${name}`;
 
+/** Counts are whole; what is next to nothing is said to be less, never 0. */
+export function comparedFigure(
+  { measure }: Pick<StatisticsDecision, 'measure'>,
+  value: number,
+  figured: (value: number) => string,
+): string {
+  if (measure === 'results' || measure === 'batches') return String(value);
+  return Math.abs(value) < 0.001 ? '< 0.001' : figured(value);
+}
+
 /** Statistic and critical value as they are compared; empty where nothing was computed. */
-export function comparedWords({ measure, statistic, critical, level }: StatisticsDecision): string {
+export function comparedWords(decision: StatisticsDecision): string {
+  const { measure, statistic, critical, level } = decision;
   if (statistic === null || critical === null) return '';
   if (measure === 'results' || measure === 'batches') {
-    return `${statistic} ${measure}; ${critical} asked`;
+    return `${amount(statistic, measure)}; ${critical} asked`;
   }
   const at = level === null || measure === 'OSL' ? '' : `, at ${figurePercent(level)}`;
-  return `${measure} ${statistic.toFixed(3)}; critical ${critical.toFixed(3)}${at}`;
+  const text = (value: number): string => comparedFigure(decision, value, (one) => one.toFixed(3));
+  return `${measure} ${text(statistic)}; critical ${text(critical)}${at}`;
 }
 
 const figurePercent = (share: number): string => `${Number((100 * share).toFixed(2))} %`;
@@ -64,7 +76,7 @@ export const outcomeWords: Readonly<Record<StatisticsDecision['outcome'], string
   'not-applicable': 'not tested',
 };
 
-const amount = (n: number, what: string): string =>
+export const amount = (n: number, what: string): string =>
   `${n} ${n === 1 ? what.replace(/s$/, '').replace(/che$/, 'ch') : what}`;
 
 /** Why a method gives no value, and what number would do. */

@@ -55,6 +55,7 @@ const write = ({ coupon, batch, peak, cycles, runOut, note }: LifeResult) => ({
 export const lifeSheet = makeSheet<LifeColumn, LifeResult>({
   columns: lifeColumns,
   needed: ['coupon', 'peak_n', 'cycles', 'run_out'],
+  load: 'the highest load of a cycle is peak_n, in N',
   usual: { run_out: 'no' },
   read,
   write,

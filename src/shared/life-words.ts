@@ -13,7 +13,7 @@ export const shareText = (share: number): string => share.toPrecision(3);
 
 export const ratioText = (ratio: number): string => String(ratio).replace('-', '−');
 
-const tidy = (value: number): string => String(Number(value.toPrecision(3)));
+const tidy = (value: number): string => String(Number(value.toPrecision(4)));
 
 /** `share = 1.71·n^−0.12`. */
 export const lineText = ({ coefficient, exponent }: PowerLine): string =>
@@ -91,4 +91,13 @@ export function lifeAlt({ lines, fit }: LifeSetReport): string {
   const ends = (key: 'median' | 'bound'): string =>
     `${cyclesText(first[key])} cycles at ${shareText(first.share)} to ${cyclesText(last[key])} at ${shareText(last.share)}`;
   return `${told} The median goes from ${ends('median')}, the bound from ${ends('bound')}.`;
+}
+
+/** Fewer failures than five hardly hold a line of lives. */
+const NEXT_OF_FEW: Readonly<Record<number, string>> = { 3: 'a fourth', 4: 'a fifth' };
+
+/** What is to be said of a line from few failures; empty where they are enough. */
+export function fewFailures({ failures }: Pick<LifeFit, 'failures'>): string {
+  const next = NEXT_OF_FEW[failures];
+  return next ? `From ${failures} failures: the bound is wide and ${next} can move it far.` : '';
 }

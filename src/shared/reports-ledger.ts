@@ -77,7 +77,7 @@ export interface LedgerGap {
   readonly strength: LedgerStrength | null;
   /** True beyond the table of strength against gap: its nearest row is used. */
   readonly outsideTable: boolean;
-  /** True where a strength of own coupons is used at another gap than theirs. */
+  /** True where a strength of own coupons is used at another gap than theirs, where none that count were tested. */
   readonly otherGap: boolean;
   /** Ids of the joints that have a bond of this gap in this environment, in one gap state or more. */
   readonly joints: readonly string[];

@@ -70,6 +70,26 @@ describe('basis', () => {
     );
   });
 
+  it('tells counts as whole numbers, and what is next to nothing as less', async () => {
+    // Two results far above twenty that are alike in pairs: nothing fits.
+    const odd = [...Array.from({ length: 20 }, (_, i) => 100 + (i % 2) / 10), 400, 420];
+    const { out } = await run(project(set('odd', [odd])), 'basis');
+    expect(out).toMatch(/^Does a Weibull distribution fit\? +OSL < 0\.001 +0\.0500/m);
+    expect(out).toMatch(/^Without a distribution +results 22 +29 +B: fewer than 29/m);
+    expect(out).toMatch(/Leave them out only [\s\S]* here they stay in\./);
+    expect(out).not.toMatch(/ 0 /);
+    const two = await run(project(set('two', [EIGHTEEN.slice(0, 9), EIGHTEEN.slice(9)])), 'basis');
+    expect(two.out).toContain('results; from memory) by 1 batch.');
+  });
+
+  it('says which of the two values a method does not give', async () => {
+    const many = Array.from({ length: 35 }, (_, i) => 100 + i + (i % 7) / 3);
+    const { out } = await run(project(set('many', [many])), 'basis');
+    expect(out.replaceAll(/\s+/g, ' ')).toMatch(
+      /\(Hanson and Koopmans\) \d+\.?\d* B: up to 28 results; use the rank/,
+    );
+  });
+
   it('prints as JSON what the app is answered', async () => {
     const document = project(set('a', [EIGHTEEN]), set('b', ETW2));
     const { code, out } = await run(document, 'basis', '--set', 'a', '--json');
@@ -93,44 +113,59 @@ describe('basis', () => {
 });
 
 describe('lives', () => {
-  it('are told with their bound and what it would be as an S-N line', async () => {
-    const results = [
-      [8400, 2679],
-      [8400, 6038],
-      [6300, 43212],
-      [6300, 139700],
-      [4200, 2005368],
-      [4200, 5000000],
-    ].map(([peak, cycles], i) => ({
+  const told = async (list: readonly (readonly [number, number])[], runOut = -1) => {
+    const results = list.map(([peak, cycles], i) => ({
       coupon: String(i),
       batch: 'a',
-      peak: peak!,
-      cycles: cycles!,
-      runOut: i === 5,
+      peak,
+      cycles,
+      runOut: i === runOut,
     }));
     const { results: _, ...head } = set('hum', []);
-    const document = project();
-    const { code, out } = await run(
-      {
-        ...document,
-        coupons: {
-          ...document.coupons!,
-          life: [{ ...head, temperature: 23, moisture: 'dry', ratio: 0.1, results }],
-        },
-      },
-      'basis',
-    );
+    const { coupons, ...rest } = project();
+    const life = [{ ...head, temperature: 23, moisture: 'dry' as const, ratio: 0.1, results }];
+    const { code, out } = await run({ ...rest, coupons: { ...coupons!, life } }, 'basis');
+    return { code, out, words: out.replaceAll(/\s+/g, ' ') };
+  };
+  const six: readonly [number, number][] = [
+    [8400, 2679],
+    [8400, 6038],
+    [6300, 43212],
+    [6300, 139700],
+    [4200, 2005368],
+    [4200, 5000000],
+  ];
+
+  it('are told with their bound and what it would be as an S-N line', async () => {
+    const { code, out, words } = await told(six, 5);
     expect(code).toBe(0);
     expect(out).toMatch(/^Set hum: Double lap shear, .*, load ratio 0\.1$/m);
     expect(out).toMatch(
       /^5 failures, 1 run-out, longest 5\.0·10\^6 cycles; scatter of log N 0\.\d+/m,
     );
-    expect(out).toMatch(
-      /S-N line below the 90 % bound: share = \d\.\d+·n\^−0\.\d+\. Nothing is changed/,
+    expect(words).toMatch(
+      /S-N line below the 90 % bound: share = (0\.\d{4}|\d\.\d{3})·n\^−0\.\d{4,5}\. Nothing is changed/,
     );
-    expect(out.replaceAll(/\s+/g, ' ')).toMatch(
-      /at ratio −1, 0\.\d+ at ratio 0 of it: test at the ratio/,
+    expect(words).toMatch(/at ratio −1, 0\.\d+ at ratio 0 of it: test at the ratio/);
+    expect(words).not.toContain('can move it far');
+  });
+
+  it('of few failures say so', async () => {
+    const from = async (n: number) => (await told(six.slice(0, n))).words;
+    expect(await from(3)).toContain(
+      'From 3 failures: the bound is wide and a fourth can move it far.',
     );
+    expect(await from(4)).toContain('From 4 failures: the bound is wide and a fifth can');
+    expect(await from(5)).not.toContain('can move it far');
+  });
+
+  it('are not carried over where they rise with stress or have no line', async () => {
+    const rising = six.map(([peak], i): [number, number] => [peak, six[5 - i]![1]]);
+    const up = await told(rising);
+    expect(up.words).toContain('Lives do not fall as stress rises');
+    expect(up.words).not.toContain('Goodman');
+    const none = await told(six.slice(0, 2));
+    expect(none.words).not.toContain('Goodman');
   });
 });
 

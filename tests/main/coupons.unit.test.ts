@@ -71,6 +71,31 @@ describe('what is expected of a coupon', () => {
     expect(thin.flags.map(({ code }) => code)).toEqual(['small-single-lap', 'sizes-from-memory']);
   });
 
+  it('is flagged where its gap is not among those that are usual', async () => {
+    const said = async (gap: number, ...results: CouponResult[]) => {
+      const { flags } = await report(standard('d3528'), results, { gap });
+      return flags.find(({ code }) => code === 'unusual-gap')?.message;
+    };
+    expect(await said(0.6)).toBe(
+      'The gap of the set is 0.6 mm: shear properties are usually measured between 0.05 and 0.5 mm (common practice, no source). Look whether it is a slip.',
+    );
+    expect(await said(0.04)).toMatch(/^The gap of the set is 0\.04 mm:/);
+    expect(await said(0.05)).toBeUndefined();
+    expect(await said(0.5)).toBeUndefined();
+    expect(await said(0.2, result(9000), result(9000, { coupon: '2', gap: 2 }))).toMatch(
+      /^The gap of 1 coupon is not between 0\.05 and 0\.5 mm:/,
+    );
+  });
+
+  it('says of one coupon what it says of several', async () => {
+    const { flags } = await report(standard('d3528'), [
+      result(9000, { modes: { cohesive: 80, adhesion: 20 } }),
+    ]);
+    expect(flags.find(({ code }) => code === 'surface-partly')?.message).toBe(
+      '1 coupon that counts came partly off a surface.',
+    );
+  });
+
   it('is the load at which the joint so drawn has no margin', async () => {
     const document = await curlew();
     const tip = document.joints.find(({ id }) => id === 'boom-tip')!;

@@ -214,6 +214,21 @@ describe('the ledger of a project with allowables', () => {
     expect(between.source).toBe(between.allowables[0]!.taken.setName);
   });
 
+  it('says of no gap that it was not tested where a set has results that count', async () => {
+    const document = await taken();
+    const other = couponSet('other', 150, { gap: 0.28 });
+    const tested = withSets(document, ...document.coupons!.sets, other);
+    const hotOf = async (one: Project) => at(await adhesiveOf(one), 60, 'wet');
+    expect(atGap(await hotOf(document), 0.28).otherGap).toBe(true);
+    expect(atGap(await hotOf(tested), 0.28).otherGap).toBe(false);
+    expect(atGap(await hotOf(tested), 0.2).otherGap).toBe(false);
+    // Elsewhere than there, and with nothing that counts, it was not.
+    expect(atGap(at(await adhesiveOf(tested), 23, 'dry'), 0.28).otherGap).toBe(true);
+    const apart = { ...other, results: other.results.map((one) => ({ ...one, apart: 'slipped' })) };
+    const none = withSets(document, ...document.coupons!.sets, apart);
+    expect(atGap(await hotOf(none), 0.28).otherGap).toBe(true);
+  });
+
   it.each<[LedgerEnvironment['allowables'][number]['set'], string, (document: Project) => void]>([
     [
       'as-taken',

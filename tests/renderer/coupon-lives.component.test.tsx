@@ -294,6 +294,21 @@ describe('what comes of lives', () => {
     ).toMatch(/^0\.\d\d\d$/);
   });
 
+  it('is told with its doubt where the failures are few', async () => {
+    await open(withLives(someLives().slice(0, 4)));
+    await waitFor(() =>
+      expect(page()).toContain('From 4 failures: the bound is wide and a fifth can move it far.'),
+    );
+  });
+
+  it('is not carried over to other ratios where lives rise with stress', async () => {
+    const lives = someLives();
+    const cycles = lives.map((one) => one.cycles).reverse();
+    await open(withLives(lives.map((one, i) => ({ ...one, cycles: cycles[i]! }))));
+    await waitFor(() => expect(page()).toContain('scatter of log N'));
+    expect(page()).not.toContain('Other load ratios');
+  });
+
   it('is why there is no line, and nothing to take', async () => {
     await open(withLives(someLives().slice(0, 2)));
     await screen.findByText(/^No S-N line\. A life line takes 3 failures or more; there are 2\./);

@@ -271,6 +271,28 @@ describe('results', () => {
     await waitFor(() => expect(results().map(({ coupon }) => coupon)).toEqual(['2', '1']));
   });
 
+  it('are pasted by commas under our own head, and never under names that are not known', async () => {
+    await open(projectWith([]));
+    view('Results');
+    paste(cell('row 1', 'coupon'), 'Nr\tkN\n1\t12.5\n2\t13\n');
+    expect(page()).toContain(
+      'There is no column “Nr” or “kN”: the columns are coupon, batch, load_n',
+    );
+    expect(page()).toContain('the load is load_n, in N');
+    paste(cell('row 1', 'load, N'), 'load_kN\n12.5\n13\n');
+    expect(page()).toContain('There is no column “load_kN”');
+    paste(cell('row 1', 'coupon'), '1,A,12500,100');
+    expect(page()).toContain('Line 1: A comma in it may part two cells');
+    expect(page()).toContain('Nothing was taken in.');
+    expect(cell('row 1', 'coupon').value).toBe('');
+    paste(cell('row 1', 'coupon'), 'coupon,batch,load_n,cohesive_pct\n1,A,12500,100\n');
+    await waitFor(() =>
+      expect(results()).toEqual([
+        { coupon: '1', batch: 'A', load: 12500, modes: { cohesive: 100 } },
+      ]),
+    );
+  });
+
   it('are pasted, and write over nothing unasked', async () => {
     await open(projectWith([{ coupon: '1', batch: 'A', load: 4100 }]));
     view('Results');

@@ -1,7 +1,7 @@
 /** Coupon results as text: by row, by block, by file. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readCouponBlock } from '../../src/shared/coupon-sheet.ts';
+import { isOneCell, readCouponBlock } from '../../src/shared/coupon-paste.ts';
 import { couponSheet } from '../../src/shared/coupon-text.ts';
 import { readCsv } from '../../src/shared/csv.ts';
 import type { CouponResult } from '../../src/shared/project-coupons.ts';
@@ -12,6 +12,7 @@ const {
   emptyRow,
   hasHead,
   readCsv: readCouponsCsv,
+  readPaste,
   readRow: readCouponRow,
   rowOf: couponRow,
   writeCsv: writeCouponsCsv,
@@ -183,6 +184,64 @@ describe('a pasted block', () => {
     expect(hasHead(readCouponBlock('Coupon\tLoad, N\n1\t4000'))).toBe(true);
     expect(hasHead(readCouponBlock('1\t4000'))).toBe(false);
     expect(couponColumn('Adhesion %')).toBe('adhesion_pct');
+  });
+
+  it('parted by commas under our own head is read as the file is', () => {
+    const text = 'coupon,batch,load_n,cohesive_pct\n1,A,12500,100\n';
+    expect(readPaste(text, 'coupon')).toEqual({ kind: 'file' });
+    expect(readCouponsCsv(text)).toMatchObject({ ok: true, results: [{ load: 12500 }] });
+    expect(isOneCell(text, 'coupon')).toBe(false);
+  });
+
+  it('parted by commas alone is cells where it has no other reading', () => {
+    expect(readPaste('1,A,12500.5\n2,A,13000', 'coupon')).toEqual({
+      kind: 'cells',
+      block: [
+        ['1', 'A', '12500.5'],
+        ['2', 'A', '13000'],
+      ],
+    });
+    expect(readPaste('1, 12500\n2, 13000', 'batch')).toMatchObject({ kind: 'cells' });
+    const refused = (text: string) => {
+      const read = readPaste(text, 'load_n');
+      return read.kind === 'refused' ? `${read.line}: ${read.message.slice(0, 30)}` : read.kind;
+    };
+    expect(refused('1,A,12500\n2,A,13000,100')).toBe('2: a comma in it may part two cel');
+    expect(refused('1,12500\n2,13000')).toBe('1: a comma in it may part two cel');
+    expect(refused('1,A,12500,100')).toBe('1: a comma in it may part two cel');
+    expect(refused('1,A,12500\n2,A')).toBe('2: it has another number of cells');
+    expect(refused('7\nA,b')).toBe('1: it has no second cell by comma');
+    // A column of decimals, as a spreadsheet with decimal commas gives it: each cell says what it takes.
+    expect(readPaste('12500,5\n12750\n12600,25', 'load_n')).toEqual({
+      kind: 'cells',
+      block: [['12500,5'], ['12750'], ['12600,25']],
+    });
+    expect(refused('1,5\n2,5\n3,5')).toBe('1: a comma in it may part two cel');
+    expect(readPaste('loud, late\nquiet', 'note')).toMatchObject({ kind: 'cells' });
+  });
+
+  it('of one cell is left to the cell', () => {
+    expect(['12500', '12,5', 'a, b'].map((text) => isOneCell(text, 'coupon'))).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    expect(isOneCell('1,A,12500', 'coupon')).toBe(false);
+    expect(isOneCell('one, two, three', 'note')).toBe(true);
+    expect(isOneCell('1\t2', 'note')).toBe(false);
+  });
+
+  it('under names that are not known is read as a file is, and refused there', () => {
+    for (const text of ['Nr\tkN\n1\t12.5', 'load_kN\n12.5\n13', 'strength_mpa\n12,5\n13,1']) {
+      expect(readPaste(text, 'load_n'), text).toEqual({ kind: 'file' });
+    }
+    expect(errors('Nr\tkN\n1\t12.5\n')).toEqual([
+      '1: there is no column “Nr” or “kN”: the columns are coupon, batch, load_n, gap_mm, overlap_mm, width_mm, cohesive_pct, thin_layer_pct, adhesion_pct, adherend_pct, apart, note; the load is load_n, in N',
+    ]);
+    expect(errors('strength_mpa\n12,5\n')[0]).toContain('“strength_mpa”');
+    expect(errors('load_n\n12500\n')).toEqual(['1: the column coupon is missing']);
+    // Words above numbers of other columns are no head.
+    expect(hasHead(readCouponBlock('L1\tA\t\nL2\tA\t4000'))).toBe(false);
   });
 
   it('and a result are the same row', () => {

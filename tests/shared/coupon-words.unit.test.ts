@@ -82,6 +82,10 @@ describe('statistics', () => {
     const compared = statistics.decisions.map(comparedWords);
     expect(compared[0]).toMatch(/^MNR \d\.\d{3}; critical 2\.020, at 5 %$/);
     expect(compared[5]).toBe('3 batches; 5 asked');
+    const count = statistics.decisions[5]!;
+    expect(comparedWords({ ...count, statistic: 1 })).toBe('1 batch; 5 asked');
+    const fit = { ...count, measure: 'OSL' as const, statistic: 2e-7, critical: 0.05, level: 0.05 };
+    expect(comparedWords(fit)).toBe('OSL < 0.001; critical 0.050');
   });
 
   it('say which value was chosen, or what number would do', () => {

@@ -1,7 +1,7 @@
 /** Lives of coupons as text: by row, by block, by file. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readCouponBlock } from '../../src/shared/coupon-sheet.ts';
+import { readCouponBlock } from '../../src/shared/coupon-paste.ts';
 import { lifeSheet } from '../../src/shared/life-text.ts';
 import type { LifeResult } from '../../src/shared/project-coupons.ts';
 
@@ -122,5 +122,11 @@ describe('a file of lives', () => {
   it('is known by its head where it is pasted', () => {
     expect(lifeSheet.hasHead(readCouponBlock('Coupon\tPeak (N)\tCycles\tRun-out'))).toBe(true);
     expect(lifeSheet.hasHead(readCouponBlock('Coupon\tLoad (N)'))).toBe(false);
+    const byComma = 'coupon,peak_n,cycles,run_out\n1,4000,2e5,no\n';
+    expect(lifeSheet.readPaste(byComma, 'coupon')).toEqual({ kind: 'file' });
+    expect(lifeSheet.readPaste('Nr\tkN\tN\n1\t4\t2e5', 'coupon')).toEqual({ kind: 'file' });
+    expect(errors('Nr\tkN\tN\n1\t4\t2e5')[0]).toMatch(
+      /^1: there is no column “Nr” or “kN” or “N”: .*; the highest load of a cycle is peak_n, in N$/,
+    );
   });
 });

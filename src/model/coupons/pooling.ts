@@ -40,7 +40,9 @@ export function outlierDecision(
     outcome: outlier ? 'fails' : 'holds',
     consequence: outlier ? 'look-at-outlier' : 'keep-all',
     says: outlier
-      ? `${found === 1 ? '1 result lies' : `${found} results lie`} apart from the others. Leave it out only for a cause that is known; here it stays in.`
+      ? found === 1
+        ? '1 result lies apart from the others. Leave it out only for a cause that is known; here it stays in.'
+        : `${found} results lie apart from the others. Leave them out only for a cause that is known; here they stay in.`
       : 'No result lies apart from the others.',
   });
   return { search, decision };

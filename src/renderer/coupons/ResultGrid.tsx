@@ -1,6 +1,7 @@
 /** The results of a set, typed or pasted: a row for each coupon, one more for the next. */
 import { createMemo, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
-import { type Numbered, readCouponBlock } from '../../shared/coupon-sheet.ts';
+import { isOneCell } from '../../shared/coupon-paste.ts';
+import type { Numbered } from '../../shared/coupon-sheet.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
 import type { GridRow, GridRows } from '../state/grid-rows.ts';
@@ -65,8 +66,7 @@ export function ResultGrid<Column extends string, Result extends Numbered, Line>
     row.text.coupon.trim() === '' ? `row ${i + 1}` : `coupon ${row.text.coupon.trim()}`;
   const paste = (event: ClipboardEvent, row: number, column: number): void => {
     const text = event.clipboardData?.getData('text') ?? '';
-    const block = readCouponBlock(text);
-    if (block.length === 1 && block[0]!.length === 1) return;
+    if (isOneCell(text, props.columns[column]?.column)) return;
     event.preventDefault();
     props.onPaste(text, row, column);
   };

@@ -4,7 +4,6 @@ import {
   type LineError,
   MOST_RESULTS,
   type Numbered,
-  readCouponBlock,
   type Sheet,
 } from '../../shared/coupon-sheet.ts';
 import type { GridRows } from '../state/grid-rows.ts';
@@ -115,12 +114,17 @@ export function createEntry<Column extends string, Result extends Numbered>(
     },
     readText,
     paste(text, row, column) {
-      const block = readCouponBlock(text);
-      if (sheet.hasHead(block)) {
+      const read = sheet.readPaste(text, source.columns()[column]);
+      if (read.kind === 'file') {
         readText(text);
         return;
       }
       clear();
+      if (read.kind === 'refused') {
+        setErrors([read]);
+        return;
+      }
+      const { block } = read;
       if (rows.rows().length + block.length > MOST_RESULTS + 1) {
         setSaid(`A set takes ${MOST_RESULTS} results: nothing was pasted.`);
         return;

@@ -1,5 +1,6 @@
 /** Results that come from outside: what is new, what is there already, what would be written over. */
-import { type Block, couponKey, type Numbered } from '../../shared/coupon-sheet.ts';
+import type { Block } from '../../shared/coupon-paste.ts';
+import { couponKey, type Numbered } from '../../shared/coupon-sheet.ts';
 import type { GridRow } from '../state/grid-rows.ts';
 
 export interface Arrived<Result> {

@@ -3,8 +3,8 @@
  * that was last read from it: only whole results are in the document, and none is lost by a slip.
  */
 import { type Accessor, createEffect, createSignal, on } from 'solid-js';
+import type { Block } from '../../shared/coupon-paste.ts';
 import {
-  type Block,
   type CellError,
   couponKey,
   type Numbered,

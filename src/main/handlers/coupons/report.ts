@@ -24,7 +24,26 @@ const GRIP = 2;
 
 const some = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;
 
-function flagsOf(specimen: Specimen, lines: readonly CouponLine[]): readonly CouponFlag[] {
+/** Gaps between which shear properties are usually measured, mm (common practice, no source). */
+const USUAL_GAPS = [0.05, 0.5] as const;
+const isUnusual = (gap: number): boolean => gap < USUAL_GAPS[0] || gap > USUAL_GAPS[1];
+
+/** Of the set where its own gap is unusual, else of the coupons whose gap as measured is. */
+function gapFlag(set: Pick<CouponSet, 'gap'>, lines: readonly CouponLine[]): CouponFlag[] {
+  const measured = lines.filter(({ gap }) => isUnusual(gap)).length;
+  if (!isUnusual(set.gap) && measured === 0) return [];
+  const whose = isUnusual(set.gap)
+    ? `The gap of the set is ${set.gap} mm`
+    : `The gap of ${some(measured, 'coupon')} is not between ${USUAL_GAPS[0]} and ${USUAL_GAPS[1]} mm`;
+  const message = `${whose}: shear properties are usually measured between ${USUAL_GAPS[0]} and ${USUAL_GAPS[1]} mm (common practice, no source). Look whether it is a slip.`;
+  return [{ code: 'unusual-gap', message }];
+}
+
+function flagsOf(
+  specimen: Specimen,
+  set: Pick<CouponSet, 'gap'>,
+  lines: readonly CouponLine[],
+): readonly CouponFlag[] {
   const flags: CouponFlag[] = [];
   const surface = lines.filter(({ apart }) => apart === 'surface').length;
   const partly = lines.filter(
@@ -41,7 +60,7 @@ function flagsOf(specimen: Specimen, lines: readonly CouponLine[]): readonly Cou
   if (partly > 0) {
     flags.push({
       code: 'surface-partly',
-      message: `${some(partly, 'coupon')} that count came partly off a surface.`,
+      message: `${some(partly, 'coupon')} that ${partly === 1 ? 'counts' : 'count'} came partly off a surface.`,
     });
   }
   if (adherend > 0) {
@@ -56,6 +75,7 @@ function flagsOf(specimen: Specimen, lines: readonly CouponLine[]): readonly Cou
       message: `Of ${some(unseen, 'coupon')} the failure mode is not recorded: nobody knows whether the adhesive or the surface was tested.`,
     });
   }
+  flags.push(...gapFlag(set, lines));
   if (isSmallSingleLap(specimen.shape)) {
     flags.push({
       code: 'small-single-lap',
@@ -114,7 +134,7 @@ function setReport(
     bond: tested.bond,
     ...offersOf(tested),
     calibration: calibrationOf(tested),
-    flags: flagsOf(specimen, lines),
+    flags: flagsOf(specimen, set, lines),
   };
 }
 

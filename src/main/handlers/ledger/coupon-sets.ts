@@ -5,7 +5,7 @@ import type { LedgerAllowable, LedgerOffer } from '../../../shared/reports-ledge
 import { apartOf } from '../coupons/lines.ts';
 import { barred } from '../coupons/offers.ts';
 import { areaOf, couponJoint } from '../coupons/specimen-joint.ts';
-import { isAt } from './uses.ts';
+import { isAt, sameGap } from './uses.ts';
 
 const specimenOf = ({ coupons }: Project, { specimen }: CouponSet): Specimen =>
   coupons!.specimens.find(({ id }) => id === specimen)!;
@@ -13,6 +13,20 @@ const specimenOf = ({ coupons }: Project, { specimen }: CouponSet): Specimen =>
 /** Sets of an adhesive that have results. */
 export const testedSets = ({ coupons }: Project, adhesive: string): readonly CouponSet[] =>
   (coupons?.sets ?? []).filter((set) => set.adhesive === adhesive && set.results.length > 0);
+
+/** True where a set in this environment and at this gap has a result that counts. */
+export const isTestedAt = (
+  project: Project,
+  { id }: Adhesive,
+  place: Pick<CouponSet, 'temperature' | 'moisture'>,
+  gap: number,
+): boolean =>
+  testedSets(project, id).some(
+    (set) =>
+      isAt(set, place) &&
+      sameGap(set.gap) === sameGap(gap) &&
+      set.results.some((result) => apartOf(result).apart === null),
+  );
 
 /** Rounding apart, two means are the same. */
 const SLACK = 1e-9;

@@ -17,7 +17,7 @@ import type {
 import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { foundationOf } from '../foundation.ts';
 import { resolveAdhesive } from '../resolve.ts';
-import { allowableToday, offersAt } from './coupon-sets.ts';
+import { allowableToday, isTestedAt, offersAt } from './coupon-sets.ts';
 import { type Environment, environmentsOf, gapsOf, type NamedGap } from './environments.ts';
 import { type JointUse, jointUses, sameGap, usesAt } from './uses.ts';
 
@@ -89,7 +89,10 @@ function environmentLedger(
           factors,
           strength: strengthOf(left[i]!),
           outsideTable: gapOutsideTable,
-          otherGap: one.gap !== null && allowables.some(({ gap }) => sameGap(gap) !== one.gap),
+          otherGap:
+            one.gap !== null &&
+            allowables.some(({ gap }) => sameGap(gap) !== one.gap) &&
+            !isTestedAt(project, adhesive, place, one.gap),
         };
       }),
     };

@@ -3,6 +3,7 @@ import { type Accessor, For, type JSX, Show } from 'solid-js';
 import {
   boundMeans,
   cyclesText,
+  fewFailures,
   lifeAlt,
   lifeMethodWords,
   ratioText,
@@ -41,6 +42,9 @@ function FitTable(props: { readonly fit: LifeFit }): JSX.Element {
           </For>
         </tbody>
       </table>
+      <Show when={fewFailures(props.fit) !== ''}>
+        <p class="units under">{fewFailures(props.fit)}</p>
+      </Show>
       <p class="units under">
         {boundMeans}
         <Show when={props.fit.runOuts > 0}> With run-outs the bound is an approximation.</Show>
@@ -101,7 +105,7 @@ export function LifeFigures(props: { readonly report: LifeSetReport }): JSX.Elem
   return (
     <>
       <Show when={props.report.fit}>{(known) => <FitTable fit={known()} />}</Show>
-      <Show when={props.report.goodman.length > 0}>
+      <Show when={props.report.fit?.bound && props.report.goodman.length > 0}>
         <Goodman report={props.report} />
       </Show>
     </>
