@@ -49,7 +49,7 @@ export function lifeText(set: LifeSetReport, width: number): string {
     !bound || carried.length === 0
       ? ''
       : paragraph(
-          `By Goodman's line, an approximation made for metals, the highest load tested goes with ${carried.join(', ')} of it: test at the ratio of service.`,
+          `At other ratios the highest peak shear tested goes with ${carried.join(', ')} of it, as the margins carry it over, an approximation made for metals: test at the ratio of service.`,
           width,
         ),
   );
