@@ -75,8 +75,11 @@ describeInBrowser('the keyboard', () => {
       await find(page, 'overlap');
       expect(await focused(page)).toBe('Overlap');
       await page.keyboard.type('41');
-      // While one writes the keys of the pages are the field's.
+      // While one writes undo is the field's own, and the pages have their keys.
       await press(page, 'Control+1');
+      await expect.poll(() => page.getByRole('textbox', { name: 'Overlap' }).count()).toBe(0);
+      await press(page, 'Control+2');
+      await find(page, 'overlap');
       expect(await focused(page)).toBe('Overlap');
       await find(page, 'undo');
       await page.getByText(/^Undone: overlap/).waitFor(patient);

@@ -17,7 +17,8 @@ export const pageActions = ({ project, go, workspace }: Reach): Action[] => [
       id: `page ${id}`,
       title: () => title,
       group: 'page',
-      keys: [{ key: `${i + 1}`, ctrl: true }],
+      // No field has a use for them: what is typed stays, the page changes.
+      keys: [{ key: `${i + 1}`, ctrl: true, writing: true }],
       also: 'go to page',
       available: () => project.document() !== null,
       run: () => go(id),
