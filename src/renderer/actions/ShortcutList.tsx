@@ -33,10 +33,14 @@ export function ShortcutList(props: ShortcutListProps): JSX.Element {
     (Object.keys(groups) as GroupName[])
       .map((group) => ({ group, actions: withKeys().filter((one) => one.group === group) }))
       .filter(({ actions }) => actions.length > 0);
-  const whileWriting = (): string =>
-    and(
-      withKeys().flatMap(({ keys = [] }) => keys.filter(({ writing }) => writing).map(chordText)),
+  const whileWriting = (): string => {
+    const texts = withKeys().flatMap(({ keys = [] }) =>
+      keys.filter(({ writing }) => writing).map(chordText),
     );
+    const pages = texts.filter((text) => /^Ctrl\+\d$/.test(text));
+    const others = texts.filter((text) => !pages.includes(text));
+    return and([`${pages[0]} to ${pages.at(-1)}`, ...others]);
+  };
   return (
     <KeysDialog class="shortcuts" label="Keys" onClose={props.onClose}>
       <header>
