@@ -78,10 +78,12 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
       <For each={props.report.offers}>
         {(offer) => (
           <p class="allowable-offer">
-            {offer.basis}-basis {figure(offer.value)} MPa of {figure(offer.mean)} MPa mean (
-            {methodOf(offer.method)}), measured over predicted for the adhesive{' '}
-            {figure(offer.ratio)}: a strength of <b>{figure(offer.factor)}</b> times what the
-            properties of the adhesive give.{' '}
+            <span class="allowable-words">
+              {offer.basis}-basis {figure(offer.value)} MPa of {figure(offer.mean)} MPa mean (
+              {methodOf(offer.method)}), measured over predicted for the adhesive{' '}
+              {figure(offer.ratio)}: a strength of <b>{figure(offer.factor)}</b> times what the
+              properties of the adhesive give.
+            </span>
             <button type="button" class="plain" onClick={() => take(offer)}>
               Take the {offer.basis} value as the allowable
             </button>
@@ -98,9 +100,11 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
       <Show when={props.report.calibration}>
         {(one) => (
           <p class="allowable-offer">
-            Or the mean alone, as a calibration: measured over predicted for the adhesive{' '}
-            {figure(one().factor)}, 95 % interval {figure(one().low)} to {figure(one().high)},{' '}
-            {one().coupons} coupons. It is no allowable; the knockdown for scatter stays.{' '}
+            <span class="allowable-words">
+              Or the mean alone, as a calibration: measured over predicted for the adhesive{' '}
+              {figure(one().factor)}, 95 % interval {figure(one().low)} to {figure(one().high)},{' '}
+              {one().coupons} coupons. It is no allowable; the knockdown for scatter stays.
+            </span>
             <button type="button" class="plain" onClick={() => calibrate(one())}>
               Take the mean as a calibration
             </button>
