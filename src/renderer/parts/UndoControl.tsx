@@ -1,5 +1,5 @@
 /** Takes changes of the document back, and back again; each says which change it is about. */
-import { type JSX, Show } from 'solid-js';
+import { createMemo, type JSX, Show } from 'solid-js';
 import type { ProjectState } from '../state/project.ts';
 import type { Undoing } from '../state/undoing.ts';
 
@@ -20,27 +20,27 @@ const BACK = 'M5.5 3 L2.5 6 L5.5 9 M2.5 6 H9.5 A3.5 3.5 0 0 1 9.5 13 H6';
 const FORWARD = 'M10.5 3 L13.5 6 L10.5 9 M13.5 6 H6.5 A3.5 3.5 0 0 0 6.5 13 H10';
 
 export function UndoControl(props: UndoControlProps): JSX.Element {
-  const history = () => props.project.history;
+  // Told once for each change: a list is compared to find the words.
+  const undoes = createMemo(() => props.project.history.undoes());
+  const redoes = createMemo(() => props.project.history.redoes());
   return (
     <div class="undo">
       <button
         type="button"
-        aria-label={history().undoes() === null ? 'Undo' : `Undo ${history().undoes()}`}
+        aria-label={undoes() === null ? 'Undo' : `Undo ${undoes()}`}
         aria-keyshortcuts="Control+Z"
-        title={history().undoes() === null ? undefined : `Undo ${history().undoes()} (Ctrl+Z)`}
-        disabled={history().undoes() === null}
+        title={undoes() === null ? undefined : `Undo ${undoes()} (Ctrl+Z)`}
+        disabled={undoes() === null}
         onClick={() => props.undoing.undo()}
       >
         <Arrow path={BACK} />
       </button>
       <button
         type="button"
-        aria-label={history().redoes() === null ? 'Redo' : `Redo ${history().redoes()}`}
+        aria-label={redoes() === null ? 'Redo' : `Redo ${redoes()}`}
         aria-keyshortcuts="Control+Shift+Z"
-        title={
-          history().redoes() === null ? undefined : `Redo ${history().redoes()} (Ctrl+Shift+Z)`
-        }
-        disabled={history().redoes() === null}
+        title={redoes() === null ? undefined : `Redo ${redoes()} (Ctrl+Shift+Z)`}
+        disabled={redoes() === null}
         onClick={() => props.undoing.redo()}
       >
         <Arrow path={FORWARD} />
