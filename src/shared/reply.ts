@@ -4,6 +4,12 @@ export type ErrorCode =
   | 'bad-input'
   | 'not-found'
   | 'not-computable'
+  /** Another content stands in the file than the one that was opened. */
+  | 'changed'
+  /** Something stands where a new file was to be written. */
+  | 'exists'
+  /** This user may not write there, or the disk is full. */
+  | 'not-writable'
   /** Whoever asked stopped it: no error, but no answer either. */
   | 'stopped'
   | 'internal';
