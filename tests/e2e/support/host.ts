@@ -15,7 +15,8 @@ export interface RunningHost {
 }
 
 const ADDRESS = /(http:\/\/127\.0\.0\.1:\d+)\/#token=(\S+)/;
-const PATIENCE = 15_000;
+/** Only ends what hangs: a loaded machine builds and starts slowly. */
+const PATIENCE = 60_000;
 
 /** Waits until a program has printed an address. */
 export function addressFrom(child: ChildProcess): Promise<RunningHost> {
