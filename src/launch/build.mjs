@@ -18,8 +18,8 @@ const outputs = [
   'renderer/index.html',
 ];
 const sources = ['src', 'electron.vite.config.ts', 'package.json', 'package-lock.json'];
-/** What starts the program is not built into it. */
-const notBuilt = join('src', 'launch');
+/** What starts the program, and what packs it, is not built into it. */
+const notBuilt = [join('src', 'launch'), join('src', 'package')];
 const STAMP = 'built-from';
 
 /**
@@ -29,7 +29,7 @@ const STAMP = 'built-from';
  */
 function filesIn(root, place) {
   const path = join(root, place);
-  if (place === notBuilt || !existsSync(path)) return [];
+  if (notBuilt.includes(place) || !existsSync(path)) return [];
   if (!statSync(path).isDirectory()) return [path];
   return readdirSync(path)
     .sort()

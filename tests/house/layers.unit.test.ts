@@ -143,6 +143,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   renderer: ['renderer', 'shared'],
   cli: ['cli', 'main', 'shared'],
   launch: ['launch'],
+  package: ['package', 'launch'],
 };
 
 describe('the sources', () => {
