@@ -50,7 +50,7 @@ describe('what is packed', () => {
         cwd: copy,
       },
     );
-    expect(stdout).toContain('Landing leg');
+    expect(stdout).toContain('landing-leg');
     const host = await addressFrom(
       spawn(process.execPath, [join(copy, 'out', 'main', 'host.js'), '--no-open'], {
         stdio: ['ignore', 'pipe', 'pipe'],
