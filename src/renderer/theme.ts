@@ -32,6 +32,13 @@ function remember(choice: ThemeChoice): void {
   }
 }
 
+/** What a person asks of the system, and changes the colours. */
+const asked = [
+  '(prefers-color-scheme: dark)',
+  '(prefers-contrast: more)',
+  '(forced-colors: active)',
+];
+
 export function createTheme(): Theme {
   const [choice, setChoice] = createSignal(remembered());
   const [version, setVersion] = createSignal(0);
@@ -39,9 +46,11 @@ export function createTheme(): Theme {
     document.documentElement.dataset.theme = choice();
     setVersion((n) => n + 1);
   };
-  const system = window.matchMedia?.('(prefers-color-scheme: dark)');
-  system?.addEventListener('change', apply);
-  onCleanup(() => system?.removeEventListener('change', apply));
+  for (const query of asked) {
+    const system = window.matchMedia?.(query);
+    system?.addEventListener('change', apply);
+    onCleanup(() => system?.removeEventListener('change', apply));
+  }
   apply();
   return {
     choice,
