@@ -3,6 +3,7 @@
  * what it sends. The Electron bridge, the loopback route and the command line all derive from it.
  */
 import { z } from 'zod';
+import { fileRequests } from './contract-files.ts';
 import { type KeptSets, keptRowsSchema } from './kept-rows.ts';
 import { gapCheckSchema, measuredSurfaceSchema } from './project-bench.ts';
 import { id as setId } from './project-fields.ts';
@@ -25,6 +26,7 @@ import type {
 } from './reports.ts';
 import type { CompareReport, VariantReport } from './reports-compare.ts';
 import type { CouponsReport } from './reports-coupons.ts';
+import type { FileAnswers } from './reports-files.ts';
 import type { GapLimitsReport, GapReport, GapVerdict, Kept } from './reports-gap.ts';
 import type { LedgerReport } from './reports-ledger.ts';
 import {
@@ -192,15 +194,22 @@ const longRequests = {
   }),
 } as const;
 
-export const requests = { ...quickRequests, ...jobRequests, ...longRequests } as const;
+export const requests = {
+  ...quickRequests,
+  ...jobRequests,
+  ...fileRequests,
+  ...longRequests,
+} as const;
 
 export type LongRequestName = keyof typeof longRequests;
 export type JobRequestName = keyof typeof jobRequests;
+/** Answered in their own time: one of them waits for a person. */
+export type FileRequestName = keyof typeof fileRequests;
 export type RequestName = keyof typeof requests;
 export type RequestInput<N extends RequestName> = z.input<(typeof requests)[N]>;
 export type Focus = z.infer<typeof focus>;
 
-export interface Answers {
+export interface Answers extends FileAnswers {
   'app.about': About;
   'project.initial': Opened;
   'project.demo': Opened;
@@ -239,6 +248,9 @@ export interface Answers {
 export const requestNames = Object.keys(requests) as RequestName[];
 export const isRequestName = (value: unknown): value is RequestName =>
   typeof value === 'string' && Object.hasOwn(requests, value);
+
+export const isFileRequest = (name: unknown): name is FileRequestName =>
+  typeof name === 'string' && Object.hasOwn(fileRequests, name);
 
 export const longRequestNames = Object.keys(longRequests) as LongRequestName[];
 export const isLongRequest = (name: unknown): name is LongRequestName =>

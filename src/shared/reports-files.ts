@@ -104,3 +104,19 @@ export interface Recovered {
   readonly expect: string | null;
   readonly at: string;
 }
+
+/** The answer to each request about files. */
+export interface FileAnswers {
+  'file.places': FilePlaces;
+  'file.choose': ChosenFile;
+  'folder.look': FolderView;
+  'folder.choose': FolderView;
+  'file.open': OpenedFile;
+  'file.save': SavedFile;
+  'file.stamp': FileStamp;
+  'recent.forget': { readonly forgotten: boolean };
+  'recovery.keep': { readonly at: string };
+  'recovery.kept': RecoveryKept;
+  'recovery.open': Recovered;
+  'recovery.drop': { readonly dropped: boolean };
+}
