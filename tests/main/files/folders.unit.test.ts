@@ -140,7 +140,7 @@ describe('choosing a folder', () => {
     const file = put(places.work, 'a.txt', '');
     expect(refusalOf(files.chooseFolder(file, true))).toMatch(/is a file, not a folder/);
     expect(refusalOf(files.chooseFolder('/', false))).toMatch(/The whole disk cannot be chosen/);
-    expect(refusalOf(files.chooseFolder('/tmp/..', true))).toMatch(/The whole disk cannot/);
+    expect(refusalOf(files.chooseFolder('/./', true))).toMatch(/The whole disk cannot/);
   });
 
   it('holds by where the folder is, not by what comes to its place', () => {

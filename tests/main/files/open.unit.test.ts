@@ -209,7 +209,7 @@ describe('the files that were open lately', () => {
       expect(told(fresh.places())).toMatchObject({ folders: [], recent: [] });
       expect(fresh.open(one).ok).toBe(false);
     }
-    put(places.data, 'folders.json', '["", "work", "../work"]');
+    put(places.data, 'folders.json', '["work", "../work", "C:work"]');
     expect(told(filesAt(places.data).places()).folders).toEqual([]);
   });
 

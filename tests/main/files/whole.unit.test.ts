@@ -149,6 +149,20 @@ describe('saving', () => {
     }
   });
 
+  it('keeps what it really replaces, also where it may replace anything', () => {
+    const theirs = text(named('Theirs'));
+    let came = false;
+    const faulty = faultyDisk((_number, call) => {
+      if (call === 'fsyncSync' && !came) {
+        came = true;
+        put(places.work, NAME, theirs);
+      }
+    });
+    told(saveProject(path, after, { expect: null, over: true }, faulty));
+    expect(content(path)).toBe(text(after));
+    expect(content(join(places.work, BACKUP))).toBe(theirs);
+  });
+
   it('notices a file that appears while a new one is written', () => {
     rmSync(path);
     const faulty = faultyDisk((_number, call) => {
