@@ -7,6 +7,8 @@ import packageJson from '../../package.json' with { type: 'json' };
 import { MODEL_VERSION } from '../model/version.ts';
 import {
   type Answers,
+  type FileRequestName,
+  isFileRequest,
   isLongRequest,
   isRequestName,
   type JobRequestName,
@@ -15,11 +17,12 @@ import {
   requests,
 } from '../shared/contract.ts';
 import { type Project, projectShape } from '../shared/project.ts';
-import { readProject, readProjectText } from '../shared/read-project.ts';
+import { openProjectText, readProject } from '../shared/read-project.ts';
 import { ok, type Reply, refuse } from '../shared/reply.ts';
 import type { About, Opened } from '../shared/reports.ts';
 import { openDemo } from './demo/demo.ts';
 import type { BenchJournal } from './files/bench-journal.ts';
+import type { ProjectFiles } from './files/project-files.ts';
 import type { RowJournal } from './files/row-journal.ts';
 import { check } from './handlers/check.ts';
 import { compare } from './handlers/compare.ts';
@@ -27,6 +30,7 @@ import { corners } from './handlers/corners.ts';
 import { couponsReport } from './handlers/coupons/report.ts';
 import { rowRequests } from './handlers/coupons/requests.ts';
 import { explain } from './handlers/explain.ts';
+import { type FileContext, fileHandlers } from './handlers/files/requests.ts';
 import { gapOf } from './handlers/gap/gap.ts';
 import { gapLimits } from './handlers/gap/gap-limits.ts';
 import { gapVerdict } from './handlers/gap/gap-verdict.ts';
@@ -54,6 +58,8 @@ export interface AskOptions {
   readonly journal?: BenchJournal;
   /** Where rows of coupon results are kept that no project file has yet. */
   readonly rowJournal?: RowJournal;
+  /** Project files on this machine; none when left out. */
+  readonly files?: ProjectFiles;
 }
 
 /** What a carrier knows besides the request; nothing when it just asks. */
@@ -64,6 +70,8 @@ export interface AskContext {
   readonly share?: Share | undefined;
   /** Where the caller follows and stops its own jobs. */
   readonly desk?: JobDesk | undefined;
+  /** Who asks, where the carrier knows. */
+  readonly client?: string | undefined;
 }
 
 export type Ask = (name: unknown, input: unknown, context?: AskContext) => Promise<Reply<unknown>>;
@@ -73,13 +81,19 @@ type Besides<N extends RequestName> = N extends LongRequestName
   ? [context: JobContext]
   : N extends JobRequestName
     ? [desk: JobDesk]
-    : [];
+    : N extends FileRequestName
+      ? [context: FileContext]
+      : [];
+
+type Answered<N extends RequestName> =
+  | Reply<Answers[N]>
+  | (N extends FileRequestName ? Promise<Reply<Answers[N]>> : never);
 
 type Handlers = {
   readonly [N in RequestName]: (
     input: z.infer<(typeof requests)[N]>,
     ...besides: Besides<N>
-  ) => Reply<Answers[N]>;
+  ) => Answered<N>;
 };
 
 /** Runs a handler on one joint of a checked project. */
@@ -114,8 +128,8 @@ function makeHandlers(options: AskOptions): Handlers {
     'project.initial': () => (options.initial ?? openDemo)(),
     'project.demo': () => openDemo(),
     'project.read': ({ text, origin }) => {
-      const project = readProjectText(text);
-      return project.ok ? ok({ document: project.value, origin }) : project;
+      const read = openProjectText(text);
+      return read.ok ? ok({ ...read.value, origin }) : read;
     },
     'project.check': ({ document }, context) => {
       const project = readProject(document);
@@ -180,6 +194,7 @@ function makeHandlers(options: AskOptions): Handlers {
       withJoint(document, jointId, (project, resolved) => gapLimits(project, resolved, context)),
     ...benchRequests(options.journal),
     ...rowRequests(options.rowJournal),
+    ...fileHandlers(options.files),
     'joint.variant': ({ document, jointId, lap, equal }, context) =>
       withJoint(document, jointId, (project, resolved) =>
         variant(project, resolved, { lap, equal }, context),
@@ -207,9 +222,20 @@ function makeHandlers(options: AskOptions): Handlers {
   };
 }
 
+type Handler = (value: unknown, second: unknown) => Reply<unknown> | Promise<Reply<unknown>>;
+
+function besides(name: RequestName, context: AskContext): JobContext | JobDesk | FileContext {
+  if (isLongRequest(name)) {
+    return { progress: context.progress ?? unwatched.progress, share: context.share };
+  }
+  return isFileRequest(name) ? { client: context.client } : (context.desk ?? emptyDesk);
+}
+
 export function createAsk(options: AskOptions): Ask {
   const handlers = makeHandlers(options);
   return async (name, input, context = {}) => {
+    // Whatever a page asks, it is there.
+    if (context.client !== undefined) options.files?.presence.heard(context.client);
     if (!isRequestName(name)) return refuse('bad-request', '', 'There is no such request.');
     const parsed = requests[name].safeParse(input);
     if (!parsed.success) {
@@ -218,13 +244,7 @@ export function createAsk(options: AskOptions): Ask {
       return refuse('bad-request', place, `${name}: ${place || 'the request'} is malformed.`);
     }
     try {
-      const besides = isLongRequest(name)
-        ? { progress: context.progress ?? unwatched.progress, share: context.share }
-        : (context.desk ?? emptyDesk);
-      return (handlers[name] as (value: unknown, second: unknown) => Reply<unknown>)(
-        parsed.data,
-        besides,
-      );
+      return await (handlers[name] as Handler)(parsed.data, besides(name, context));
     } catch (error) {
       const said = error instanceof Error ? error.message : String(error);
       return refuse('internal', '', `Something in Lapwright itself went wrong: ${said}`);

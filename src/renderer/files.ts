@@ -1,21 +1,6 @@
-/** Project files in and out of the page. */
-import type { Project } from '../shared/project.ts';
+/** Project files out of the page. */
 
-export const FILE_SUFFIX = '.lapwright.json';
-
-/** The project's name as a file name that every system takes. */
-export function fileName(project: Project): string {
-  const safe = project.name
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
-    .replace(/[<>:"/\\|?*\u0000-\u001f]+/g, ' ')
-    .trim()
-    .replace(/\s+/g, '-')
-    .replace(/^\.+|[.-]+$/g, '')
-    .slice(0, 80);
-  return `${safe || 'project'}${FILE_SUFFIX}`;
-}
-
-export const fileText = (project: Project): string => `${JSON.stringify(project, null, 2)}\n`;
+export { FILE_SUFFIX, fileName, fileText } from '../shared/project-text.ts';
 
 /** Hands the text to the browser as a download. */
 export function download(name: string, text: string, type = 'application/json'): void {

@@ -3,7 +3,9 @@
  * what it sends. The Electron bridge, the loopback route and the command line all derive from it.
  */
 import { z } from 'zod';
+import { fileRequests } from './contract-files.ts';
 import { type KeptSets, keptRowsSchema } from './kept-rows.ts';
+import type { MenuCommand } from './menu-commands.ts';
 import { gapCheckSchema, measuredSurfaceSchema } from './project-bench.ts';
 import { id as setId } from './project-fields.ts';
 import { quantities } from './quantities.ts';
@@ -25,6 +27,7 @@ import type {
 } from './reports.ts';
 import type { CompareReport, VariantReport } from './reports-compare.ts';
 import type { CouponsReport } from './reports-coupons.ts';
+import type { FileAnswers } from './reports-files.ts';
 import type { GapLimitsReport, GapReport, GapVerdict, Kept } from './reports-gap.ts';
 import type { LedgerReport } from './reports-ledger.ts';
 import {
@@ -192,15 +195,22 @@ const longRequests = {
   }),
 } as const;
 
-export const requests = { ...quickRequests, ...jobRequests, ...longRequests } as const;
+export const requests = {
+  ...quickRequests,
+  ...jobRequests,
+  ...fileRequests,
+  ...longRequests,
+} as const;
 
 export type LongRequestName = keyof typeof longRequests;
 export type JobRequestName = keyof typeof jobRequests;
+/** Answered in their own time: one of them waits for a person. */
+export type FileRequestName = keyof typeof fileRequests;
 export type RequestName = keyof typeof requests;
 export type RequestInput<N extends RequestName> = z.input<(typeof requests)[N]>;
 export type Focus = z.infer<typeof focus>;
 
-export interface Answers {
+export interface Answers extends FileAnswers {
   'app.about': About;
   'project.initial': Opened;
   'project.demo': Opened;
@@ -240,6 +250,9 @@ export const requestNames = Object.keys(requests) as RequestName[];
 export const isRequestName = (value: unknown): value is RequestName =>
   typeof value === 'string' && Object.hasOwn(requests, value);
 
+export const isFileRequest = (name: unknown): name is FileRequestName =>
+  typeof name === 'string' && Object.hasOwn(fileRequests, name);
+
 export const longRequestNames = Object.keys(longRequests) as LongRequestName[];
 export const isLongRequest = (name: unknown): name is LongRequestName =>
   typeof name === 'string' && Object.hasOwn(longRequests, name);
@@ -248,6 +261,10 @@ export const isLongRequest = (name: unknown): name is LongRequestName =>
 export interface Bridge {
   readonly carrier: 'electron' | 'loopback';
   ask<N extends RequestName>(name: N, input: RequestInput<N>): Promise<Reply<Answers[N]>>;
+  /** In Electron: hears the commands of the menu, until what is given back is called. */
+  onCommand?(listener: (command: MenuCommand) => void): () => void;
+  /** In Electron: where a file lies that was dropped on the page; empty where it lies nowhere. */
+  pathOf?(file: File): string;
 }
 
 /** Largest request body, bytes: a project of 2000 joints under 20 cases each is about 3 MB. */

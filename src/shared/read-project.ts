@@ -1,6 +1,7 @@
 /** From anything to a project, or to one sentence that says what is wrong and where. */
 import type { z } from 'zod';
 import { jsonErrorAt } from './json-place.ts';
+import { projectSteps, raiseProject, type Step } from './older-projects.ts';
 import { PROJECT_FORMAT, type Project, projectShape } from './project.ts';
 import { brokenRule } from './project-rules.ts';
 import { ok, type Reply, refuse } from './reply.ts';
@@ -87,8 +88,18 @@ export function readProject(document: unknown): Reply<Project> {
   return ok(parsed.data);
 }
 
-/** Checks the text of a project file. */
-export function readProjectText(text: string): Reply<Project> {
+/** A project out of the text of a file. */
+export interface ReadText {
+  readonly document: Project;
+  /** Version that the text is of, where that is an older one. */
+  readonly olderVersion?: number;
+}
+
+/** Checks the text of a project file, of this version or an older one. */
+export function openProjectText(
+  text: string,
+  steps: readonly Step[] = projectSteps,
+): Reply<ReadText> {
   const bare = text.startsWith('\uFEFF') ? text.slice(1) : text;
   if (bare.trim() === '') return refuse('bad-input', '', 'The file is empty.');
   let document: unknown;
@@ -97,7 +108,26 @@ export function readProjectText(text: string): Reply<Project> {
   } catch {
     return refuse('bad-input', '', `The file is not JSON: ${whereInText(bare)}.`);
   }
-  return readProject(document);
+  return readAnyVersion(document, steps);
+}
+
+/** The same, where only the project counts. */
+export function readProjectText(text: string): Reply<Project> {
+  const read = openProjectText(text);
+  return read.ok ? ok(read.value.document) : read;
+}
+
+/** Checks a document that may be of an older version than those that the page sends. */
+export function readAnyVersion(
+  document: unknown,
+  steps: readonly Step[] = projectSteps,
+): Reply<ReadText> {
+  const raised = raiseProject(document, steps);
+  if (!raised.ok) return raised;
+  const { olderVersion } = raised.value;
+  const project = readProject(raised.value.document);
+  if (!project.ok) return project;
+  return ok({ document: project.value, ...(olderVersion === undefined ? {} : { olderVersion }) });
 }
 
 const sentence = (text: string): string =>
@@ -105,7 +135,9 @@ const sentence = (text: string): string =>
 
 function whereInText(text: string): string {
   const at = jsonErrorAt(text);
-  if (at >= text.length) return 'it stops in the middle';
   const before = text.slice(0, at).split('\n');
-  return `something is wrong at line ${before.length}, column ${before[before.length - 1]!.length + 1}`;
+  const place = `line ${before.length}, column ${before[before.length - 1]!.length + 1}`;
+  return at >= text.length
+    ? `it stops in the middle, at ${place}`
+    : `something is wrong at ${place}`;
 }

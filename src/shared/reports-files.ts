@@ -40,6 +40,8 @@ export interface FilePlaces {
 /** A path out of the system's dialog; null when it was cancelled. */
 export interface ChosenFile {
   readonly path: string | null;
+  /** True where the dialog asked whether the file that stands there may go, and the user said so. */
+  readonly over?: boolean;
 }
 
 export interface FolderView {
@@ -103,4 +105,20 @@ export interface Recovered {
   /** Stamp of the file that the changes were made on. */
   readonly expect: string | null;
   readonly at: string;
+}
+
+/** The answer to each request about files. */
+export interface FileAnswers {
+  'file.places': FilePlaces;
+  'file.choose': ChosenFile;
+  'folder.look': FolderView;
+  'folder.choose': FolderView;
+  'file.open': OpenedFile;
+  'file.save': SavedFile;
+  'file.stamp': FileStamp;
+  'recent.forget': { readonly forgotten: boolean };
+  'recovery.keep': { readonly at: string };
+  'recovery.kept': RecoveryKept;
+  'recovery.open': Recovered;
+  'recovery.drop': { readonly dropped: boolean };
 }

@@ -1,6 +1,7 @@
 /** What the handlers answer: plain data, N, mm, MPa, °C, degrees for clocking. */
 import type { Project } from './project.ts';
 import type { RequestError } from './reply.ts';
+import type { FileOnDisk } from './reports-files.ts';
 
 export * from './reports-corners.ts';
 export type { JobProgress, JobStopped } from './reports-job.ts';
@@ -333,6 +334,10 @@ export interface Opened {
   readonly document: Project;
   /** File name it came from; `Curlew (demonstration)` for the demo. */
   readonly origin: string;
+  /** Where it stands on disk, if this program may save it there. */
+  readonly file?: FileOnDisk;
+  /** Version of the project file, where that is an older one. */
+  readonly olderVersion?: number;
 }
 
 export interface About {

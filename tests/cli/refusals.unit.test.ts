@@ -52,7 +52,7 @@ describe('a file that is no project is refused in one line', () => {
   it('of a newer version', () =>
     refused(
       file('newer.json', { ...mastProject(), version: 2 }),
-      /newer\.json: version: .*must be 1/,
+      /newer\.json: version: .*version 2, from a newer Lapwright; .*up to 1/,
     ));
 
   it('with a value out of range, naming the place', () =>

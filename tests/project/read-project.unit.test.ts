@@ -298,7 +298,7 @@ describe('the text of a project file', () => {
     'says that it stops in the middle: %#',
     (cut) => {
       expect(textRefusal(cut).message).toMatch(
-        /not JSON: (it stops in the middle|something is wrong at line \d+, column \d+)\.$/,
+        /not JSON: (it stops in the middle, at|something is wrong at) line \d+, column \d+\.$/,
       );
     },
   );

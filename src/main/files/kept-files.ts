@@ -3,21 +3,20 @@
  * a file for each thing. A file is written beside its place and renamed into it, so that there is always
  * the old or the new one, whole.
  */
-import { createHash, randomBytes } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import {
-  closeSync,
   existsSync,
-  fsyncSync,
   mkdirSync,
-  openSync,
   readdirSync,
   readFileSync,
   renameSync,
   rmSync,
-  writeSync,
+  statSync,
 } from 'node:fs';
 import { join } from 'node:path';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import { whyNotWritten } from './file-errors.ts';
+import { writeWhole } from './write-whole.ts';
 
 /** A thing as it stands in its file, with whose it is and when it was written. */
 export type Filed<T> = T & { readonly project: string; readonly at: string };
@@ -30,6 +29,8 @@ export interface KeptFiles<T> {
   drop(project: string, id: string): Reply<{ readonly dropped: boolean }>;
   /** Takes it from the disk, where it is in safe hands. */
   clear(project: string, id: string): Reply<{ readonly dropped: boolean }>;
+  /** Takes from the disk what was last written before that time, put away or not. */
+  clearBefore(project: string, time: Date): void;
 }
 
 export interface KeptFilesOptions<T> {
@@ -51,35 +52,12 @@ const PUT_AWAY = '.put-away.json';
 /** An id of another shape is no file of ours. */
 const isId = (id: string): boolean => /^[a-z0-9][a-z0-9-]{0,63}$/.test(id);
 
-function writeWhole(path: string, text: string): void {
-  const beside = `${path}.${randomBytes(6).toString('hex')}.part`;
-  try {
-    const file = openSync(beside, 'wx', 0o600);
-    try {
-      writeSync(file, text);
-      fsyncSync(file);
-    } finally {
-      closeSync(file);
-    }
-    renameSync(beside, path);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    throw error;
-  }
-}
-
 export function makeKeptFiles<T extends object>(options: KeptFilesOptions<T>): KeptFiles<T> {
   const { folder, read, what, now } = options;
   const folderOf = (project: string): string => join(folder, folderName(project));
 
   const unkept = (error: unknown): Reply<never> => {
-    const { code = '' } = error as NodeJS.ErrnoException;
-    const why =
-      code === 'ENOSPC'
-        ? 'the disk is full'
-        : code === 'EACCES' || code === 'EPERM' || code === 'EROFS'
-          ? 'this user may not write there'
-          : code || String(error);
+    const { why } = whyNotWritten(error);
     return refuse('internal', '', `${what} could not be kept: ${why}. Save a copy of the project.`);
   };
   const readFiled = (path: string): Filed<T> | null => {
@@ -117,7 +95,7 @@ export function makeKeptFiles<T extends object>(options: KeptFilesOptions<T>): K
         mkdirSync(place, { recursive: true, mode: 0o700 });
         const at = now().toISOString();
         const filed: Filed<T> = { project, at, ...thing };
-        writeWhole(join(place, id + KEPT), `${JSON.stringify(filed, null, 1)}\n`);
+        writeWhole(join(place, id + KEPT), `${JSON.stringify(filed, null, 1)}\n`, { mode: 0o600 });
         return ok({ at });
       } catch (error) {
         return unkept(error);
@@ -138,5 +116,16 @@ export function makeKeptFiles<T extends object>(options: KeptFilesOptions<T>): K
     },
     drop: (project, id) => take(project, id, (path) => renameSync(path + KEPT, path + PUT_AWAY)),
     clear: (project, id) => take(project, id, (path) => rmSync(path + KEPT)),
+    clearBefore(project, time) {
+      const place = folderOf(project);
+      try {
+        for (const name of existsSync(place) ? readdirSync(place) : []) {
+          const path = join(place, name);
+          if (statSync(path).mtimeMs < time.getTime()) rmSync(path);
+        }
+      } catch {
+        // Another window may have taken it first; nobody waits for the room.
+      }
+    },
   };
 }

@@ -2,28 +2,19 @@
 import { closeSync, constants, fstatSync, openSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { MAX_BODY } from '../../shared/contract.ts';
-import { readProjectText } from '../../shared/read-project.ts';
+import { openProjectText } from '../../shared/read-project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Opened } from '../../shared/reports.ts';
+import { whyNotRead } from './file-errors.ts';
 
 const megabytes = (bytes: number): string => `${Math.ceil(bytes / 1024 / 1024)} MB`;
 
-const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  EACCES: 'this user may not read it',
-  EPERM: 'this user may not read it',
-  EISDIR: 'it is a folder, not a file',
-  ENOTDIR: 'part of its path is not a folder',
-  ENAMETOOLONG: 'its name is too long',
-  ELOOP: 'its links go in a circle',
-};
-
 /**
- * The text of an ordinary file, or one clear line that begins with its name.
+ * The content of an ordinary file, or one clear line that begins with its name.
  * @param most bytes
  * @param what it would be, such as `a project`
  */
-export function readTextFile(path: string, most: number, what: string): Reply<string> {
+export function readBytes(path: string, most: number, what: string): Reply<Uint8Array> {
   const name = basename(path);
   try {
     // Not to wait: a named pipe opens only when somebody writes to it.
@@ -40,29 +31,44 @@ export function readTextFile(path: string, most: number, what: string): Reply<st
           `${name}: ${megabytes(info.size)} is too large for ${what}; the limit is ${megabytes(most)}.`,
         );
       }
-      const bytes = readFileSync(file);
-      return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+      return ok(readFileSync(file));
     } finally {
       closeSync(file);
     }
   } catch (error) {
-    if (error instanceof TypeError)
-      return refuse('bad-input', '', `${name}: it is not UTF-8 text.`);
-    const code = (error as NodeJS.ErrnoException).code ?? '';
-    return refuse('bad-input', '', `${name}: ${reasons[code] ?? 'it cannot be read'}.`);
+    return refuse('bad-input', '', `${name}: ${whyNotRead(error)}.`);
   }
 }
 
-export function readProjectFile(path: string): Reply<Opened> {
-  const name = basename(path);
-  const text = readTextFile(path, MAX_BODY, 'a project');
+function textOf(name: string, bytes: Uint8Array): Reply<string> {
+  try {
+    return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+  } catch {
+    return refuse('bad-input', '', `${name}: it is not UTF-8 text.`);
+  }
+}
+
+/** As `readBytes`, of a text. */
+export function readTextFile(path: string, most: number, what: string): Reply<string> {
+  const bytes = readBytes(path, most, what);
+  return bytes.ok ? textOf(basename(path), bytes.value) : bytes;
+}
+
+/** A project out of the bytes of its file; what is wrong is said after the file's name. */
+export function projectOf(name: string, bytes: Uint8Array): Reply<Opened> {
+  const text = textOf(name, bytes);
   if (!text.ok) return text;
-  const read = readProjectText(text.value);
-  if (read.ok) return ok({ document: read.value, origin: name });
+  const read = openProjectText(text.value);
+  if (read.ok) return ok({ ...read.value, origin: name });
   const { code, field, message } = read.error;
   return refuse(
     code,
     field,
     field === '' ? `${name}: ${message}` : `${name}: ${field}: ${message}`,
   );
+}
+
+export function readProjectFile(path: string): Reply<Opened> {
+  const bytes = readBytes(path, MAX_BODY, 'a project');
+  return bytes.ok ? projectOf(basename(path), bytes.value) : bytes;
 }

@@ -88,7 +88,8 @@ export const withJobs =
   (ask: Ask, jobs: Jobs): AskFor =>
   (name, input, caller = {}) => {
     if (isLongRequest(name)) return jobs.lines[name].run(name, input, caller);
-    return ask(name, input, { desk: jobs.desk(caller.client) });
+    const { client } = caller;
+    return ask(name, input, { desk: jobs.desk(client), client });
   };
 
 export interface AskWithJobs {

@@ -6,7 +6,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
-import { readProjectFile } from '../files/read-project-file.ts';
+import { makeProjectFiles, SILENCE } from '../files/project-files.ts';
 import { makeRowJournal } from '../files/row-journal.ts';
 import { createAskWithJobs } from '../jobs/ask-with-jobs.ts';
 import { readPageFiles } from '../page-files.ts';
@@ -18,19 +18,32 @@ const built = resolve(import.meta.dirname, '..');
 /** Milliseconds between one Ctrl+C and another that is not the same. */
 const IMPATIENT = 1_000;
 
-/** @param argv `--file=PATH` opens that project, `--no-open` prints the address and opens nothing. */
+/**
+ * @param argv `--file=PATH` opens that project, `--folder=PATH` is a folder chosen for projects,
+ * `--no-open` prints the address and opens nothing
+ */
 export async function main(argv: readonly string[]): Promise<void> {
   const { values } = parseArgs({
     args: [...argv],
-    options: { file: { type: 'string' }, 'no-open': { type: 'boolean', default: false } },
+    options: {
+      file: { type: 'string' },
+      folder: { type: 'string' },
+      'no-open': { type: 'boolean', default: false },
+    },
   });
-  const { file } = values;
+  const { file, folder } = values;
+  const projectFiles = makeProjectFiles({ data: dataFolder(), dialogs: false, silence: SILENCE });
+  if (folder !== undefined) {
+    const given = projectFiles.giveFolder(resolve(folder));
+    if (!given.ok) console.error(given.error.message);
+  }
   const core = createAskWithJobs({
     carrier: 'loopback',
     journal: makeBenchJournal(dataFolder()),
     rowJournal: makeRowJournal(dataFolder()),
     worker: join(built, 'main', 'worker.js'),
-    ...(file === undefined ? {} : { initial: () => readProjectFile(resolve(file)) }),
+    files: projectFiles,
+    ...(file === undefined ? {} : { initial: () => projectFiles.openGiven(resolve(file)) }),
   });
   const token = randomBytes(32).toString('base64url');
   const files = readPageFiles(join(built, 'renderer'));
@@ -54,6 +67,7 @@ export async function main(argv: readonly string[]): Promise<void> {
     stopping = Date.now();
     server.close();
     server.closeAllConnections();
+    projectFiles.close();
     await Promise.all([core.close(), shown?.close()]);
     process.exit(0);
   };

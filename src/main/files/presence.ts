@@ -1,0 +1,35 @@
+/** Which page keeps which unsaved document, and whether it is still there. */
+
+export interface Presence {
+  /** A page has asked something. */
+  heard(client: string): void;
+  /** It keeps a document, or asks about its own. */
+  owns(recovery: string, client: string): void;
+  /** It was closed. */
+  left(client: string): void;
+  isHere(recovery: string): boolean;
+  ownedBy(client: string): readonly string[];
+}
+
+/** @param silence milliseconds without a word after which a page counts as gone; null: only when it leaves */
+export function makePresence(silence: number | null, now: () => Date): Presence {
+  const owners = new Map<string, string>();
+  const last = new Map<string, number>();
+  const heard = (client: string): void => void last.set(client, now().getTime());
+  return {
+    heard,
+    owns(recovery, client) {
+      owners.set(recovery, client);
+      heard(client);
+    },
+    left: (client) => void last.delete(client),
+    isHere(recovery) {
+      const owner = owners.get(recovery);
+      const time = owner === undefined ? undefined : last.get(owner);
+      if (time === undefined) return false;
+      return silence === null || now().getTime() - time <= silence;
+    },
+    ownedBy: (client) =>
+      [...owners].filter(([, owner]) => owner === client).map(([recovery]) => recovery),
+  };
+}
