@@ -80,7 +80,7 @@ export function makeLoopbackBridge(token: string | null): Bridge {
 /** Electron's bridge rejects when its handler breaks; a page only ever sees replies. */
 function unbreakable(bridge: Bridge): Bridge {
   return {
-    carrier: bridge.carrier,
+    ...bridge,
     ask: (name, input) =>
       bridge
         .ask(name, input)

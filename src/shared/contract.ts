@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { fileRequests } from './contract-files.ts';
 import { type KeptSets, keptRowsSchema } from './kept-rows.ts';
+import type { MenuCommand } from './menu-commands.ts';
 import { gapCheckSchema, measuredSurfaceSchema } from './project-bench.ts';
 import { id as setId } from './project-fields.ts';
 import { quantities } from './quantities.ts';
@@ -260,6 +261,10 @@ export const isLongRequest = (name: unknown): name is LongRequestName =>
 export interface Bridge {
   readonly carrier: 'electron' | 'loopback';
   ask<N extends RequestName>(name: N, input: RequestInput<N>): Promise<Reply<Answers[N]>>;
+  /** In Electron: hears the commands of the menu, until what is given back is called. */
+  onCommand?(listener: (command: MenuCommand) => void): () => void;
+  /** In Electron: where a file lies that was dropped on the page; empty where it lies nowhere. */
+  pathOf?(file: File): string;
 }
 
 /** Largest request body, bytes: a project of 2000 joints under 20 cases each is about 3 MB. */

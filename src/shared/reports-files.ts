@@ -40,6 +40,8 @@ export interface FilePlaces {
 /** A path out of the system's dialog; null when it was cancelled. */
 export interface ChosenFile {
   readonly path: string | null;
+  /** True where the dialog asked whether the file that stands there may go, and the user said so. */
+  readonly over?: boolean;
 }
 
 export interface FolderView {

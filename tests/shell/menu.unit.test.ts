@@ -1,6 +1,7 @@
 import type { MenuItemConstructorOptions } from 'electron';
 import { describe, expect, it } from 'vitest';
-import { menuTemplate } from '../../src/main/shell/menu.ts';
+import { type FileMenu, menuTemplate } from '../../src/main/shell/menu.ts';
+import { type MenuCommand, readMenuCommand } from '../../src/shared/menu-commands.ts';
 
 function roles(items: readonly MenuItemConstructorOptions[]): string[] {
   return items.flatMap(({ role, submenu }) => [
@@ -9,9 +10,44 @@ function roles(items: readonly MenuItemConstructorOptions[]): string[] {
   ]);
 }
 
+const asked: MenuCommand[] = [];
+const menu = (
+  platform: NodeJS.Platform,
+  packaged: boolean,
+  recent: FileMenu['recent'] = [],
+): MenuItemConstructorOptions[] =>
+  menuTemplate(platform, packaged, { recent, command: (one) => asked.push(one) });
+
+/** What the menu of files says, and what is asked when it is clicked through. */
+function files(recent: FileMenu['recent'] = []) {
+  const top = menu('linux', true, recent).find(({ label }) => label === 'File')!;
+  const items = top.submenu as MenuItemConstructorOptions[];
+  const lately = items.find(({ label }) => label === 'Open recent')!
+    .submenu as MenuItemConstructorOptions[];
+  asked.length = 0;
+  for (const { click } of [...items, ...lately]) (click as (() => void) | undefined)?.();
+  return { items, lately };
+}
+
 describe('the menu', () => {
+  it('asks the page for what a file needs, and nothing that the page does not know', () => {
+    files();
+    expect(asked).toEqual(['new', 'open', 'save', 'save-as', 'print'].map((name) => ({ name })));
+    expect(asked.map(readMenuCommand)).toEqual(asked);
+  });
+
+  it('lists the files that were open lately and are still there', () => {
+    expect(files().lately).toEqual([{ label: 'No file yet', enabled: false }]);
+    const recent = [
+      { path: '/a/b & c/x.json', name: 'x.json', folder: '/a/b & c', found: true },
+      { path: '/gone.json', name: 'gone.json', folder: '/', found: false },
+    ];
+    expect(files(recent).lately.map(({ label }) => label)).toEqual(['x.json (/a/b && c)']);
+    expect(asked.at(-1)).toEqual({ name: 'open-file', path: '/a/b & c/x.json' });
+  });
+
   it.each(['linux', 'win32', 'darwin'] as const)('holds no tools of developers: %s', (platform) => {
-    const found = roles(menuTemplate(platform, true));
+    const found = roles(menu(platform, true));
     expect(found).not.toContain('toggleDevTools');
     expect(found).not.toContain('reload');
     expect(found).not.toContain('forceReload');
@@ -19,17 +55,17 @@ describe('the menu', () => {
   });
 
   it('holds them where the program is not packaged', () => {
-    expect(roles(menuTemplate('linux', false))).toContain('toggleDevTools');
+    expect(roles(menu('linux', false))).toContain('toggleDevTools');
   });
 
   it('begins with the application on macOS and ends the program elsewhere', () => {
-    expect(menuTemplate('darwin', true)[0]).toEqual({ role: 'appMenu' });
-    expect(roles(menuTemplate('linux', true))).toContain('quit');
-    expect(roles(menuTemplate('darwin', true))).not.toContain('quit');
+    expect(menu('darwin', true)[0]).toEqual({ role: 'appMenu' });
+    expect(roles(menu('linux', true))).toContain('quit');
+    expect(roles(menu('darwin', true))).not.toContain('quit');
   });
 
   it('takes no key that the page uses', () => {
-    const own = JSON.stringify(menuTemplate('linux', false));
+    const own = JSON.stringify(menu('linux', false));
     expect(own).not.toContain('accelerator');
   });
 });

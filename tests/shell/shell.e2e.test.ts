@@ -1,18 +1,29 @@
 /** The built shell and preload, run on the stand-in for Electron. */
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
-import { beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import { beforeAll, beforeEach, expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { CONTENT_SECURITY_POLICY } from '../../src/main/policy.ts';
+import { COMMAND_CHANNEL } from '../../src/shared/channel.ts';
 import type { Bridge } from '../../src/shared/contract.ts';
 import { describeInBrowser } from '../e2e/support/browser.ts';
 import { app, BrowserWindow, ipcMain, standIn } from '../stand-in/electron.ts';
 import { toBrowser } from '../stand-in/pages.ts';
 import { INVOKE } from '../stand-in/preload-script.ts';
 import { defaultSession } from '../stand-in/session.ts';
+import {
+  asked,
+  DISCARD,
+  keptFiles,
+  menuItems,
+  PAGE,
+  SAVE,
+  STAY,
+  soon,
+  startShell,
+  type WithBridge,
+} from './built-shell.ts';
 
-const PAGE = 'app://lapwright/';
 const FOREIGN = 'https://elsewhere.test/';
 const channel = 'lapwright:ask';
 
@@ -21,24 +32,16 @@ const askBehindTheBridge = (call: [string, string]): Promise<unknown> =>
   // biome-ignore lint/suspicious/noExplicitAny: the name is the stand-in's own
   (window as any)[call[0]](call[1], 'app.about', {});
 
-const soon = <T>(look: () => T | Promise<T>): Promise<T> => vi.waitFor(look, 10_000);
-
 describeInBrowser('the built shell', () => {
   let window: BrowserWindow;
   let page: Page;
 
   beforeAll(async () => {
-    const shell = pathToFileURL(join(root, 'out', 'main', 'shell.js')).href;
-    await import(/* @vite-ignore */ shell);
-    standIn.codeLoaded();
-    await soon(() => expect(BrowserWindow.getAllWindows()).toHaveLength(1));
-    window = BrowserWindow.getAllWindows()[0]!;
-    page = await window.webContents.ready;
-    await soon(() => expect(window.shown).toBe(true));
+    ({ window, page } = await startShell());
   });
 
   beforeEach(async () => {
-    standIn.answer = 1;
+    standIn.answer = DISCARD;
     await window.loadURL(PAGE);
     window.webContents.foreignRequests.length = 0;
   });
@@ -67,7 +70,7 @@ describeInBrowser('the built shell', () => {
       };
     });
     expect(found).toEqual({
-      names: ['ask', 'carrier'],
+      names: ['ask', 'carrier', 'onCommand', 'pathOf'],
       frozen: true,
       require: 'undefined',
       process: 'undefined',
@@ -212,16 +215,68 @@ describeInBrowser('the built shell', () => {
     expect(prevented).toBe(true);
   });
 
-  it('asks before a page with unsaved changes closes, and keeps it when told to', async () => {
+  /** A page may ask to stay only after somebody has done something in it. */
+  const holdBack = async (): Promise<void> => {
     await page.evaluate(() => addEventListener('beforeunload', (event) => event.preventDefault()));
-    // A page may ask to stay only after somebody has done something in it.
     await page.mouse.click(400, 300);
-    standIn.answer = 0;
+    standIn.questions.length = 0;
+  };
+  /** What the page hears of the menu from now on. */
+  const hear = (): Promise<void> =>
+    page.evaluate(() => {
+      const heard: unknown[] = [];
+      Object.assign(globalThis, { heard });
+      (globalThis as unknown as WithBridge).lapwright.onCommand!((command) => heard.push(command));
+    });
+  const heard = (): Promise<unknown> =>
+    page.evaluate(() => (globalThis as unknown as { heard: unknown[] }).heard);
+
+  it('asks before a page with unsaved changes closes, and keeps it when told to', async () => {
+    await holdBack();
+    await hear();
+    standIn.answer = STAY;
     await window.close();
     await soon(() => expect(standIn.questions).toHaveLength(1));
     expect(standIn.questions[0]?.message).toContain('not saved');
+    expect(standIn.questions[0]?.buttons).toEqual(['Save', 'Discard changes', 'Stay']);
     await page.waitForTimeout(200);
     expect(window.isDestroyed()).toBe(false);
+    expect(await heard()).toEqual([]);
+  });
+
+  it('has the page save before it closes, and only save where it is loaded anew', async () => {
+    await holdBack();
+    await hear();
+    standIn.answer = SAVE;
+    await window.close();
+    await soon(async () => expect(await heard()).toEqual([{ name: 'save-and-close' }]));
+    expect(window.isDestroyed()).toBe(false);
+    await page.reload({ timeout: 1_000 }).catch(() => {});
+    await soon(async () =>
+      expect(await heard()).toEqual([{ name: 'save-and-close' }, { name: 'save' }]),
+    );
+  });
+
+  it('brings commands of the menu to its page, and no others', async () => {
+    await hear();
+    const items = menuItems('File');
+    for (const label of ['New project', 'Open …', 'Save', 'Save as …', 'Print …']) {
+      items.find((item) => item.label === label)!.click!();
+    }
+    for (const wrong of ['save', { name: 'delete' }, null, { name: 'open-file' }, 7]) {
+      window.webContents.send(COMMAND_CHANNEL, wrong);
+    }
+    window.webContents.send(COMMAND_CHANNEL, { name: 'open-file', path: '/a', more: true });
+    await soon(async () =>
+      expect(await heard()).toEqual([
+        { name: 'new' },
+        { name: 'open' },
+        { name: 'save' },
+        { name: 'save-as' },
+        { name: 'print' },
+        { name: 'open-file', path: '/a' },
+      ]),
+    );
   });
 
   it('gives a second start its own window and focuses the first when no file is named', async () => {
@@ -246,10 +301,20 @@ describeInBrowser('the built shell', () => {
   });
 
   // Last: it closes the window.
-  it('lets the page go when told to, and quits with its last window', async () => {
-    await page.evaluate(() => addEventListener('beforeunload', (event) => event.preventDefault()));
-    await page.mouse.click(400, 300);
+  it('lets the page go when told to, puts its changes away, and quits with its last window', async () => {
+    await asked(page, 'recovery.keep', {
+      recovery: 'put-away',
+      document: {},
+      origin: '',
+      path: null,
+      expect: null,
+    });
+    expect(keptFiles()).toContain('put-away.json');
+    await holdBack();
+    standIn.answer = DISCARD;
     await window.close();
+    await soon(() => expect(keptFiles()).toContain('put-away.put-away.json'));
+    expect(keptFiles()).not.toContain('put-away.json');
     await soon(() => expect(window.isDestroyed()).toBe(true));
     if (process.platform !== 'darwin') expect(standIn.quit).toBe(true);
   });

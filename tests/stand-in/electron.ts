@@ -20,6 +20,11 @@ export const standIn = {
   quit: false,
   errors: [] as string[],
   questions: [] as { readonly message: string; readonly buttons?: string[] }[],
+  /** Files that the system lists as open lately. */
+  recent: [] as string[],
+  /** What dialogs were asked for, and what the next one gives back; null when it is cancelled. */
+  dialogs: [] as Record<string, unknown>[],
+  chosen: null as string | null,
   /** The button that the next question is answered with. */
   answer: 0,
   /** Electron becomes ready only after the entry has run to its end. */
@@ -50,6 +55,9 @@ class App extends EventEmitter {
   quit(): void {
     standIn.quit = true;
   }
+  addRecentDocument(path: string): void {
+    standIn.recent.push(path);
+  }
   exit(): void {
     standIn.quit = true;
   }
@@ -64,12 +72,17 @@ export class BrowserWindow extends EventEmitter {
   readonly options: BrowserWindowConstructorOptions;
   shown = false;
   focused = 0;
+  maximised = false;
+  bounds: { x: number; y: number; width: number; height: number };
 
   constructor(options: BrowserWindowConstructorOptions) {
     super();
     if (!app.isReady) throw new Error('A window is made after the app is ready.');
     this.options = options;
+    const { x = 10, y = 10, width = 800, height = 600 } = options;
+    this.bounds = { x, y, width, height };
     this.webContents = new StandInContents(options.webPreferences ?? {});
+    this.webContents.closeAsked = () => void this.close();
     windows.push(this);
     this.webContents.once('destroyed', () => {
       windows.splice(windows.indexOf(this), 1);
@@ -79,6 +92,10 @@ export class BrowserWindow extends EventEmitter {
     app.emit('web-contents-created', {}, this.webContents);
   }
 
+  /** None has the keyboard: the first one stands in front. */
+  static getFocusedWindow(): BrowserWindow | null {
+    return null;
+  }
   static getAllWindows(): BrowserWindow[] {
     return [...windows];
   }
@@ -88,6 +105,7 @@ export class BrowserWindow extends EventEmitter {
   }
   /** As a click on the window's own button: the page is asked first. */
   async close(): Promise<void> {
+    this.emit('close', {});
     await (await this.webContents.ready).close({ runBeforeUnload: true });
   }
   show(): void {
@@ -96,6 +114,11 @@ export class BrowserWindow extends EventEmitter {
   focus(): void {
     this.focused += 1;
   }
+  maximize(): void {
+    this.maximised = true;
+  }
+  isMaximized = (): boolean => this.maximised;
+  getNormalBounds = () => this.bounds;
   isMinimized = (): boolean => false;
   restore(): void {}
   isDestroyed = (): boolean => !windows.includes(this);
@@ -105,6 +128,16 @@ export const dialog = {
   showMessageBoxSync(_window: unknown, question: { message: string; buttons?: string[] }): number {
     standIn.questions.push(question);
     return standIn.answer;
+  },
+  async showOpenDialog(_window: unknown, options: Record<string, unknown>) {
+    standIn.dialogs.push({ purpose: 'open', ...options });
+    const { chosen } = standIn;
+    return { canceled: chosen === null, filePaths: chosen === null ? [] : [chosen] };
+  },
+  async showSaveDialog(_window: unknown, options: Record<string, unknown>) {
+    standIn.dialogs.push({ purpose: 'save', ...options });
+    const { chosen } = standIn;
+    return { canceled: chosen === null, filePath: chosen ?? '' };
   },
   showErrorBox(title: string, text: string): void {
     standIn.errors.push(`${title}: ${text}`);
@@ -119,6 +152,9 @@ export const Menu = {
 };
 
 export const nativeTheme = { shouldUseDarkColors: false };
+
+const display = { id: 1, workArea: { x: 0, y: 0, width: 1920, height: 1040 } };
+export const screen = { getPrimaryDisplay: () => display, getAllDisplays: () => [display] };
 
 export const protocol = {
   registerSchemesAsPrivileged(schemes: { readonly scheme: string }[]): void {

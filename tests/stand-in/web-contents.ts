@@ -5,7 +5,7 @@ import type { BrowserContext, Frame, Page, Route } from 'playwright-core';
 import { browser } from '../e2e/support/browser.ts';
 import { ipcMain } from './ipc.ts';
 import { fromBrowser, toBrowser } from './pages.ts';
-import { INVOKE, preloadScript } from './preload-script.ts';
+import { CLOSE, HEAR, INVOKE, preloadScript } from './preload-script.ts';
 import { defaultSession } from './session.ts';
 
 /** What a frame is to a handler in the main process. */
@@ -32,6 +32,8 @@ export class StandInContents extends EventEmitter {
   /** Requests that left the page's own scheme. */
   readonly foreignRequests: string[] = [];
   readonly ready: Promise<Page>;
+  /** The page closes its own window. */
+  closeAsked: () => void = () => {};
   readonly #frames = new WeakMap<Frame, StandInFrame>();
   #page: Page | null = null;
   #loading: string | null = null;
@@ -46,6 +48,19 @@ export class StandInContents extends EventEmitter {
 
   get mainFrame(): StandInFrame | null {
     return this.#page && this.frameOf(this.#page.mainFrame());
+  }
+
+  /** To the listeners of the preload. */
+  send(channel: string, ...args: unknown[]): void {
+    void this.#page
+      ?.evaluate(
+        ([hear, ...message]) =>
+          (globalThis as unknown as Record<string, (...all: unknown[]) => void>)[hear as string]?.(
+            ...message,
+          ),
+        [HEAR, channel, ...args],
+      )
+      .catch(() => {});
   }
 
   setWindowOpenHandler(handler: (details: { url: string }) => WindowOpenHandlerResponse): void {
@@ -76,6 +91,7 @@ export class StandInContents extends EventEmitter {
     await context.exposeBinding(INVOKE, ({ frame }, channel: string, ...args: unknown[]) =>
       ipcMain.deliver(this, this.frameOf(frame), channel, args),
     );
+    await context.exposeBinding(CLOSE, () => this.closeAsked());
     if (preferences.preload) {
       await context.addInitScript({ content: preloadScript(preferences.preload) });
     }

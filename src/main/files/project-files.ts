@@ -48,6 +48,8 @@ export interface ProjectFiles {
   stamp(path: string): Reply<FileStamp>;
   forget(path: string): Reply<{ readonly forgotten: boolean }>;
   readonly recovery: Recovery;
+  /** Puts away what a page keeps: its user does not want it. */
+  discard(client: string): void;
   readonly presence: Presence;
   readonly reach: Reach;
   readonly recent: Recent;
@@ -61,8 +63,8 @@ export interface ProjectFilesOptions {
   readonly dialogs: boolean;
   /** Milliseconds without a word after which a page counts as gone; null: only when it is closed. */
   readonly silence: number | null;
-  /** A file was opened or saved. */
-  readonly used?: (path: string) => void;
+  /** The list of files that were open lately is another; with the one that was opened or saved. */
+  readonly listed?: (used: string | null) => void;
   readonly now?: () => Date;
 }
 
@@ -79,7 +81,7 @@ const byDialog = (): Reply<never> =>
   refuse('not-found', '', 'Files are chosen in the dialog of the system here.');
 
 export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
-  const { data, dialogs, silence, used = () => undefined, now = () => new Date() } = options;
+  const { data, dialogs, silence, listed = () => undefined, now = () => new Date() } = options;
   const recent = makeRecent(data, now);
   const reach = makeReach({ data, known: recent.has });
   const presence = makePresence(silence, now);
@@ -87,7 +89,7 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
 
   const note = (file: FileOnDisk, { name }: Project): void => {
     recent.note(file.path, name);
-    used(file.path);
+    listed(file.path);
   };
   /** Where a path leads, if a project may be there; whoever started the program may name it otherwise. */
   const project = (path: string): Reply<string> => {
@@ -107,6 +109,7 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
     const bytes = readBytes(leads.value, MAX_BODY, 'a project');
     return bytes.ok ? fileOnDisk(leads.value, stampOf(bytes.value)) : null;
   };
+  const unsaved = makeRecovery({ data, running, presence, fileAt, now });
   const look = (folder: string): Reply<FolderView> =>
     lookInto(folder, reach.holds(folder), (place) => project(place).ok);
 
@@ -174,8 +177,15 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
       const file = fileAt(path);
       return ok({ stamp: file?.stamp ?? null, at: file?.at ?? null });
     },
-    forget: (path) => ok({ forgotten: recent.forget(path) }),
-    recovery: makeRecovery({ data, running, presence, fileAt, now }),
+    forget(path) {
+      const forgotten = recent.forget(path);
+      if (forgotten) listed(null);
+      return ok({ forgotten });
+    },
+    discard(client) {
+      for (const recovery of presence.ownedBy(client)) unsaved.drop(recovery);
+    },
+    recovery: unsaved,
     presence,
     reach,
     recent,

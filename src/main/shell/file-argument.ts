@@ -1,8 +1,16 @@
 /** The project file that a start of the program names. */
 const PREFIX = '--file=';
 
-export const fileArgument = (argv: readonly string[]): string | null =>
-  argv.find((argument) => argument.startsWith(PREFIX))?.slice(PREFIX.length) || null;
+/**
+ * Behind its switch, or as a plain argument: so the system starts the program for a file that belongs to it.
+ * Plain arguments that end otherwise are the program's own folder, or a switch's.
+ */
+export function fileArgument(argv: readonly string[]): string | null {
+  const [, ...after] = argv;
+  const switched = after.find((argument) => argument.startsWith(PREFIX))?.slice(PREFIX.length);
+  if (switched !== undefined) return switched || null;
+  return after.find((argument) => !argument.startsWith('-') && /\.json$/i.test(argument)) ?? null;
+}
 
 /** What a second start hands to the first: whatever that is, only a path in it counts. */
 export function fileOfSecondStart(data: unknown): string | null {

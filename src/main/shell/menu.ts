@@ -1,9 +1,46 @@
-/** A plain menu of the system's own commands; those of the project are in the page. */
+/** The menu: the system's own commands, and those of the project, which the page carries out. */
 import type { MenuItemConstructorOptions } from 'electron';
+import type { MenuCommand } from '../../shared/menu-commands.ts';
+import type { RecentFile } from '../../shared/reports-files.ts';
+
+export interface FileMenu {
+  readonly recent: readonly Pick<RecentFile, 'path' | 'name' | 'folder' | 'found'>[];
+  /** To the page of the window in front. */
+  command(command: MenuCommand): void;
+}
+
+/** An ampersand would underline the letter after it. */
+const plain = (text: string): string => text.replaceAll('&', '&&');
+
+function recentItems({ recent, command }: FileMenu): MenuItemConstructorOptions[] {
+  const found = recent.filter((file) => file.found);
+  if (found.length === 0) return [{ label: 'No file yet', enabled: false }];
+  return found.map(({ path, name, folder }) => ({
+    label: plain(`${name} (${folder})`),
+    click: () => command({ name: 'open-file', path }),
+  }));
+}
+
+function fileItems(mac: boolean, menu: FileMenu): MenuItemConstructorOptions[] {
+  const { command } = menu;
+  return [
+    { label: 'New project', click: () => command({ name: 'new' }) },
+    { label: 'Open …', click: () => command({ name: 'open' }) },
+    { label: 'Open recent', submenu: recentItems(menu) },
+    { type: 'separator' },
+    { label: 'Save', click: () => command({ name: 'save' }) },
+    { label: 'Save as …', click: () => command({ name: 'save-as' }) },
+    { type: 'separator' },
+    { label: 'Print …', click: () => command({ name: 'print' }) },
+    { type: 'separator' },
+    { role: mac ? 'close' : 'quit' },
+  ];
+}
 
 export function menuTemplate(
   platform: NodeJS.Platform,
   packaged: boolean,
+  menu: FileMenu,
 ): MenuItemConstructorOptions[] {
   const mac = platform === 'darwin';
   const forDevelopers: MenuItemConstructorOptions[] = packaged
@@ -11,7 +48,7 @@ export function menuTemplate(
     : [{ type: 'separator' }, { role: 'reload' }, { role: 'toggleDevTools' }];
   return [
     ...(mac ? [{ role: 'appMenu' } as const] : []),
-    { label: 'File', submenu: [{ role: mac ? 'close' : 'quit' }] },
+    { label: 'File', submenu: fileItems(mac, menu) },
     { role: 'editMenu' },
     {
       label: 'View',

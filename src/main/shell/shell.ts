@@ -1,69 +1,66 @@
 /** Entry of the Electron shell: one process, one core, a window for each project opened. */
 import { join, resolve } from 'node:path';
-import {
-  app,
-  BrowserWindow,
-  dialog,
-  ipcMain,
-  Menu,
-  nativeTheme,
-  protocol,
-  session,
-} from 'electron';
-import { createAsk } from '../ask.ts';
+import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
+import { COMMAND_CHANNEL } from '../../shared/channel.ts';
+import type { MenuCommand } from '../../shared/menu-commands.ts';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
-import { readProjectFile } from '../files/read-project-file.ts';
+import { makeProjectFiles } from '../files/project-files.ts';
 import { makeRowJournal } from '../files/row-journal.ts';
-import { type AskFor, makeJobs, withJobs } from '../jobs/ask-with-jobs.ts';
+import { type AskFor, makeJobs } from '../jobs/ask-with-jobs.ts';
 import { readPageFiles } from '../page-files.ts';
 import { answerAsks } from './answer-asks.ts';
-import { guardClose } from './close-guard.ts';
 import { confineContents, confineSession } from './confine.ts';
 import { fileArgument, fileOfSecondStart } from './file-argument.ts';
+import { takeGivenFiles } from './given-files.ts';
 import { menuTemplate } from './menu.ts';
-import { PAGE_ADDRESS, pageScheme, servePage } from './page-protocol.ts';
-import { windowOptions } from './window-options.ts';
+import { openWindow as openOneOf, type Windows } from './open-window.ts';
+import { pageScheme, servePage } from './page-protocol.ts';
+import { windowStore } from './window-state.ts';
 
 /** The folder of what was built: this program is one of the files in its `main`. */
 const built = resolve(import.meta.dirname, '..');
 const carrier = 'electron';
-const journals = {
-  journal: makeBenchJournal(dataFolder()),
-  rowJournal: makeRowJournal(dataFolder()),
+const data = dataFolder();
+
+const files = makeProjectFiles({ data, dialogs: true, silence: null, listed: showListed });
+/** The program is to end once its windows are closed. */
+let quitting = false;
+const windows: Windows = {
+  built,
+  files,
+  asks: new Map<number, AskFor>(),
+  jobs: makeJobs({ carrier, worker: join(built, 'main', 'worker.js') }),
+  core: { carrier, journal: makeBenchJournal(data), rowJournal: makeRowJournal(data) },
+  state: windowStore(data),
+  stayed: () => {
+    quitting = false;
+  },
 };
+const openWindow = (file: string | null): void => openOneOf(windows, file);
 
-const asks = new Map<number, AskFor>();
-const jobs = makeJobs({ carrier, worker: join(built, 'main', 'worker.js') });
-
-function openWindow(file: string | null): void {
-  const window = new BrowserWindow(
-    windowOptions({
-      preload: join(built, 'preload', 'preload.cjs'),
-      dark: nativeTheme.shouldUseDarkColors,
-      packaged: app.isPackaged,
-    }),
-  );
-  const { id } = window.webContents;
-  const initial = file === null ? {} : { initial: () => readProjectFile(file) };
-  asks.set(id, withJobs(createAsk({ carrier, ...journals, ...initial }), jobs));
-  window.once('closed', () => {
-    asks.delete(id);
-    jobs.leave(String(id));
-  });
-  // A page loaded anew waits for no answer of the old one.
-  window.webContents.on('did-navigate', () => jobs.leave(String(id)));
-  window.once('ready-to-show', () => window.show());
-  guardClose(window, dialog);
-  window.loadURL(PAGE_ADDRESS).catch((error: unknown) => {
-    // A window closed while it loads is no error.
-    if (!window.isDestroyed()) dialog.showErrorBox('The page could not be shown', String(error));
-  });
+function command(wish: MenuCommand): void {
+  const window = BrowserWindow.getFocusedWindow() ?? BrowserWindow.getAllWindows()[0];
+  if (window) window.webContents.send(COMMAND_CHANNEL, wish);
+  // On macOS the menu is there without a window.
+  else openWindow(wish.path ?? null);
 }
 
-async function start(file: string | null): Promise<void> {
+function showMenu(): void {
+  const menu = { recent: files.recent.list(), command };
+  Menu.setApplicationMenu(
+    Menu.buildFromTemplate(menuTemplate(process.platform, app.isPackaged, menu)),
+  );
+}
+
+function showListed(used: string | null): void {
+  if (used !== null) app.addRecentDocument(used);
+  showMenu();
+}
+
+function listen(): void {
   app.on('web-contents-created', (_event, contents) => confineContents(contents));
-  app.on('second-instance', (_event, _argv, _folder, data) => {
-    const other = fileOfSecondStart(data);
+  app.on('second-instance', (_event, _argv, _folder, handed) => {
+    const other = fileOfSecondStart(handed);
     const [window] = BrowserWindow.getAllWindows();
     if (other !== null || !window) openWindow(other);
     else {
@@ -71,26 +68,53 @@ async function start(file: string | null): Promise<void> {
       window.focus();
     }
   });
+  app.on('before-quit', () => {
+    quitting = true;
+  });
   app.on('window-all-closed', () => {
-    if (process.platform !== 'darwin') app.quit();
+    if (process.platform !== 'darwin' || quitting) app.quit();
   });
   app.on('activate', () => {
     if (BrowserWindow.getAllWindows().length === 0) openWindow(null);
   });
-  app.on('will-quit', () => void jobs.close());
+  app.on('will-quit', () => {
+    files.close();
+    void windows.jobs.close();
+  });
+}
 
+/** macOS hands a file over by an event, which may come before the program is ready. */
+function listenForFiles(first: string | null): () => string | null {
+  let ready = false;
+  let early = first;
+  app.on('open-file', (event, path) => {
+    event.preventDefault();
+    if (ready) openWindow(path);
+    else early = path;
+  });
+  return () => {
+    ready = true;
+    return early;
+  };
+}
+
+async function start(first: string | null): Promise<void> {
+  listen();
+  const firstFile = listenForFiles(first);
   await app.whenReady();
   confineSession(session.defaultSession);
   servePage(session.defaultSession, readPageFiles(join(built, 'renderer')));
-  answerAsks(ipcMain, asks);
-  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, app.isPackaged)));
-  openWindow(file);
-  jobs.warm();
+  answerAsks(ipcMain, windows.asks);
+  takeGivenFiles(ipcMain, windows.asks, files.reach);
+  showMenu();
+  openWindow(firstFile());
+  windows.jobs.warm();
 }
 
 app.enableSandbox();
 protocol.registerSchemesAsPrivileged([pageScheme]);
-const file = fileArgument(process.argv);
+const named = fileArgument(process.argv);
+const file = named === null ? null : resolve(named);
 if (app.requestSingleInstanceLock({ file })) {
   // Not awaited here: Electron becomes ready only after this file has run to its end.
   start(file).catch((error: unknown) => {

@@ -1,22 +1,27 @@
 /** How a window is made: a pure function, so that a test compares the whole of it. */
-import type { BrowserWindowConstructorOptions } from 'electron';
+import type { BrowserWindowConstructorOptions, Rectangle } from 'electron';
 
 export interface WindowSetting {
   /** The built preload's file. */
   readonly preload: string;
   readonly dark: boolean;
   readonly packaged: boolean;
+  /** Where it was; the usual size, wherever the system puts it, when left out. */
+  readonly bounds?: Partial<Rectangle>;
 }
+
+export const usualWindow = { width: 1360, height: 900 } as const;
+export const leastWindow = { width: 720, height: 520 } as const;
 
 /** The page's own paper, so that a window never flashes in another colour before it is drawn. */
 const paper = { light: '#fbfaf6', dark: '#12171d' } as const;
 
 export const windowOptions = (setting: WindowSetting): BrowserWindowConstructorOptions => ({
   title: 'Lapwright',
-  width: 1360,
-  height: 900,
-  minWidth: 720,
-  minHeight: 520,
+  ...usualWindow,
+  ...setting.bounds,
+  minWidth: leastWindow.width,
+  minHeight: leastWindow.height,
   show: false,
   backgroundColor: setting.dark ? paper.dark : paper.light,
   webPreferences: {
