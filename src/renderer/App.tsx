@@ -11,20 +11,24 @@ import {
 import { cautionShort } from '../shared/cautions.ts';
 import type { Bridge } from '../shared/contract.ts';
 import type { RequestError } from '../shared/reply.ts';
-import type { CornerMargin, Opened } from '../shared/reports.ts';
+import type { CornerMargin } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
 import { createSheets, KeyDialogs } from './actions/KeyDialogs.tsx';
-import { listenForKeys } from './actions/listen.ts';
+import { listenForCommands, listenForKeys } from './actions/listen.ts';
 import { createRegistry } from './actions/registry.ts';
 import { Bar } from './Bar.tsx';
+import type { Shell } from './bridge.ts';
 import { createLifeRows } from './coupons/lives/life-columns.ts';
 import { createCouponRows } from './coupons/result-columns.ts';
-import { download, fileName, fileText } from './files.ts';
-import { AskUnsaved } from './parts/AskUnsaved.tsx';
-import { OpenButton } from './parts/OpenButton.tsx';
+import { Upload } from './parts/Upload.tsx';
+import { DropZone } from './project-file/DropZone.tsx';
+import { FileDialogs } from './project-file/FileDialogs.tsx';
+import { Strips } from './project-file/Strips.tsx';
 import { createComparison } from './state/comparison.ts';
 import { createCoupons } from './state/coupons.ts';
+import { createProjectFiles } from './state/files/project-files.ts';
 import { createGapCheck } from './state/gap-check.ts';
+import { createJointDeeds } from './state/joint-deeds.ts';
 import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
 import { createKeptRows } from './state/kept-rows.ts';
@@ -38,52 +42,31 @@ import type { WorkspaceName } from './workspaces.ts';
 /** Where in the file the fault is, for whoever opens it in an editor. */
 const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (at ${error.field})`);
 
-export function App(props: { readonly bridge: Bridge }): JSX.Element {
+export function App(props: {
+  readonly bridge: Bridge;
+  readonly shell?: Shell | undefined;
+}): JSX.Element {
   const theme = createTheme();
   const project = createProject();
   const [workspace, setWorkspace] = createSignal<WorkspaceName>('joints');
   const [jointId, setJointId] = createSignal<string | null>(null);
   const [trouble, setTrouble] = createSignal<string | null>(null);
-  /** Opened, but waiting for a word about the changes that it would put away. */
-  const [waiting, setWaiting] = createSignal<Opened | null>(null);
   const [starting, setStarting] = createSignal(true);
-
-  const show = (opened: Opened): void => {
-    project.open(opened);
-    setJointId(opened.document.joints[0]?.id ?? null);
-    setWorkspace('joints');
-    setTrouble(null);
-    setWaiting(null);
-  };
-  const arrived = (opened: Opened): void => {
-    if (project.unsaved()) setWaiting(opened);
-    else show(opened);
-  };
+  const files = createProjectFiles({
+    bridge: props.bridge,
+    project,
+    onTrouble: setTrouble,
+    onOpened() {
+      setJointId(project.plain()?.joints[0]?.id ?? null);
+      setWorkspace('joints');
+    },
+  });
 
   const start = async (): Promise<void> => {
     const reply = await props.bridge.ask('project.initial', {});
     setStarting(false);
-    if (reply.ok) show(reply.value);
+    if (reply.ok) files.showFirst(reply.value);
     else setTrouble(`${reply.error.message}${placeOf(reply.error)}`);
-  };
-  const openDemo = async (): Promise<void> => {
-    const reply = await props.bridge.ask('project.demo', {});
-    if (reply.ok) arrived(reply.value);
-    else setTrouble(reply.error.message);
-  };
-  const openFile = async (file: File): Promise<void> => {
-    const reply = await props.bridge.ask('project.read', {
-      text: await file.text(),
-      origin: file.name.slice(0, 300),
-    });
-    if (reply.ok) arrived(reply.value);
-    else setTrouble(`Could not open ${file.name}${placeOf(reply.error)}: ${reply.error.message}`);
-  };
-  const save = (): void => {
-    const document = project.plain();
-    if (!document) return;
-    download(fileName(document), fileText(document));
-    project.markSaved();
   };
 
   const openJoint = (id: string): void => {
@@ -92,8 +75,10 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   };
   const current = (): number => {
     const document = project.document();
-    const id = jointId();
-    return document && id !== null ? jointIndex(document, id) : -1;
+    if (!document) return -1;
+    const at = jointIndex(document, jointId() ?? '');
+    // One that was removed, or taken back, leaves the first to be looked at.
+    return at < 0 && document.joints.length > 0 ? 0 : at;
   };
   const currentJoint = () => project.document()?.joints[current()];
   const joints = createJointsView(props.bridge, project, () => workspace() === 'joints');
@@ -152,7 +137,14 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   };
   const undoing = createUndoing(project, movedAt);
   const sheets = createSheets();
-  let chooseFile = (): void => {};
+  let upload = (): void => {};
+  const jointDeeds = createJointDeeds({
+    bridge: props.bridge,
+    project,
+    asking: files.asking,
+    openJoint,
+    onCopied: setJointId,
+  });
   const registry = createRegistry({
     project,
     theme,
@@ -165,13 +157,14 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     joint: currentJoint,
     index: current,
     openJoint,
-    chooseFile: () => chooseFile(),
-    openDemo: () => void openDemo(),
-    save,
+    files,
+    upload: () => upload(),
+    jointDeeds,
     find: () => sheets.toggle('find'),
     listKeys: () => sheets.toggle('list'),
   });
   listenForKeys(registry.fixed);
+  listenForCommands(registry.fixed, props.shell);
 
   const leaving = (event: BeforeUnloadEvent): void => {
     // A browser asks by itself then; in Electron the shell does.
@@ -193,17 +186,21 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     <>
       <Bar
         project={project}
+        files={files}
+        actions={registry.fixed}
         undoing={undoing}
         theme={theme}
         workspace={workspace()}
         onWorkspace={setWorkspace}
-        onFile={(file) => void openFile(file)}
-        onSave={save}
         onKeys={() => sheets.toggle('list')}
-        onChooser={(choose) => {
-          chooseFile = choose;
+      />
+      <Upload
+        onFile={(file) => void files.openText(file)}
+        onReady={(choose) => {
+          upload = choose;
         }}
       />
+      <Strips files={files} project={project} />
 
       <main>
         <Show when={project.document() !== null && trouble()}>
@@ -233,14 +230,16 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
                     <h1>The project could not be opened</h1>
                     <p role="alert">{sentence(message())}</p>
                     <div class="start-buttons">
-                      <button type="button" class="plain is-first" onClick={() => void openDemo()}>
+                      <button
+                        type="button"
+                        class="plain is-first"
+                        onClick={() => void files.openDemo()}
+                      >
                         Open the demonstration project
                       </button>
-                      <OpenButton
-                        plain
-                        text="Open another file …"
-                        onFile={(file) => void openFile(file)}
-                      />
+                      <button type="button" class="plain" onClick={() => void files.open()}>
+                        Open another file …
+                      </button>
                     </div>
                   </>
                 )}
@@ -267,6 +266,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             onJoint={setJointId}
             onSize={openJoint}
             onCorner={openCorner}
+            jointDeeds={jointDeeds}
           />
         </Show>
       </main>
@@ -274,19 +274,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
       <footer class="caution">{cautionShort}</footer>
 
       <KeyDialogs sheets={sheets} registry={registry} page={workspace()} />
-      <Show when={waiting()}>
-        {(opened) => (
-          <AskUnsaved
-            name={project.document()?.name ?? ''}
-            onSave={() => {
-              save();
-              show(opened());
-            }}
-            onDiscard={() => show(opened())}
-            onStay={() => setWaiting(null)}
-          />
-        )}
-      </Show>
+      <FileDialogs bridge={props.bridge} files={files} />
+      <DropZone files={files} pathOf={props.shell?.pathOf} onTrouble={setTrouble} />
     </>
   );
 }

@@ -1,8 +1,11 @@
-/** The bar over every page: the project's name, the pages, and what is done to the project as a whole. */
+/** The bar over every page: the project and its file, the pages, and what is done to the project as a whole. */
 import { For, type JSX, Show } from 'solid-js';
-import { OpenButton } from './parts/OpenButton.tsx';
+import type { Action } from './actions/action.ts';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { UndoControl } from './parts/UndoControl.tsx';
+import { FileMenu } from './project-file/FileMenu.tsx';
+import { FileState } from './project-file/FileState.tsx';
+import type { ProjectFiles } from './state/files/project-files.ts';
 import type { ProjectState } from './state/project.ts';
 import type { Undoing } from './state/undoing.ts';
 import type { Theme } from './theme.ts';
@@ -10,22 +13,27 @@ import { type WorkspaceName, workspaces } from './workspaces.ts';
 
 export interface BarProps {
   readonly project: ProjectState;
+  readonly files: ProjectFiles;
+  /** Those of files are in the File menu. */
+  readonly actions: readonly Action[];
   readonly undoing: Undoing;
   readonly theme: Theme;
   readonly workspace: WorkspaceName;
   readonly onWorkspace: (name: WorkspaceName) => void;
-  readonly onFile: (file: File) => void;
-  readonly onSave: () => void;
   readonly onKeys: () => void;
-  /** Told how to open the system's dialog of files. */
-  readonly onChooser: (choose: () => void) => void;
 }
 
 export function Bar(props: BarProps): JSX.Element {
   return (
     // biome-ignore lint/a11y/useAriaPropsSupportedByRole: outside of main a header is a banner, which may have a name.
     <header class="bar" data-pane aria-label="Bar">
-      <p class="bar-name">{props.project.document()?.name ?? 'Lapwright'}</p>
+      <FileMenu files={props.files} actions={props.actions} />
+      <div class="bar-project">
+        <p class="bar-name">{props.project.document()?.name ?? 'Lapwright'}</p>
+        <Show when={props.project.document()}>
+          <FileState files={props.files} project={props.project} />
+        </Show>
+      </div>
       <Show when={props.project.document()}>
         <nav aria-label="Workspaces">
           <For each={workspaces}>
@@ -46,26 +54,7 @@ export function Bar(props: BarProps): JSX.Element {
       </Show>
       <div class="bar-right">
         <Show when={props.project.document()}>
-          <span class="origin">
-            <Show when={props.project.unsaved()} fallback={props.project.origin()}>
-              changes not saved
-            </Show>
-          </span>
-        </Show>
-        <Show when={props.project.document()}>
           <UndoControl project={props.project} undoing={props.undoing} />
-        </Show>
-        <OpenButton onFile={props.onFile} onReady={props.onChooser} />
-        <Show when={props.project.document()}>
-          <button
-            type="button"
-            class="link"
-            aria-keyshortcuts="Control+S"
-            title="Ctrl+S"
-            onClick={() => props.onSave()}
-          >
-            Save a copy
-          </button>
         </Show>
         <ThemeControl theme={props.theme} />
         <button

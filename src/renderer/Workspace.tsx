@@ -13,6 +13,7 @@ import { SizePage } from './size/SizePage.tsx';
 import type { Comparison } from './state/comparison.ts';
 import type { CouponsState } from './state/coupons.ts';
 import type { GapCheckState } from './state/gap-check.ts';
+import type { JointDeeds } from './state/joint-deeds.ts';
 import type { JointsView } from './state/joints-view.ts';
 import type { KeptChecks } from './state/kept-checks.ts';
 import type { KeptRows } from './state/kept-rows.ts';
@@ -41,6 +42,7 @@ export interface WorkspaceProps {
   readonly onJoint: (id: string) => void;
   readonly onSize: (id: string) => void;
   readonly onCorner: (id: string, corner: CornerMargin) => void;
+  readonly jointDeeds: JointDeeds;
 }
 
 const none = (what: string): JSX.Element => (
@@ -58,6 +60,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
           project={props.project}
           onOpen={props.onSize}
           onOpenCorner={props.onCorner}
+          deeds={props.jointDeeds}
         />
       </Match>
       <Match when={props.name === 'size'}>

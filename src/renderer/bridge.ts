@@ -5,9 +5,17 @@
 import type { Answers, Bridge, RequestInput, RequestName } from '../shared/contract.ts';
 import { type Reply, refuse } from '../shared/reply.ts';
 
+/** What the preload gives besides the bridge: nothing of it is there in a browser. */
+export interface Shell {
+  /** Path of a file that was dropped onto the window; empty where it has none. */
+  readonly pathOf?: (file: File) => string;
+  /** Told of the commands of the window's menu. Gives what ends it. */
+  readonly onCommand?: (listener: (name: string) => void) => () => void;
+}
+
 declare global {
   interface Window {
-    readonly lapwright?: Bridge;
+    readonly lapwright?: Bridge & Shell;
   }
 }
 

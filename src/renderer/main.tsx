@@ -8,6 +8,8 @@ import './styles/base.css';
 import './styles/job.css';
 import './styles/bar.css';
 import './styles/keys.css';
+import './styles/files.css';
+import './styles/menu.css';
 import './styles/joints.css';
 import './styles/corners.css';
 import './styles/size.css';
@@ -34,4 +36,4 @@ import './styles/study.css';
 import './styles/access.css';
 
 const root = document.getElementById('app');
-if (root) render(() => <App bridge={findBridge(window)} />, root);
+if (root) render(() => <App bridge={findBridge(window)} shell={window.lapwright} />, root);

@@ -4,7 +4,7 @@ import { App } from '../../src/renderer/App.tsx';
 import { cautionShort } from '../../src/shared/cautions.ts';
 import { refuse } from '../../src/shared/reply.ts';
 import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
-import { useBrowser } from './support/page.ts';
+import { fileMenu, useBrowser } from './support/page.ts';
 import { makeProject } from './support/project.ts';
 import { makeMargin, makeSummary } from './support/reports.ts';
 
@@ -244,7 +244,7 @@ describe('files', () => {
     );
     const clicked = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockReturnValue();
     await open();
-    fireEvent.click(screen.getByRole('button', { name: 'Save a copy' }));
+    fileMenu('Save a copy');
     expect((clicked.mock.contexts[0] as HTMLAnchorElement).download).toBe(
       'Test-frame.lapwright.json',
     );

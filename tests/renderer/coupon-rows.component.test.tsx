@@ -8,7 +8,7 @@ import type { Project } from '../../src/shared/project.ts';
 import type { CouponResult } from '../../src/shared/project-coupons.ts';
 import { ok, refuse } from '../../src/shared/reply.ts';
 import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
-import { useBrowser } from './support/page.ts';
+import { fileMenu, useBrowser } from './support/page.ts';
 import { makeProject } from './support/project.ts';
 
 useBrowser();
@@ -220,7 +220,7 @@ describe('results that are not saved', () => {
     type(cell('row 3', 'batch'), 'B');
     await waitFor(() => expect(kept(disk)).toHaveLength(3));
     Object.assign(URL, { createObjectURL: () => 'blob:x', revokeObjectURL: () => {} });
-    click('Save a copy');
+    fileMenu('Save a copy');
     // What no file takes is kept on.
     await waitFor(() => expect(kept(disk)).toEqual(['3 ']));
   });

@@ -8,6 +8,7 @@ import { act } from '../../src/renderer/actions/listen.ts';
 import { createRegistry, type Registry } from '../../src/renderer/actions/registry.ts';
 import { ShortcutList } from '../../src/renderer/actions/ShortcutList.tsx';
 import { createCoupons } from '../../src/renderer/state/coupons.ts';
+import { createProjectFiles } from '../../src/renderer/state/files/project-files.ts';
 import { createJointsView } from '../../src/renderer/state/joints-view.ts';
 import { createProject } from '../../src/renderer/state/project.ts';
 import { createSizing } from '../../src/renderer/state/sizing.ts';
@@ -23,6 +24,15 @@ import { makeProject } from './support/project.ts';
 
 useBrowser();
 useDialogs();
+
+const recent = {
+  path: '/home/mira/frames/heron.lapwright.json',
+  name: 'heron.lapwright.json',
+  folder: '/home/mira/frames',
+  project: 'Heron',
+  at: '2026-03-01T09:00:00Z',
+  found: true,
+};
 
 function projectWithSets() {
   const project = makeProject();
@@ -61,13 +71,30 @@ beforeEach(() => {
     const spies = {
       go: vi.fn(),
       openJoint: vi.fn(),
-      chooseFile: vi.fn(),
-      openDemo: vi.fn(),
-      save: vi.fn(),
+      upload: vi.fn(),
       find: vi.fn(),
       listKeys: vi.fn(),
     };
+    const deeds = {
+      begin: vi.fn(),
+      open: vi.fn(),
+      openRecent: vi.fn(),
+      openDemo: vi.fn(),
+      save: vi.fn(),
+      saveAs: vi.fn(),
+      saveCopy: vi.fn(),
+    };
+    const renames = vi.fn();
+    const jointDeeds = { add: vi.fn(), copy: vi.fn(), rename: vi.fn(), remove: vi.fn() };
+    const files = createProjectFiles({ bridge, project, onOpened: vi.fn(), onTrouble: vi.fn() });
     const reach: Reach = {
+      files: {
+        ...files,
+        ...deeds,
+        rename: renames,
+        places: () => ({ dialogs: false, folders: [], recent: [recent] }),
+      },
+      jointDeeds,
       project,
       theme: createTheme(),
       sizing: createSizing({ bridge, project, index: () => 0, active: off }),
@@ -87,7 +114,10 @@ beforeEach(() => {
         reach.sizing.choice(),
         document.activeElement?.tagName,
         print.mock.calls,
-        ...Object.values(spies).map(({ mock }) => mock.calls),
+        renames.mock.calls,
+        ...[spies, deeds, jointDeeds]
+          .flatMap((all) => Object.values(all))
+          .map(({ mock }) => mock.calls),
       ]);
     return done;
   });
@@ -97,13 +127,14 @@ beforeEach(() => {
 const chords = (): { readonly action: Action; readonly chord: Chord }[] =>
   registry.fixed.flatMap((action) => (action.keys ?? []).map((chord) => ({ action, chord })));
 const event = (
-  { key, ctrl, shift }: Pick<Chord, 'key' | 'ctrl' | 'shift'>,
+  { key, ctrl, shift, alt }: Pick<Chord, 'key' | 'ctrl' | 'shift' | 'alt'>,
   more: KeyboardEventInit = {},
 ): KeyboardEvent =>
   new KeyboardEvent('keydown', {
     key,
     ctrlKey: ctrl ?? false,
     shiftKey: shift ?? false,
+    altKey: alt ?? false,
     cancelable: true,
     ...more,
   });
@@ -150,6 +181,11 @@ describe('the registry', () => {
       'change: Undo overlap 30.0 → 32.0 mm, Boom tip',
       'look: Night',
       'page: Print card',
+      'file: New project …',
+      'file: Save as …',
+      'file: Heron',
+      'joint: Add a joint, double lap: strip between two straps',
+      'joint: Remove Boom tip …',
     ]) {
       expect(titles).toContain(wanted);
     }
@@ -201,7 +237,10 @@ describe('the keys', () => {
       'list keys',
       'next pane',
       'previous pane',
+      'new',
+      'open',
       'save',
+      'save-as',
     ]);
   });
 
@@ -256,6 +295,6 @@ it('the list has every key with its title, and the caution', () => {
   }
   expect(list.textContent).toContain(cautionShort);
   expect(list.textContent).toContain(
-    'only Ctrl+1 to Ctrl+5, Ctrl+K, F1, F6, Shift+F6 and Ctrl+S do this',
+    'only Ctrl+1 to Ctrl+5, Ctrl+K, F1, F6, Shift+F6, Ctrl+N, Ctrl+O, Ctrl+S and Ctrl+Shift+S do this',
   );
 });

@@ -5,6 +5,8 @@
 import type { Accessor } from 'solid-js';
 import type { Joint } from '../../shared/project.ts';
 import type { CouponsState } from '../state/coupons.ts';
+import type { ProjectFiles } from '../state/files/project-files.ts';
+import type { JointDeeds } from '../state/joint-deeds.ts';
 import type { JointsView } from '../state/joints-view.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Sizing } from '../state/sizing.ts';
@@ -62,9 +64,10 @@ export interface Reach {
   readonly index: Accessor<number>;
   /** On the Size page. */
   openJoint(id: string): void;
-  chooseFile(): void;
-  openDemo(): void;
-  save(): void;
+  readonly files: ProjectFiles;
+  /** The browser's own way to choose a file. */
+  upload(): void;
+  readonly jointDeeds: JointDeeds;
   /** The box that finds, and the list of keys: opened, or closed again. */
   find(): void;
   listKeys(): void;

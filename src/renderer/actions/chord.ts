@@ -5,6 +5,7 @@ export interface Chord {
   readonly key: string;
   readonly ctrl?: true;
   readonly shift?: true;
+  readonly alt?: true;
   /** Also while a person writes in a field. */
   readonly writing?: true;
   /** Once more for as long as it is held down. */
@@ -16,7 +17,8 @@ const isSign = (key: string): boolean => /^[^a-z0-9]$/.test(key);
 
 export function isPressed(chord: Chord, event: KeyboardEvent): boolean {
   // AltGr counts as Ctrl and Alt together: it writes a sign.
-  if (event.altKey || (event.ctrlKey || event.metaKey) !== (chord.ctrl ?? false)) return false;
+  if (event.altKey !== (chord.alt ?? false)) return false;
+  if ((event.ctrlKey || event.metaKey) !== (chord.ctrl ?? false)) return false;
   if (!isSign(chord.key) && event.shiftKey !== (chord.shift ?? false)) return false;
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
   return key === chord.key;
@@ -25,8 +27,8 @@ export function isPressed(chord: Chord, event: KeyboardEvent): boolean {
 const named = (key: string): string => (key.length === 1 ? key.toUpperCase() : key);
 
 /** `Ctrl+Shift+Z` */
-export const chordText = ({ ctrl, shift, key }: Chord): string =>
-  [ctrl && 'Ctrl', shift && 'Shift', named(key)].filter(Boolean).join('+');
+export const chordText = ({ ctrl, alt, shift, key }: Chord): string =>
+  [ctrl && 'Ctrl', alt && 'Alt', shift && 'Shift', named(key)].filter(Boolean).join('+');
 
 /** The same as `aria-keyshortcuts` wants it. */
 export const chordAria = (chord: Chord): string => chordText(chord).replace('Ctrl', 'Control');

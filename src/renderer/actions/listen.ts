@@ -1,5 +1,6 @@
 /** The one place where keys of the window become actions. */
 import { onCleanup, onMount } from 'solid-js';
+import type { Shell } from '../bridge.ts';
 import type { Action } from './action.ts';
 import { type Chord, isPressed, isWriting } from './chord.ts';
 import { KEYS_DIALOG } from './KeysDialog.tsx';
@@ -46,4 +47,13 @@ export function listenForKeys(actions: readonly Action[]): void {
   const keys = (event: KeyboardEvent): void => act(actions, event);
   onMount(() => window.addEventListener('keydown', keys));
   onCleanup(() => window.removeEventListener('keydown', keys));
+}
+
+/** What the menu of the window's own shell asks for, by the ids of the actions. */
+export function listenForCommands(actions: readonly Action[], shell: Shell | undefined): void {
+  const stop = shell?.onCommand?.((name) => {
+    const action = actions.find(({ id }) => id === name);
+    if (action?.available() && !isHeld(action)) action.run();
+  });
+  if (stop) onCleanup(stop);
 }

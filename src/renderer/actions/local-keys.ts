@@ -7,6 +7,8 @@ export interface LocalKeys {
 export const localKeys: readonly LocalKeys[] = [
   { does: 'Walk through a table of joints', keys: ['Arrows', 'Home', 'End'] },
   { does: 'Open the joint there', keys: ['Enter'] },
+  { does: 'Rename the joint there, or remove it', keys: ['F2', 'Del'] },
+  { does: 'Go to the folder above, in the dialog of folders', keys: ['Backspace', 'Alt+Up'] },
   { does: 'Change the overlap at its end in the drawing', keys: ['Arrows', 'Shift+Arrows'] },
   { does: 'Move the place that is read around the bond', keys: ['Arrows'] },
   { does: 'Go to the largest stress there', keys: ['Home'] },

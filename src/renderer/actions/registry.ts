@@ -2,8 +2,10 @@
 import type { Action, Reach } from './action.ts';
 import { entityActions } from './entity-actions.ts';
 import { fieldActions } from './field-actions.ts';
+import { fileActions, recentActions } from './file-actions.ts';
+import { jointActions } from './joint-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
-import { changeActions, fileActions, findActions, themeActions } from './window-actions.ts';
+import { changeActions, findActions, themeActions } from './window-actions.ts';
 
 export interface Registry {
   /** Those that are always the same, among them all that have keys. */
@@ -18,11 +20,12 @@ export function createRegistry(reach: Reach): Registry {
     pageActions,
     changeActions,
     fileActions,
+    jointActions,
     viewActions,
     themeActions,
   ].flatMap((actionsOf) => actionsOf(reach));
   return {
     fixed,
-    all: () => [...fixed, ...entityActions(reach), ...fieldActions(reach)],
+    all: () => [...fixed, ...recentActions(reach), ...entityActions(reach), ...fieldActions(reach)],
   };
 }

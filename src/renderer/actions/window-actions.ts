@@ -1,4 +1,4 @@
-/** What the bar has: finding, changes taken back, files, the theme. */
+/** What the bar has: finding, changes taken back, the theme. */
 import type { ThemeChoice } from '../theme.ts';
 import type { Action, Reach } from './action.ts';
 
@@ -51,34 +51,6 @@ export const changeActions = ({ project: { history }, undoing }: Reach): Action[
     likely: ['joints', 'size', 'compare', 'gap', 'coupons'],
     available: () => history.redoes() !== null,
     run: undoing.redo,
-  },
-];
-
-export const fileActions = ({ project, chooseFile, openDemo, save }: Reach): Action[] => [
-  {
-    id: 'open',
-    title: () => 'Open a project file …',
-    group: 'file',
-    keys: [{ key: 'o', ctrl: true }],
-    available: () => true,
-    run: chooseFile,
-  },
-  {
-    id: 'save',
-    title: () => 'Save a copy',
-    group: 'file',
-    keys: [{ key: 's', ctrl: true, writing: true }],
-    also: 'download project file',
-    available: () => project.document() !== null,
-    run: save,
-  },
-  {
-    id: 'demo',
-    title: () => 'Open the demonstration project',
-    group: 'file',
-    also: 'example',
-    available: () => true,
-    run: openDemo,
   },
 ];
 

@@ -13,6 +13,8 @@ import {
 } from '../../shared/words.ts';
 import { DomainMark } from '../parts/DomainMark.tsx';
 import { Mark } from '../parts/Mark.tsx';
+import type { JointDeeds } from '../state/joint-deeds.ts';
+import { JointMenu } from './JointMenu.tsx';
 
 export interface JointRowProps {
   readonly joint: JointSummary;
@@ -21,11 +23,12 @@ export interface JointRowProps {
   /** Strips have no clocking. */
   readonly flat: boolean;
   readonly inTabOrder: boolean;
+  readonly deeds: JointDeeds;
   readonly onOpen: () => void;
   readonly onFocus: () => void;
 }
 
-const COLUMNS = 7;
+const COLUMNS = 8;
 
 function LowestCells(props: { readonly margin: Margin; readonly flat: boolean }): JSX.Element {
   return (
@@ -80,13 +83,21 @@ export function JointRow(props: JointRowProps): JSX.Element {
         <Show
           when={props.joint.lowest}
           fallback={
-            <td class="without" colspan={COLUMNS - 2}>
+            <td class="without" colspan={COLUMNS - 3}>
               {props.joint.refused ? 'cannot be computed' : 'no load case acts on it'}
             </td>
           }
         >
           {(margin) => <LowestCells margin={margin()} flat={props.flat} />}
         </Show>
+        <td class="more">
+          <JointMenu
+            id={props.joint.jointId}
+            name={props.joint.name}
+            deeds={props.deeds}
+            onOpen={props.onOpen}
+          />
+        </td>
       </tr>
       <Show when={props.joint.refused}>
         {(error) => (

@@ -2,6 +2,7 @@
 import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { CheckReport } from '../../shared/reports.ts';
 import { SortHead } from '../parts/SortHead.tsx';
+import type { JointDeeds } from '../state/joint-deeds.ts';
 import { JointRow } from './JointRow.tsx';
 import { ownFlags, sharedFlags } from './shared-flags.ts';
 import { type Order, pressed, type SortKey, sorted } from './sort.ts';
@@ -11,6 +12,7 @@ export interface JointTableProps {
   /** Joints of strips. */
   readonly flat: ReadonlySet<string>;
   readonly onOpen: (id: string) => void;
+  readonly deeds: JointDeeds;
 }
 
 export function JointTable(props: JointTableProps): JSX.Element {
@@ -37,6 +39,12 @@ export function JointTable(props: JointTableProps): JSX.Element {
     const names = [...table.querySelectorAll<HTMLButtonElement>('.joint-name')];
     const at = names.indexOf(document.activeElement as HTMLButtonElement);
     if (at < 0) return;
+    const id = names[at]?.dataset.joint;
+    if (id !== undefined && (event.key === 'F2' || event.key === 'Delete')) {
+      event.preventDefault();
+      void (event.key === 'F2' ? props.deeds.rename(id) : props.deeds.remove(id));
+      return;
+    }
     const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: names.length - 1 }[event.key];
     if (to === undefined) return;
     event.preventDefault();
@@ -60,6 +68,7 @@ export function JointTable(props: JointTableProps): JSX.Element {
             <th scope="col">Case</th>
             <th scope="col">Place, clocking</th>
             <th scope="col">Gap</th>
+            <td />
           </tr>
         </thead>
         <For each={rows()}>
@@ -69,6 +78,7 @@ export function JointTable(props: JointTableProps): JSX.Element {
               flags={ownFlags(joint, shared())}
               flat={props.flat.has(joint.jointId)}
               inTabOrder={joint.jointId === tabStop()}
+              deeds={props.deeds}
               onFocus={() => setCurrent(joint.jointId)}
               onOpen={() => props.onOpen(joint.jointId)}
             />

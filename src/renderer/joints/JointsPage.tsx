@@ -4,8 +4,10 @@ import { isFlat } from '../../shared/convert-lap.ts';
 import type { CornerMargin } from '../../shared/reports.ts';
 import { sentence, tally } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
+import type { JointDeeds } from '../state/joint-deeds.ts';
 import { type JointsView, jointsViews } from '../state/joints-view.ts';
 import type { ProjectState } from '../state/project.ts';
+import { AddJoint } from './AddJoint.tsx';
 import { Conditions } from './corners/Conditions.tsx';
 import { CornerTable } from './corners/CornerTable.tsx';
 import { LoadCases } from './corners/LoadCases.tsx';
@@ -17,6 +19,7 @@ export interface JointsPageProps {
   readonly onOpen: (id: string) => void;
   /** Opens a joint at a state of it. */
   readonly onOpenCorner: (id: string, corner: CornerMargin) => void;
+  readonly deeds: JointDeeds;
 }
 
 export function JointsPage(props: JointsPageProps): JSX.Element {
@@ -137,9 +140,12 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                 <div class="empty">
                   <p>There is nothing to size yet: this project holds no joint.</p>
                   <p class="units">
-                    Joints are listed in the project file under “joints”. Open another project, or
-                    look at the demonstration to see how one is put in.
+                    A new one begins with sizes that fit together, of the materials of this project;
+                    its loads are yours to put in.
                   </p>
+                  <div class="start-buttons">
+                    <AddJoint deeds={props.deeds} class="plain is-first" />
+                  </div>
                 </div>
               }
             >
@@ -148,7 +154,12 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                 fallback={
                   <Show when={props.joints.check.report()}>
                     {(checked) => (
-                      <JointTable report={checked()} flat={flat()} onOpen={props.onOpen} />
+                      <JointTable
+                        report={checked()}
+                        flat={flat()}
+                        onOpen={props.onOpen}
+                        deeds={props.deeds}
+                      />
                     )}
                   </Show>
                 }
@@ -164,6 +175,7 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                   )}
                 </Show>
               </Show>
+              <AddJoint deeds={props.deeds} />
             </Show>
           </section>
         )}

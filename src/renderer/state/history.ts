@@ -25,6 +25,8 @@ export interface History {
   redo(): Moved | null;
   /** Tells one state of the document from another: the same again when it is the same step. */
   readonly state: Accessor<number>;
+  /** How many steps lie between a state and this one; null where it cannot be reached by taking back. */
+  since(state: number): number | null;
 }
 
 export interface Moved {
@@ -172,5 +174,10 @@ export function createHistory(
     undo: () => move(past, setPast, (step) => setFuture((steps) => [...steps, step]), undoes()),
     redo: () => move(future, setFuture, (step) => setPast((steps) => [...steps, step]), redoes()),
     state,
+    since(there) {
+      if (state() === there) return 0;
+      const at = past().findIndex(({ from }) => from === there);
+      return at < 0 ? null : past().length - at;
+    },
   };
 }

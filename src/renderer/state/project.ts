@@ -16,7 +16,8 @@ export interface ProjectState {
   readonly origin: Accessor<string>;
   /** Counts the openings: tells one project from the next, even where their ids are the same. */
   readonly opening: Accessor<number>;
-  open(opened: Opened): void;
+  /** @param adrift what is opened stands in no file as it is: an unsaved document that was kept */
+  open(opened: Opened, adrift?: boolean): void;
   /** Puts one value into the document; the only way to change it. Undefined takes it away. */
   edit(path: Path, value: unknown): void;
   readonly history: Pick<History, 'undo' | 'redo' | 'undoes' | 'redoes'>;
@@ -25,7 +26,14 @@ export interface ProjectState {
   /** The same, but blind to overlaps: what a sweep over the overlap depends on. */
   readonly revisionBesidesOverlap: Accessor<number>;
   readonly unsaved: Accessor<boolean>;
-  markSaved(): void;
+  /** How many changes are not saved; null where they cannot be counted. */
+  readonly unsavedChanges: Accessor<number | null>;
+  /** Of the document as it is now, to be told to `markSaved` once that is saved. */
+  readonly state: Accessor<number>;
+  /** @param state the state that was saved; that of now when left out */
+  markSaved(state?: number): void;
+  /** The file of it is gone, or has become another: as it is, it stands nowhere. Gives the state that was saved. */
+  markAdrift(): number;
   /** The document as plain data, to be sent or saved; not to be kept. */
   plain(): Project | null;
 }
@@ -63,6 +71,8 @@ export function createProject(): ProjectState {
   }
   const history = createHistory({ plain, put });
   const [savedAt, setSavedAt] = createSignal(history.state());
+  /** Nothing that is taken back leads to what a file has. */
+  const ADRIFT = -1;
 
   return {
     document: () => store.document,
@@ -71,17 +81,24 @@ export function createProject(): ProjectState {
     revision,
     revisionBesidesOverlap: besidesOverlap,
     unsaved: () => history.state() !== savedAt(),
-    markSaved: () => setSavedAt(history.state()),
+    unsavedChanges: () => history.since(savedAt()),
+    state: history.state,
+    markSaved: (state = history.state()) => setSavedAt(state),
+    markAdrift() {
+      const state = savedAt();
+      setSavedAt(ADRIFT);
+      return state;
+    },
     plain,
     history,
-    open(opened) {
+    open(opened, adrift = false) {
       batch(() => {
         setStore({ document: opened.document, origin: opened.origin });
         setOpening(next);
         setBesidesOverlap(next);
         setRevision(next);
         history.clear();
-        setSavedAt(history.state());
+        setSavedAt(adrift ? ADRIFT : history.state());
       });
     },
     edit(path, value) {

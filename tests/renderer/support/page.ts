@@ -1,5 +1,5 @@
 /** What a browser has and jsdom has not, as far as the page asks for it. */
-import { cleanup } from '@solidjs/testing-library';
+import { cleanup, fireEvent, screen } from '@solidjs/testing-library';
 import { afterEach, beforeEach, vi } from 'vitest';
 
 /** Gives every element a size, so that the drawing is drawn; canvases stay without a context. */
@@ -23,10 +23,21 @@ export function useBrowser(size = { width: 800, height: 200 }): void {
     vi.spyOn(HTMLCanvasElement.prototype, 'getContext').mockReturnValue(null);
     Object.assign(Element.prototype, { setPointerCapture: () => {} });
     localStorage.clear();
+    sessionStorage.clear();
   });
   afterEach(() => {
     cleanup();
     vi.restoreAllMocks();
     vi.unstubAllGlobals();
   });
+}
+
+/** Chooses a line of the File menu, by the first words of it. */
+export function fileMenu(line: string): void {
+  fireEvent.click(screen.getByRole('button', { name: 'File' }));
+  const item = screen
+    .getAllByRole('menuitem')
+    .find(({ textContent }) => textContent?.startsWith(line));
+  if (!item) throw new Error(`The File menu has no line "${line}"`);
+  fireEvent.click(item);
 }

@@ -1,0 +1,319 @@
+/**
+ * The project as a file: begun, opened, saved, and what is asked on the way. Nothing unsaved is put away, and
+ * nothing on the disk is written over, without a word.
+ */
+import { type Accessor, batch, createEffect, createSignal, on, onMount } from 'solid-js';
+import type { Bridge } from '../../../shared/contract.ts';
+import { newProject, UNTITLED } from '../../../shared/new-joint.ts';
+import type { RequestError } from '../../../shared/reply.ts';
+import type { Opened } from '../../../shared/reports.ts';
+import type { FileOnDisk, FilePlaces, RecentFile } from '../../../shared/reports-files.ts';
+import { download, fileName, fileText } from '../../files.ts';
+import type { ProjectState } from '../project.ts';
+import { type Asking, createAsking, type Instead } from './questions.ts';
+import { createRecovery, type KeptDocument, type Recovery } from './recovery.ts';
+import { createWatch, type Outside } from './watch.ts';
+
+export interface ProjectFiles {
+  /** Where the project stands on disk; null where it stands nowhere that this program knows. */
+  readonly file: Accessor<FileOnDisk | null>;
+  readonly places: Accessor<FilePlaces>;
+  readonly saving: Accessor<boolean>;
+  /** Of the file, where that is of an older one. */
+  readonly olderVersion: Accessor<number | null>;
+  hideOlderVersion(): void;
+  /** What another program did to the file, until the user has said what is to become of it. */
+  readonly outside: Accessor<Outside | null>;
+  readonly asking: Asking;
+  readonly recovery: Recovery;
+  begin(): Promise<void>;
+  open(): Promise<void>;
+  openRecent(recent: RecentFile): Promise<void>;
+  openPath(path: string): Promise<void>;
+  /** Handed over by the browser: it has no place on disk. */
+  openText(file: File): Promise<void>;
+  openDemo(): Promise<void>;
+  openKept(kept: KeptDocument): Promise<void>;
+  openOutside(): Promise<void>;
+  keepMine(): void;
+  /** True when it is on the disk. */
+  save(): Promise<boolean>;
+  saveAs(): Promise<boolean>;
+  /** As a download of the browser; it counts as saved, for the user has it. */
+  saveCopy(): void;
+  rename(): Promise<void>;
+  forget(path: string): Promise<void>;
+  /** What the window opens with. */
+  showFirst(opened: Opened): void;
+  /** For dialogs: the places have become others. */
+  lookAtPlaces(): Promise<void>;
+}
+
+export interface ProjectFilesSource {
+  readonly bridge: Bridge;
+  readonly project: ProjectState;
+  /** A project was put into the window. */
+  readonly onOpened: () => void;
+  readonly onTrouble: (message: string | null) => void;
+}
+
+const noPlaces: FilePlaces = { dialogs: false, folders: [], recent: [] };
+const placeOf = ({ field }: RequestError): string => (field === '' ? '' : ` (at ${field})`);
+const lastPart = (path: string): string => path.split(/[\\/]/).at(-1) ?? path;
+const folderOf = (path: string): string => path.slice(0, -lastPart(path).length - 1);
+
+export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
+  const { bridge, project, onOpened, onTrouble } = source;
+  const [file, setFile] = createSignal<FileOnDisk | null>(null);
+  const [places, setPlaces] = createSignal<FilePlaces>(noPlaces);
+  const [saving, setSaving] = createSignal(false);
+  const [olderVersion, setOlderVersion] = createSignal<number | null>(null);
+  /** Stamp of another program's version that the user did not want; `gone` needs no answer. */
+  const [unwanted, setUnwanted] = createSignal<string | null>(null);
+  const asking = createAsking();
+  const watch = createWatch(bridge, file, saving);
+  const recovery = createRecovery({ bridge, project, file });
+
+  const lookAtPlaces = async (): Promise<void> => {
+    const reply = await bridge.ask('file.places', {});
+    if (reply.ok) setPlaces(reply.value);
+  };
+  /** Before that it is not known how files are chosen here. */
+  let known: Promise<void> = Promise.resolve();
+  onMount(() => {
+    known = lookAtPlaces();
+  });
+  /** While the file is gone the document stands nowhere; where it comes back as it was, it does again. */
+  createEffect(
+    on(
+      () => watch.outside()?.kind,
+      (kind, before) => {
+        if (kind === 'gone') savedBefore = { file: file(), state: project.markAdrift() };
+        else if (before === 'gone' && kind === undefined && savedBefore?.file === file()) {
+          project.markSaved(savedBefore.state);
+        }
+      },
+    ),
+  );
+  let savedBefore: { readonly file: FileOnDisk | null; readonly state: number } | null = null;
+
+  function show(opened: Opened, adrift = false): void {
+    batch(() => {
+      setFile(opened.file ?? null);
+      setOlderVersion(opened.olderVersion ?? null);
+      setUnwanted(null);
+      project.open(opened, adrift);
+      onTrouble(null);
+      onOpened();
+    });
+    void lookAtPlaces();
+  }
+  /** Shows it, unless that would put unsaved changes away and the user wants to stay. */
+  async function arrive(opened: Opened, instead: Instead = 'open'): Promise<void> {
+    if (project.unsaved()) {
+      const name = project.plain()?.name ?? '';
+      const word = await asking.ask('unsaved', { name, instead });
+      if (word === null || (word === 'save' && !(await save()))) return;
+    }
+    show(opened);
+  }
+  const couldNot = (name: string, error: RequestError): void =>
+    onTrouble(`Could not open ${name}${placeOf(error)}: ${error.message}`);
+
+  async function openPath(path: string): Promise<void> {
+    const reply = await bridge.ask('file.open', { path });
+    if (reply.ok) return arrive(reply.value);
+    couldNot(lastPart(path), reply.error);
+    void lookAtPlaces();
+  }
+  async function openText(chosen: File): Promise<void> {
+    const reply = await bridge.ask('project.read', {
+      text: await chosen.text(),
+      origin: chosen.name.slice(0, 300),
+    });
+    if (reply.ok) await arrive(reply.value);
+    else couldNot(chosen.name, reply.error);
+  }
+
+  /** By the system's own dialog where there is one, else by the page's. */
+  async function choose(
+    purpose: 'open' | 'save',
+    name: string,
+    folder: string | null,
+  ): Promise<string | File | null> {
+    await known;
+    if (!places().dialogs) {
+      const about = { purpose, name, folder, project: project.plain()?.name ?? '' };
+      return asking.ask('browse', about);
+    }
+    const reply = await bridge.ask('file.choose', {
+      purpose,
+      ...(name === '' ? {} : { name }),
+      ...(folder === null ? {} : { folder }),
+    });
+    if (reply.ok) return reply.value.path;
+    onTrouble(reply.error.message);
+    return null;
+  }
+
+  async function open(): Promise<void> {
+    const chosen = await choose('open', '', file()?.folder ?? null);
+    if (chosen instanceof File) await openText(chosen);
+    else if (chosen !== null) await openPath(chosen);
+  }
+
+  /** One saving at a time: a second wish waits for the first, and saves what was changed meanwhile. */
+  let writing: Promise<unknown> = Promise.resolve();
+  function write(path: string, over = false): Promise<boolean> {
+    const done = writing.then(() => writeNow(path, over));
+    writing = done.catch(() => false);
+    return done.then((reply) => reply === true || (reply !== false && refused(path, reply)));
+  }
+  async function writeNow(path: string, over: boolean): Promise<boolean | RequestError> {
+    const document = project.plain();
+    if (!document) return false;
+    const [opening, state, here] = [project.opening(), project.state(), file()];
+    setSaving(true);
+    const reply = await bridge.ask('file.save', {
+      path,
+      // As it is now: what is changed while it is on its way is not saved with it.
+      document: structuredClone(document),
+      expect: here?.path === path ? here.stamp : null,
+      over,
+    });
+    setSaving(false);
+    if (opening !== project.opening()) return false;
+    if (!reply.ok) return reply.error;
+    batch(() => {
+      setFile(reply.value.file);
+      setUnwanted(null);
+      setOlderVersion(null);
+      project.markSaved(state);
+      onTrouble(null);
+    });
+    void lookAtPlaces();
+    return true;
+  }
+
+  async function refused(path: string, error: RequestError): Promise<boolean> {
+    const name = lastPart(path);
+    if (error.code === 'changed') {
+      void watch.look();
+      const word = await asking.ask('changed', { name });
+      if (word === 'replace') return write(path, true);
+      return word === 'as' ? saveAs() : false;
+    }
+    if (error.code === 'exists') {
+      const folder = folderOf(path);
+      const word = await asking.ask('exists', { name, folder });
+      if (word === 'replace') return write(path, true);
+      return word === 'as' ? saveUnder(name, folder) : false;
+    }
+    onTrouble(`${error.message}${placeOf(error)}`);
+    return false;
+  }
+
+  async function saveUnder(name: string, folder: string | null): Promise<boolean> {
+    const path = await choose('save', name, folder);
+    if (typeof path !== 'string') return false;
+    return write(path);
+  }
+  const saveAs = async (): Promise<boolean> => {
+    const document = project.plain();
+    if (!document) return false;
+    return saveUnder(file()?.name ?? fileName(document), file()?.folder ?? null);
+  };
+  async function save(): Promise<boolean> {
+    const here = file();
+    if (!here) return saveAs();
+    if (!here.writable) {
+      const word = await asking.ask('readOnly', { name: here.name, folder: here.folder });
+      return word === 'as' ? saveAs() : false;
+    }
+    return write(here.path);
+  }
+
+  const outside = (): Outside | null => {
+    const now = watch.outside();
+    return now?.kind === 'changed' && now.stamp === unwanted() ? null : now;
+  };
+
+  return {
+    file,
+    places,
+    saving,
+    olderVersion,
+    hideOlderVersion: () => setOlderVersion(null),
+    outside,
+    asking,
+    recovery,
+    open,
+    openPath,
+    openText,
+    save,
+    saveAs,
+    lookAtPlaces,
+    showFirst: (opened) => show(opened),
+    async begin() {
+      const wish = await asking.ask('begin', { name: UNTITLED });
+      if (!wish) return;
+      const reply = await bridge.ask('project.demo', {});
+      if (!reply.ok) return onTrouble(reply.error.message);
+      const document = newProject(reply.value.document, wish.name, wish.lap);
+      await arrive({ document, origin: 'new, in no file yet' }, 'begin');
+    },
+    async openRecent(recent) {
+      if (recent.found) return openPath(recent.path);
+      const { name, folder, path } = recent;
+      const word = await asking.ask('lost', { name, folder });
+      if (word === 'forget') await this.forget(path);
+    },
+    async openDemo() {
+      const reply = await bridge.ask('project.demo', {});
+      if (reply.ok) await arrive(reply.value);
+      else onTrouble(reply.error.message);
+    },
+    async openKept(kept) {
+      const found = await recovery.open(kept);
+      if (typeof found === 'string') return onTrouble(found);
+      if (project.unsaved()) {
+        const name = project.plain()?.name ?? '';
+        const word = await asking.ask('unsaved', { name, instead: 'open' });
+        if (word === null || (word === 'save' && !(await save()))) return;
+      }
+      const { document, origin, file: stands, expect } = found;
+      // Of what the changes were made on: saving asks where the file has been changed since.
+      const base = stands && { ...stands, stamp: expect ?? stands.stamp };
+      show({ document, origin, ...(base ? { file: base } : {}) }, true);
+      await recovery.now();
+      await recovery.drop(kept);
+    },
+    async openOutside() {
+      const here = file();
+      if (!here) return;
+      const reply = await bridge.ask('file.open', { path: here.path });
+      if (reply.ok) show(reply.value);
+      else couldNot(here.name, reply.error);
+    },
+    keepMine() {
+      setUnwanted(watch.outside()?.stamp ?? null);
+      project.markAdrift();
+    },
+    saveCopy() {
+      const document = project.plain();
+      if (!document) return;
+      download(fileName(document), fileText(document));
+      if (file() === null) project.markSaved();
+    },
+    async rename() {
+      const name = project.plain()?.name;
+      if (name === undefined) return;
+      const wish = await asking.ask('rename', { what: 'project', name });
+      if (wish !== null && wish !== name) project.edit(['name'], wish);
+    },
+    async forget(path) {
+      await bridge.ask('recent.forget', { path });
+      await lookAtPlaces();
+    },
+  };
+}

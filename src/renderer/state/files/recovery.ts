@@ -1,0 +1,177 @@
+/**
+ * The unsaved document on disk, outside of its file: kept a few seconds after each change, dropped once it is
+ * saved or put away. What an earlier page left is offered.
+ */
+import { type Accessor, createEffect, createSignal, on, onCleanup, onMount } from 'solid-js';
+import type { Bridge } from '../../../shared/contract.ts';
+import type { FileOnDisk, Recovered, RecoveryKept } from '../../../shared/reports-files.ts';
+import type { ProjectState } from '../project.ts';
+
+/** Milliseconds from a change to when it is kept at the latest; the rest of five seconds is for the disk. */
+export const KEEP_WITHIN = 4000;
+/** Milliseconds between two signs that this page is still there. */
+const SIGN = 5000;
+
+export type KeptDocument = RecoveryKept['kept'][number];
+
+export interface Recovery {
+  readonly offered: Accessor<readonly KeptDocument[]>;
+  /** Why changes could not be kept; null when they were, and when there are none. */
+  readonly trouble: Accessor<string | null>;
+  /** Takes it for opening; it stays kept until `drop`. */
+  open(kept: KeptDocument): Promise<Recovered | string>;
+  /** Offers it no more. */
+  drop(kept: KeptDocument): Promise<void>;
+  /** Keeps the document as it is now, not in a while. */
+  now(): Promise<void>;
+}
+
+export interface RecoverySource {
+  readonly bridge: Bridge;
+  readonly project: ProjectState;
+  readonly file: Accessor<FileOnDisk | null>;
+}
+
+const KEY = 'lapwright-recovery';
+
+/** Ids of what this page kept, also before it was loaded anew. */
+const ids = {
+  read(): readonly string[] {
+    try {
+      const list: unknown = JSON.parse(sessionStorage.getItem(KEY) ?? '[]');
+      return Array.isArray(list) ? list.filter((id) => typeof id === 'string') : [];
+    } catch {
+      return [];
+    }
+  },
+  write: (list: readonly string[]): void => sessionStorage.setItem(KEY, JSON.stringify(list)),
+};
+const newId = (): string =>
+  Array.from(crypto.getRandomValues(new Uint32Array(4)), (n) => n.toString(36)).join('-');
+
+export function createRecovery({ bridge, project, file }: RecoverySource): Recovery {
+  const [offered, setOffered] = createSignal<readonly KeptDocument[]>([]);
+  const [trouble, setTrouble] = createSignal<string | null>(null);
+  /** Of this opening; empty until something of it is kept. */
+  let own = '';
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  /** One after the other: what is dropped must not be kept again by what was sent before. */
+  let last: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(act: () => Promise<T>): Promise<T> => {
+    const done = last.then(act);
+    last = done.catch(() => undefined);
+    return done;
+  };
+  const wait = (): void => {
+    timer ??= setTimeout(() => void now(), KEEP_WITHIN);
+  };
+  const stopWaiting = (): void => {
+    clearTimeout(timer);
+    timer = undefined;
+  };
+
+  /** Revision that is kept, or on its way. */
+  let keptRevision = -1;
+  function now(): Promise<void> {
+    stopWaiting();
+    const document = project.plain();
+    if (!document || !project.unsaved()) return last.then(() => undefined);
+    if (own === '') {
+      own = newId();
+      ids.write([...ids.read(), own]);
+    }
+    keptRevision = project.revision();
+    const input = {
+      recovery: own,
+      // As it is now: it waits for its turn.
+      document: structuredClone(document),
+      origin: project.origin().slice(0, 300),
+      path: file()?.path ?? null,
+      expect: file()?.stamp ?? null,
+    };
+    return inTurn(async () => {
+      if (input.recovery !== own) return;
+      const reply = await bridge.ask('recovery.keep', input);
+      setTrouble(reply.ok ? null : reply.error.message);
+      if (reply.ok || input.recovery !== own) return;
+      keptRevision = -1;
+      wait();
+    });
+  }
+  const dropOwn = (): void => {
+    stopWaiting();
+    const id = own;
+    own = '';
+    keptRevision = -1;
+    setTrouble(null);
+    if (id === '') return;
+    ids.write(ids.read().filter((one) => one !== id));
+    void inTurn(() => bridge.ask('recovery.drop', { recovery: id }));
+  };
+
+  createEffect(on(project.opening, dropOwn, { defer: true }));
+  createEffect(
+    on([project.revision, project.unsaved], ([revision, unsaved]) => {
+      if (!unsaved) dropOwn();
+      else if (revision !== keptRevision) wait();
+    }),
+  );
+
+  const hidden = (): void => {
+    // A page that is not seen may be ended without a word.
+    if (document.visibilityState === 'hidden' && timer !== undefined) void now();
+  };
+  onMount(() => {
+    const signs = setInterval(() => {
+      if (own !== '') void bridge.ask('app.about', {});
+    }, SIGN);
+    document.addEventListener('visibilitychange', hidden);
+    onCleanup(() => {
+      clearInterval(signs);
+      document.removeEventListener('visibilitychange', hidden);
+      stopWaiting();
+    });
+    void offer();
+  });
+
+  async function offer(): Promise<void> {
+    const mine = ids.read();
+    const [first] = mine;
+    const reply = await bridge.ask('recovery.kept', first === undefined ? {} : { own: first });
+    const others = reply.ok ? reply.value.kept.filter((one) => !mine.includes(one.recovery)) : [];
+    const before = await Promise.all(mine.map(describe));
+    setOffered([...before.flatMap((one) => one ?? []), ...others]);
+  }
+  /** Of this page before it was loaded anew: nobody else is offered it. */
+  async function describe(recovery: string): Promise<KeptDocument | null> {
+    const reply = await bridge.ask('recovery.open', { recovery });
+    if (!reply.ok) {
+      if (reply.error.code === 'not-found') ids.write(ids.read().filter((id) => id !== recovery));
+      return null;
+    }
+    const { document: kept, origin, file: stands, expect, at } = reply.value;
+    return {
+      recovery,
+      project: kept.name,
+      origin,
+      path: stands?.path ?? null,
+      at,
+      changedSince: stands !== null && stands.stamp !== expect,
+    };
+  }
+
+  return {
+    offered,
+    trouble,
+    now,
+    async open({ recovery }) {
+      const reply = await bridge.ask('recovery.open', { recovery });
+      return reply.ok ? reply.value : reply.error.message;
+    },
+    async drop({ recovery }) {
+      setOffered((list) => list.filter((one) => one.recovery !== recovery));
+      ids.write(ids.read().filter((id) => id !== recovery));
+      await inTurn(() => bridge.ask('recovery.drop', { recovery }));
+    },
+  };
+}
