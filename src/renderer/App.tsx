@@ -20,6 +20,8 @@ import { Bar } from './Bar.tsx';
 import { createLifeRows } from './coupons/lives/life-columns.ts';
 import { createCouponRows } from './coupons/result-columns.ts';
 import { download, fileName, fileText } from './files.ts';
+import { createFieldNotes, FieldNote } from './help/FieldNote.tsx';
+import { createTour, TourContext } from './help/tour.ts';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { createComparison } from './state/comparison.ts';
@@ -63,8 +65,10 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const start = async (): Promise<void> => {
     const reply = await props.bridge.ask('project.initial', {});
     setStarting(false);
-    if (reply.ok) show(reply.value);
-    else setTrouble(`${reply.error.message}${placeOf(reply.error)}`);
+    if (reply.ok) {
+      show(reply.value);
+      void tour.startFirst();
+    } else setTrouble(`${reply.error.message}${placeOf(reply.error)}`);
   };
   const openDemo = async (): Promise<void> => {
     const reply = await props.bridge.ask('project.demo', {});
@@ -152,6 +156,16 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   };
   const undoing = createUndoing(project, movedAt);
   const sheets = createSheets();
+  const fieldNotes = createFieldNotes();
+  const tour = createTour(props.bridge, workspace);
+  const showNotes = (): void => {
+    // The first speaks of the list of joints, the others of the joint that is open.
+    if (workspace() !== 'size') {
+      joints.setView('list');
+      setWorkspace('joints');
+    }
+    tour.start();
+  };
   let chooseFile = (): void => {};
   const registry = createRegistry({
     project,
@@ -170,6 +184,9 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     save,
     find: () => sheets.toggle('find'),
     listKeys: () => sheets.toggle('list'),
+    guide: () => sheets.toggle('guide'),
+    fieldHelp: fieldNotes.toggle,
+    showNotes,
   });
   listenForKeys(registry.fixed);
 
@@ -200,6 +217,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         onFile={(file) => void openFile(file)}
         onSave={save}
         onKeys={() => sheets.toggle('list')}
+        onGuide={() => sheets.toggle('guide')}
+        onNotes={showNotes}
         onChooser={(choose) => {
           chooseFile = choose;
         }}
@@ -248,31 +267,37 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             </div>
           }
         >
-          <Workspace
-            name={workspace()}
-            bridge={props.bridge}
-            project={project}
-            theme={theme}
-            joints={joints}
-            sizing={sizing}
-            comparison={comparison}
-            gapCheck={gapCheck}
-            kept={kept}
-            coupons={coupons}
-            couponRows={couponRows}
-            lifeRows={lifeRows}
-            keptRows={keptRows}
-            index={current()}
-            joint={currentJoint()}
-            onJoint={setJointId}
-            onSize={openJoint}
-            onCorner={openCorner}
-          />
+          <TourContext.Provider value={tour}>
+            <Workspace
+              name={workspace()}
+              bridge={props.bridge}
+              project={project}
+              theme={theme}
+              joints={joints}
+              sizing={sizing}
+              comparison={comparison}
+              gapCheck={gapCheck}
+              kept={kept}
+              coupons={coupons}
+              couponRows={couponRows}
+              lifeRows={lifeRows}
+              keptRows={keptRows}
+              index={current()}
+              joint={currentJoint()}
+              onJoint={setJointId}
+              onSize={openJoint}
+              onCorner={openCorner}
+            />
+          </TourContext.Provider>
         </Show>
       </main>
 
       <footer class="caution">{cautionShort}</footer>
 
+      <p class="hidden" role="status">
+        {tour.said()}
+      </p>
+      <FieldNote notes={fieldNotes} />
       <KeyDialogs sheets={sheets} registry={registry} page={workspace()} />
       <Show when={waiting()}>
         {(opened) => (

@@ -1,5 +1,6 @@
 /** The bar over every page: the project's name, the pages, and what is done to the project as a whole. */
 import { For, type JSX, Show } from 'solid-js';
+import { HelpMenu } from './help/HelpMenu.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { UndoControl } from './parts/UndoControl.tsx';
@@ -17,6 +18,8 @@ export interface BarProps {
   readonly onFile: (file: File) => void;
   readonly onSave: () => void;
   readonly onKeys: () => void;
+  readonly onGuide: () => void;
+  readonly onNotes: () => void;
   /** Told how to open the system's dialog of files. */
   readonly onChooser: (choose: () => void) => void;
 }
@@ -68,16 +71,11 @@ export function Bar(props: BarProps): JSX.Element {
           </button>
         </Show>
         <ThemeControl theme={props.theme} />
-        <button
-          type="button"
-          class="bar-keys"
-          aria-label="Keys"
-          aria-keyshortcuts="F1"
-          title="Keys (F1)"
-          onClick={() => props.onKeys()}
-        >
-          ?
-        </button>
+        <HelpMenu
+          onGuide={props.onGuide}
+          onKeys={props.onKeys}
+          onNotes={(props.project.document()?.joints.length ?? 0) > 0 ? props.onNotes : undefined}
+        />
       </div>
     </header>
   );

@@ -31,6 +31,8 @@ import './styles/ledger.css';
 import './styles/pieces.css';
 import './styles/test-sheet.css';
 import './styles/study.css';
+import './styles/help.css';
+import './styles/guide.css';
 
 const root = document.getElementById('app');
 if (root) render(() => <App bridge={findBridge(window)} />, root);

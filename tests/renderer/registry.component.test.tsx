@@ -66,6 +66,9 @@ beforeEach(() => {
       save: vi.fn(),
       find: vi.fn(),
       listKeys: vi.fn(),
+      guide: vi.fn(),
+      fieldHelp: vi.fn(),
+      showNotes: vi.fn(),
     };
     const reach: Reach = {
       project,
@@ -199,6 +202,8 @@ describe('the keys', () => {
     expect(ran.filter((id) => !pages.includes(id))).toEqual([
       'find',
       'list keys',
+      'guide',
+      'field help',
       'next pane',
       'previous pane',
       'save',
@@ -226,7 +231,7 @@ describe('the keys', () => {
     document.body.innerHTML = '<dialog open class="keys-dialog"></dialog>';
     const own = watched();
     for (const { chord } of chords()) act(own.actions, event(chord));
-    expect(own.ran).toEqual(['find', 'list keys', 'list keys']);
+    expect(own.ran).toEqual(['find', 'list keys', 'list keys', 'guide']);
   });
 
   it('held down go on only where that means something', () => {
@@ -256,6 +261,6 @@ it('the list has every key with its title, and the caution', () => {
   }
   expect(list.textContent).toContain(cautionShort);
   expect(list.textContent).toContain(
-    'only Ctrl+1 to Ctrl+5, Ctrl+K, F1, F6, Shift+F6 and Ctrl+S do this',
+    'only Ctrl+1 to Ctrl+5, Ctrl+K, F1, Shift+F1, F2, F6, Shift+F6 and Ctrl+S do this',
   );
 });

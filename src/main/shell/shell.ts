@@ -12,6 +12,7 @@ import {
 } from 'electron';
 import { createAsk } from '../ask.ts';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
+import { isFirstStart } from '../files/first-start.ts';
 import { readProjectFile } from '../files/read-project-file.ts';
 import { makeRowJournal } from '../files/row-journal.ts';
 import { type AskFor, makeJobs, withJobs } from '../jobs/ask-with-jobs.ts';
@@ -30,6 +31,7 @@ const carrier = 'electron';
 const journals = {
   journal: makeBenchJournal(dataFolder()),
   rowJournal: makeRowJournal(dataFolder()),
+  firstStart: () => isFirstStart(dataFolder()),
 };
 
 const asks = new Map<number, AskFor>();

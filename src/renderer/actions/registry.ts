@@ -2,6 +2,7 @@
 import type { Action, Reach } from './action.ts';
 import { entityActions } from './entity-actions.ts';
 import { fieldActions } from './field-actions.ts';
+import { helpActions } from './help-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
 import { changeActions, fileActions, findActions, themeActions } from './window-actions.ts';
 
@@ -15,6 +16,7 @@ export interface Registry {
 export function createRegistry(reach: Reach): Registry {
   const fixed = [
     findActions,
+    helpActions,
     pageActions,
     changeActions,
     fileActions,

@@ -25,7 +25,7 @@ export interface JointRowProps {
   readonly onFocus: () => void;
 }
 
-const COLUMNS = 7;
+export const COLUMNS = 7;
 
 function LowestCells(props: { readonly margin: Margin; readonly flat: boolean }): JSX.Element {
   return (
