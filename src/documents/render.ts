@@ -148,6 +148,11 @@ export function render(file: string, text: string, pictureAt: PictureAt): Render
         if (picture.dark === null) return img(path, 'picture', picture, alt);
         return `${img(path, 'picture is-day', picture, alt)}${img(picture.dark, 'picture is-night', picture, alt)}`;
       },
+      codespan({ text: said }) {
+        // A formula is read, a name is typed: each in its own face.
+        const kind = /[=·√−²³∫Σ]/.test(said) ? ' class="formula"' : '';
+        return `<code${kind}>${escaped(said)}</code>`;
+      },
       code({ text: lines, lang }) {
         const kind = lang ? 'listing' : 'equation';
         return `<pre class="${kind}" tabindex="0"><code>${escaped(lines)}</code></pre>\n`;

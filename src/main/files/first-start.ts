@@ -8,6 +8,10 @@ export const FIRST_START_MARK = 'notes-shown';
 export function isFirstStart(folder: string): boolean {
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
+  } catch {
+    return true;
+  }
+  try {
     writeFileSync(join(folder, FIRST_START_MARK), '', { flag: 'wx', mode: 0o600 });
     return true;
   } catch (error) {

@@ -75,7 +75,7 @@ function placeNote(note: HTMLElement, field: HTMLElement): void {
 function isSeen(field: HTMLElement): boolean {
   const box = field.getBoundingClientRect();
   const frame = field.closest('.column, main')?.getBoundingClientRect();
-  return !frame || (box.bottom > frame.top && box.top < frame.bottom);
+  return !frame || (box.bottom >= frame.top && box.top <= frame.bottom);
 }
 
 export function FieldNote(props: { readonly notes: FieldNotes }): JSX.Element {
