@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { defineConfig } from 'electron-vite';
 import solid from 'vite-plugin-solid';
+import { guidePlugin } from './src/documents/guide-plugin.ts';
 
 const at = (path: string): string => resolve(import.meta.dirname, path);
 
@@ -40,7 +41,7 @@ export default defineConfig({
   },
   renderer: {
     root: at('src/renderer'),
-    plugins: [solid({ solid: solidOptions })],
+    plugins: [solid({ solid: solidOptions }), guidePlugin(at('docs'))],
     build: {
       target: 'es2022',
       minify: true,

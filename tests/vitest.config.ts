@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
+import { guidePlugin } from '../src/documents/guide-plugin.ts';
 
 const root = resolve(import.meta.dirname, '..');
 const at = (path: string): string => resolve(import.meta.dirname, path);
@@ -32,7 +33,7 @@ export default defineConfig({
       },
       {
         root,
-        plugins: [solid()],
+        plugins: [solid(), guidePlugin(resolve(root, 'docs'))],
         test: {
           name: 'component',
           environment: 'jsdom',

@@ -54,6 +54,8 @@ export interface AskOptions {
   readonly carrier: About['carrier'];
   /** What the app opens with; the demonstration project when left out. */
   readonly initial?: () => Reply<Opened>;
+  /** Whether this user starts for the first time; remembered by who tells it. Always when left out. */
+  readonly firstStart?: () => boolean;
   /** Where checks of measured parts are kept; nowhere when left out. */
   readonly journal?: BenchJournal;
   /** Where rows of coupon results are kept that no project file has yet. */
@@ -125,6 +127,7 @@ function makeHandlers(options: AskOptions): Handlers {
         modelVersion: MODEL_VERSION,
         carrier: options.carrier,
       }),
+    'app.first-start': () => ok({ first: options.firstStart?.() ?? true }),
     'project.initial': () => (options.initial ?? openDemo)(),
     'project.demo': () => openDemo(),
     'project.read': ({ text, origin }) => {

@@ -20,6 +20,8 @@ import { Bar } from './Bar.tsx';
 import type { Shell } from './bridge.ts';
 import { createLifeRows } from './coupons/lives/life-columns.ts';
 import { createCouponRows } from './coupons/result-columns.ts';
+import { createFieldNotes, FieldNote } from './help/FieldNote.tsx';
+import { createTour, TourContext } from './help/tour.ts';
 import { Upload } from './parts/Upload.tsx';
 import { DropZone } from './project-file/DropZone.tsx';
 import { FileDialogs } from './project-file/FileDialogs.tsx';
@@ -65,8 +67,10 @@ export function App(props: {
   const start = async (): Promise<void> => {
     const reply = await props.bridge.ask('project.initial', {});
     setStarting(false);
-    if (reply.ok) files.showFirst(reply.value);
-    else setTrouble(`${reply.error.message}${placeOf(reply.error)}`);
+    if (reply.ok) {
+      files.showFirst(reply.value);
+      void tour.startFirst();
+    } else setTrouble(`${reply.error.message}${placeOf(reply.error)}`);
   };
 
   const openJoint = (id: string): void => {
@@ -145,6 +149,16 @@ export function App(props: {
     openJoint,
     onCopied: setJointId,
   });
+  const fieldNotes = createFieldNotes();
+  const tour = createTour(props.bridge, workspace);
+  const showNotes = (): void => {
+    // The first speaks of the list of joints, the others of the joint that is open.
+    if (workspace() !== 'size') {
+      joints.setView('list');
+      setWorkspace('joints');
+    }
+    tour.start();
+  };
   const registry = createRegistry({
     project,
     theme,
@@ -162,6 +176,9 @@ export function App(props: {
     jointDeeds,
     find: () => sheets.toggle('find'),
     listKeys: () => sheets.toggle('list'),
+    guide: () => sheets.toggle('guide'),
+    fieldHelp: fieldNotes.toggle,
+    showNotes,
   });
   listenForKeys(registry.fixed);
   listenForCommands(registry.fixed, props.shell);
@@ -193,6 +210,8 @@ export function App(props: {
         workspace={workspace()}
         onWorkspace={setWorkspace}
         onKeys={() => sheets.toggle('list')}
+        onGuide={() => sheets.toggle('guide')}
+        onNotes={showNotes}
       />
       <Upload
         onFile={(file) => void files.openText(file)}
@@ -247,32 +266,38 @@ export function App(props: {
             </div>
           }
         >
-          <Workspace
-            name={workspace()}
-            bridge={props.bridge}
-            project={project}
-            theme={theme}
-            joints={joints}
-            sizing={sizing}
-            comparison={comparison}
-            gapCheck={gapCheck}
-            kept={kept}
-            coupons={coupons}
-            couponRows={couponRows}
-            lifeRows={lifeRows}
-            keptRows={keptRows}
-            index={current()}
-            joint={currentJoint()}
-            onJoint={setJointId}
-            onSize={openJoint}
-            onCorner={openCorner}
-            jointDeeds={jointDeeds}
-          />
+          <TourContext.Provider value={tour}>
+            <Workspace
+              name={workspace()}
+              bridge={props.bridge}
+              project={project}
+              theme={theme}
+              joints={joints}
+              sizing={sizing}
+              comparison={comparison}
+              gapCheck={gapCheck}
+              kept={kept}
+              coupons={coupons}
+              couponRows={couponRows}
+              lifeRows={lifeRows}
+              keptRows={keptRows}
+              index={current()}
+              joint={currentJoint()}
+              onJoint={setJointId}
+              onSize={openJoint}
+              onCorner={openCorner}
+              jointDeeds={jointDeeds}
+            />
+          </TourContext.Provider>
         </Show>
       </main>
 
       <footer class="caution">{cautionShort}</footer>
 
+      <p class="hidden" role="status">
+        {tour.said()}
+      </p>
+      <FieldNote notes={fieldNotes} />
       <KeyDialogs sheets={sheets} registry={registry} page={workspace()} />
       <FileDialogs bridge={props.bridge} files={files} />
       <DropZone files={files} pathOf={props.shell?.pathOf} onTrouble={setTrouble} />

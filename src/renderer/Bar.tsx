@@ -1,6 +1,7 @@
 /** The bar over every page: the project and its file, the pages, and what is done to the project as a whole. */
 import { For, type JSX, Show } from 'solid-js';
 import type { Action } from './actions/action.ts';
+import { HelpMenu } from './help/HelpMenu.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { UndoControl } from './parts/UndoControl.tsx';
 import { FileMenu } from './project-file/FileMenu.tsx';
@@ -21,6 +22,8 @@ export interface BarProps {
   readonly workspace: WorkspaceName;
   readonly onWorkspace: (name: WorkspaceName) => void;
   readonly onKeys: () => void;
+  readonly onGuide: () => void;
+  readonly onNotes: () => void;
 }
 
 export function Bar(props: BarProps): JSX.Element {
@@ -57,16 +60,11 @@ export function Bar(props: BarProps): JSX.Element {
           <UndoControl project={props.project} undoing={props.undoing} />
         </Show>
         <ThemeControl theme={props.theme} />
-        <button
-          type="button"
-          class="bar-keys"
-          aria-label="Keys"
-          aria-keyshortcuts="F1"
-          title="Keys (F1)"
-          onClick={() => props.onKeys()}
-        >
-          ?
-        </button>
+        <HelpMenu
+          onGuide={props.onGuide}
+          onKeys={props.onKeys}
+          onNotes={(props.project.document()?.joints.length ?? 0) > 0 ? props.onNotes : undefined}
+        />
       </div>
     </header>
   );

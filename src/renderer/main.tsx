@@ -33,6 +33,8 @@ import './styles/ledger.css';
 import './styles/pieces.css';
 import './styles/test-sheet.css';
 import './styles/study.css';
+import './styles/help.css';
+import './styles/guide.css';
 import './styles/access.css';
 
 const root = document.getElementById('app');

@@ -78,6 +78,8 @@ const long = <S extends z.core.$ZodShape>(shape: S) =>
 /** Answered within a frame or two, by the thread that is asked. */
 const quickRequests = {
   'app.about': z.strictObject({}),
+  /** Whether this user starts for the first time; asked once, it is not so any more. */
+  'app.first-start': z.strictObject({}),
   'project.initial': z.strictObject({}),
   'project.demo': z.strictObject({}),
   'project.read': z.strictObject({ text: z.string(), origin: z.string().max(300) }),
@@ -212,6 +214,7 @@ export type Focus = z.infer<typeof focus>;
 
 export interface Answers extends FileAnswers {
   'app.about': About;
+  'app.first-start': { readonly first: boolean };
   'project.initial': Opened;
   'project.demo': Opened;
   'project.read': Opened;

@@ -50,6 +50,10 @@ const forbidden: readonly Case[] = [
   ['src/cli', '../main/shell/menu.ts'],
   ['src/cli', '../renderer/bridge.ts'],
   ['src/launch', 'zod'],
+  ['src/documents', 'zod'],
+  ['src/documents', '../shared/reply.ts'],
+  ['src/renderer', '../documents/render.ts'],
+  ['src/main', '../documents/pages.ts'],
   ['src/launch', '../main/policy.ts'],
 ];
 const allowed: readonly Case[] = [
@@ -74,6 +78,8 @@ const allowed: readonly Case[] = [
   ['src/cli', 'node:fs'],
   ['src/cli', '../main/ask.ts'],
   ['src/launch', 'node:fs'],
+  ['src/documents', 'marked'],
+  ['src/documents', './pages.ts'],
   ['src/launch', './root.mjs'],
 ];
 
@@ -144,6 +150,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   cli: ['cli', 'main', 'shared'],
   launch: ['launch'],
   package: ['package', 'launch'],
+  documents: ['documents'],
 };
 
 describe('the sources', () => {

@@ -106,6 +106,7 @@ describe('the box', () => {
     expect(screen.getAllByRole('dialog')).toEqual([screen.getByRole('dialog', { name: 'Keys' })]);
     fireEvent.click(screen.getByRole('button', { name: 'Close' }));
     expect(document.activeElement).toBe(row);
+    fireEvent.click(screen.getByRole('button', { name: 'Help' }));
     fireEvent.click(screen.getByRole('button', { name: 'Keys' }));
     expect(screen.getByRole('dialog', { name: 'Keys' })).toBeTruthy();
   });

@@ -74,6 +74,9 @@ beforeEach(() => {
       upload: vi.fn(),
       find: vi.fn(),
       listKeys: vi.fn(),
+      guide: vi.fn(),
+      fieldHelp: vi.fn(),
+      showNotes: vi.fn(),
     };
     const deeds = {
       begin: vi.fn(),
@@ -235,6 +238,8 @@ describe('the keys', () => {
     expect(ran.filter((id) => !pages.includes(id))).toEqual([
       'find',
       'list keys',
+      'guide',
+      'field help',
       'next pane',
       'previous pane',
       'new',
@@ -265,7 +270,7 @@ describe('the keys', () => {
     document.body.innerHTML = '<dialog open class="keys-dialog"></dialog>';
     const own = watched();
     for (const { chord } of chords()) act(own.actions, event(chord));
-    expect(own.ran).toEqual(['find', 'list keys', 'list keys']);
+    expect(own.ran).toEqual(['find', 'list keys', 'list keys', 'guide']);
   });
 
   it('held down go on only where that means something', () => {
@@ -295,6 +300,6 @@ it('the list has every key with its title, and the caution', () => {
   }
   expect(list.textContent).toContain(cautionShort);
   expect(list.textContent).toContain(
-    'only Ctrl+1 to Ctrl+5, Ctrl+K, F1, F6, Shift+F6, Ctrl+N, Ctrl+O, Ctrl+S and Ctrl+Shift+S do this',
+    'only Ctrl+1 to Ctrl+5, Ctrl+K, F1, Shift+F1, F2, F6, Shift+F6, Ctrl+N, Ctrl+O, Ctrl+S and Ctrl+Shift+S do this',
   );
 });

@@ -6,6 +6,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
+import { isFirstStart } from '../files/first-start.ts';
 import { makeProjectFiles, SILENCE } from '../files/project-files.ts';
 import { makeRowJournal } from '../files/row-journal.ts';
 import { createAskWithJobs } from '../jobs/ask-with-jobs.ts';
@@ -41,6 +42,7 @@ export async function main(argv: readonly string[]): Promise<void> {
     carrier: 'loopback',
     journal: makeBenchJournal(dataFolder()),
     rowJournal: makeRowJournal(dataFolder()),
+    firstStart: () => isFirstStart(dataFolder()),
     worker: join(built, 'main', 'worker.js'),
     files: projectFiles,
     ...(file === undefined ? {} : { initial: () => projectFiles.openGiven(resolve(file)) }),

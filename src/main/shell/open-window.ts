@@ -17,7 +17,7 @@ export interface Windows {
   readonly asks: Map<number, AskFor>;
   readonly jobs: Jobs;
   readonly files: ProjectFiles;
-  readonly core: Pick<AskOptions, 'carrier' | 'journal' | 'rowJournal'>;
+  readonly core: Pick<AskOptions, 'carrier' | 'journal' | 'rowJournal' | 'firstStart'>;
   readonly state: SmallStore<WindowState | null>;
   /** A window was to close and stays. */
   readonly stayed: () => void;

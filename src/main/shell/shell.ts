@@ -4,6 +4,7 @@ import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'el
 import { COMMAND_CHANNEL } from '../../shared/channel.ts';
 import type { MenuCommand } from '../../shared/menu-commands.ts';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
+import { isFirstStart } from '../files/first-start.ts';
 import { makeProjectFiles } from '../files/project-files.ts';
 import { makeRowJournal } from '../files/row-journal.ts';
 import { type AskFor, makeJobs } from '../jobs/ask-with-jobs.ts';
@@ -30,7 +31,12 @@ const windows: Windows = {
   files,
   asks: new Map<number, AskFor>(),
   jobs: makeJobs({ carrier, worker: join(built, 'main', 'worker.js') }),
-  core: { carrier, journal: makeBenchJournal(data), rowJournal: makeRowJournal(data) },
+  core: {
+    carrier,
+    journal: makeBenchJournal(data),
+    rowJournal: makeRowJournal(data),
+    firstStart: () => isFirstStart(data),
+  },
   state: windowStore(data),
   stayed: () => {
     quitting = false;

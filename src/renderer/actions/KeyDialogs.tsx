@@ -1,16 +1,17 @@
-/** Which of the two sheets of the keyboard is open, if any. */
+/** Which of the sheets over the page is open, if any: what finds, the list of keys, the guide. */
 import { createSignal, type JSX, Match, Switch } from 'solid-js';
+import { Guide } from '../guide/Guide.tsx';
 import type { WorkspaceName } from '../workspaces.ts';
 import { CommandBox } from './CommandBox.tsx';
 import type { Registry } from './registry.ts';
 import { ShortcutList } from './ShortcutList.tsx';
 
-type Sheet = 'find' | 'list' | null;
+type Sheet = 'find' | 'list' | 'guide' | null;
 
 export interface Sheets {
   readonly open: () => Sheet;
   /** Once more closes it again. */
-  toggle(sheet: 'find' | 'list'): void;
+  toggle(sheet: 'find' | 'list' | 'guide'): void;
   close(): void;
 }
 
@@ -47,6 +48,9 @@ export function KeyDialogs(props: KeyDialogsProps): JSX.Element {
       </Match>
       <Match when={props.sheets.open() === 'list'}>
         <ShortcutList actions={props.registry.fixed} onClose={() => props.sheets.close()} />
+      </Match>
+      <Match when={props.sheets.open() === 'guide'}>
+        <Guide page={props.page} onClose={() => props.sheets.close()} />
       </Match>
     </Switch>
   );

@@ -71,4 +71,8 @@ export interface Reach {
   /** The box that finds, and the list of keys: opened, or closed again. */
   find(): void;
   listKeys(): void;
+  /** The guide, opened or closed; the help of the field with the focus; the notes of the first start. */
+  guide(): void;
+  fieldHelp(): void;
+  showNotes(): void;
 }

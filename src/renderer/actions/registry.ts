@@ -3,6 +3,7 @@ import type { Action, Reach } from './action.ts';
 import { entityActions } from './entity-actions.ts';
 import { fieldActions } from './field-actions.ts';
 import { fileActions, recentActions } from './file-actions.ts';
+import { helpActions } from './help-actions.ts';
 import { jointActions } from './joint-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
 import { changeActions, findActions, themeActions } from './window-actions.ts';
@@ -17,6 +18,7 @@ export interface Registry {
 export function createRegistry(reach: Reach): Registry {
   const fixed = [
     findActions,
+    helpActions,
     pageActions,
     changeActions,
     fileActions,

@@ -119,6 +119,7 @@ export function AddList(props: AddListProps): JSX.Element {
             <div class="add-buttons">
               <Choice
                 name="Another joint or variant"
+                help="column"
                 options={rest().map((one) => ({ value: columnKey(one), text: one.text }))}
                 value={columnKey(chosen())}
                 onChoose={setPicked}

@@ -56,6 +56,7 @@ export function ColumnHead(props: ColumnHeadProps): JSX.Element {
       <Show when={props.first} fallback={<p class="column-name">{props.joint.name}</p>}>
         <Choice
           name="Joint"
+          help="joint"
           class="joint-choice"
           options={props.project.joints.map(({ id, name }) => ({ value: id, text: name }))}
           value={props.joint.id}

@@ -94,6 +94,7 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
             <h2>What should stand beside it?</h2>
             <Choice
               name="Joint"
+              help="joint"
               class="joint-choice"
               options={props.project.joints.map(({ id, name }) => ({ value: id, text: name }))}
               value={columns()[0]?.id ?? ''}
@@ -127,6 +128,7 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
               </span>
               <Choice
                 name="Load case compared"
+                help="comparedCase"
                 options={caseOptions()}
                 value={comparison().caseId() ?? ''}
                 onChoose={(id) => comparison().setCase(id === '' ? null : id)}

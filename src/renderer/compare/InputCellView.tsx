@@ -66,6 +66,7 @@ export function InputCellView(props: InputCellViewProps): JSX.Element {
                 <Match when={props.row.field === 'lap'}>
                   <Choice
                     name={name()}
+                    help="lap"
                     options={lapsFor(props.joint).map((lap) => ({
                       value: lap,
                       text: lapWords[lap],
@@ -77,6 +78,7 @@ export function InputCellView(props: InputCellViewProps): JSX.Element {
                 <Match when={list()}>
                   <Choice
                     name={name()}
+                    help={list() === 'adhesives' ? 'adhesive' : 'adherend'}
                     options={choices().map((one) => ({ value: one.id, text: one.name }))}
                     value={String(valueAt(props.project.document(), path))}
                     onChoose={(id) => props.project.edit(path, id)}

@@ -76,6 +76,7 @@ export function MatrixForm(props: MatrixFormProps): JSX.Element {
           <span>of</span>
           <Choice
             name="Material of the standards’ pieces"
+            help="couponMaterial"
             options={props.project.adherends.map(({ id, name }) => ({ value: id, text: name }))}
             value={choice.adherend}
             onChoose={(id) => set('adherend', id)}
@@ -124,6 +125,7 @@ export function MatrixForm(props: MatrixFormProps): JSX.Element {
               />
               <Choice
                 name={`Moisture, ${row().name}`}
+                help="moisture"
                 options={moistures}
                 value={row().moisture}
                 onChoose={(value) => set('environments', i, 'moisture', value as Moisture)}
@@ -159,6 +161,7 @@ export function MatrixForm(props: MatrixFormProps): JSX.Element {
         <legend>Adhesive and number</legend>
         <Choice
           name="Adhesive"
+          help="adhesive"
           options={props.project.adhesives.map(({ id, name }) => ({ value: id, text: name }))}
           value={choice.adhesive}
           onChoose={(id) => adhesive(id, props.project)}

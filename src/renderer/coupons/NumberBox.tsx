@@ -1,8 +1,11 @@
 /** A number of a question, its name read out but not seen: what stands beside it says what it is. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
 import { type FieldEntry, readBox } from '../../shared/expression-entry.ts';
+import { helpOfNumber } from '../../shared/field-help.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
 import { toDisplay } from '../../shared/units.ts';
+import { tellHelp } from '../help/known-fields.ts';
+import { createRemark } from '../help/remark.ts';
 
 export interface NumberBoxProps {
   readonly name: string;
@@ -26,6 +29,10 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
     const entry = read();
     return entry.ok && wrong() === null ? entry.understood : undefined;
   };
+  const remark = createRemark(props.quantity, () => {
+    const entry = read();
+    return entry.ok ? entry.value : undefined;
+  });
   /** Left, it shows the plain figure. */
   const leave = (): void => {
     const entry = read();
@@ -36,6 +43,7 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
   return (
     <span class="number-box">
       <input
+        ref={(field) => tellHelp(field, () => helpOfNumber(props.quantity))}
         class="figure"
         type="text"
         inputmode="decimal"
@@ -45,7 +53,13 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
         value={props.text}
         aria-invalid={wrong() === null ? undefined : 'true'}
         aria-describedby={
-          wrong() !== null ? `${id}-error` : understood() ? `${id}-read` : undefined
+          wrong() !== null
+            ? `${id}-error`
+            : understood()
+              ? `${id}-read`
+              : remark()
+                ? `${id}-unusual`
+                : undefined
         }
         onInput={(event) => props.onText(event.currentTarget.value)}
         onBlur={leave}
@@ -54,6 +68,13 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
       <Show when={understood()}>
         {(words) => (
           <span class="understood" id={`${id}-read`} role="status">
+            {words()}
+          </span>
+        )}
+      </Show>
+      <Show when={wrong() === null && remark()}>
+        {(words) => (
+          <span class="unusual" id={`${id}-unusual`}>
             {words()}
           </span>
         )}

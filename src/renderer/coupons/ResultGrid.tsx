@@ -2,9 +2,11 @@
 import { createMemo, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
 import { isOneCell } from '../../shared/coupon-paste.ts';
 import type { Numbered } from '../../shared/coupon-sheet.ts';
+import { tellHelp } from '../help/known-fields.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
 import type { GridRow, GridRows } from '../state/grid-rows.ts';
+import { helpOfColumn } from './column-help.ts';
 import type { ResultColumn } from './result-columns.ts';
 
 /** A column that is worked out and cannot be typed into. */
@@ -121,6 +123,7 @@ export function ResultGrid<Column extends string, Result extends Numbered, Line>
                       return (
                         <td>
                           <input
+                            ref={(field) => tellHelp(field, () => helpOfColumn(column))}
                             class={words ? 'words' : 'figure'}
                             type="text"
                             inputmode={words ? undefined : 'decimal'}

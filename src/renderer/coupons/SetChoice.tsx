@@ -40,6 +40,7 @@ export function SetChoice(props: SetChoiceProps): JSX.Element {
         <>
           <Choice
             name={props.name}
+            help="couponSet"
             class="joint-choice"
             options={options()}
             value={set().id}

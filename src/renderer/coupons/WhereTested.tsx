@@ -44,12 +44,14 @@ export function createWhere(source: WhereSource): WhereDraft {
       <>
         <Choice
           name="Specimen"
+          help="testPiece"
           options={specimenOptions(source.specimens)}
           value={specimen()?.id ?? ''}
           onChoose={setChosen}
         />
         <Choice
           name="Adhesive of the set"
+          help="adhesive"
           options={source.project.adhesives.map(({ id, name }) => ({ value: id, text: name }))}
           value={adhesive()}
           onChoose={setAdhesive}
@@ -63,6 +65,7 @@ export function createWhere(source: WhereSource): WhereDraft {
         />
         <Choice
           name="Moisture"
+          help="moisture"
           options={[
             { value: 'dry', text: 'dry' },
             { value: 'wet', text: 'wet' },

@@ -1,6 +1,8 @@
 /** The steps of the bonding, one in a line; as many as the printed card takes. */
 import { createSignal, createUniqueId, type JSX, Show } from 'solid-js';
+import { helpOfChoice } from '../../shared/field-help.ts';
 import { checklistLimits } from '../../shared/project.ts';
+import { tellHelp } from '../help/known-fields.ts';
 
 export interface ChecklistProps {
   readonly steps: readonly string[];
@@ -36,6 +38,7 @@ export function Checklist(props: ChecklistProps): JSX.Element {
     <div class="gap-checklist">
       <label for={id}>Steps of the bonding, one in a line; none for the usual ones</label>
       <textarea
+        ref={(field) => tellHelp(field, () => helpOfChoice('checklistStep'))}
         id={id}
         rows="6"
         value={typed() ?? props.steps.join('\n')}

@@ -75,6 +75,7 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
           Spacer{' '}
           <Choice
             name="Spacer"
+            help="spacer"
             options={[
               { value: 'none', text: 'none' },
               { value: 'wire', text: 'wire' },

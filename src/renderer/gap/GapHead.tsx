@@ -1,7 +1,10 @@
 /** Which joint, which parts, who measures; earlier checks to look at again. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
 import { verdictWords } from '../../shared/bench-words.ts';
+import type { ChoiceName } from '../../shared/choice-help.ts';
+import { helpOfChoice } from '../../shared/field-help.ts';
 import type { GapCheck } from '../../shared/project.ts';
+import { tellHelp } from '../help/known-fields.ts';
 import { Choice } from '../size/Choice.tsx';
 import type { GapPageProps } from './GapPage.tsx';
 
@@ -17,6 +20,7 @@ export const titleOf = (check: GapCheck): string => {
 function TextEntry(props: {
   readonly label: string;
   readonly value: string;
+  readonly help: ChoiceName;
   readonly most: number;
   readonly fixed: boolean;
   readonly onText: (text: string) => void;
@@ -26,6 +30,7 @@ function TextEntry(props: {
     <span class="gap-field">
       <label for={id}>{props.label}</label>
       <input
+        ref={(field) => tellHelp(field, () => helpOfChoice(props.help))}
         id={id}
         type="text"
         class="words"
@@ -55,6 +60,7 @@ export function GapHead(props: GapHeadProps): JSX.Element {
     <section data-pane aria-label="Joint and check" class="gap-head">
       <Choice
         name="Joint"
+        help="joint"
         class="joint-choice"
         options={props.project.joints.map(({ id, name }) => ({ value: id, text: name }))}
         value={props.joint.id}
@@ -66,6 +72,7 @@ export function GapHead(props: GapHeadProps): JSX.Element {
             <>
               <TextEntry
                 label="Tube no."
+                help="serial"
                 most={60}
                 value={one().tubeSerial}
                 fixed={props.fixed}
@@ -73,6 +80,7 @@ export function GapHead(props: GapHeadProps): JSX.Element {
               />
               <TextEntry
                 label="Sleeve no."
+                help="serial"
                 most={60}
                 value={one().sleeveSerial}
                 fixed={props.fixed}
@@ -80,6 +88,7 @@ export function GapHead(props: GapHeadProps): JSX.Element {
               />
               <TextEntry
                 label="By"
+                help="person"
                 most={80}
                 value={one().by}
                 fixed={props.fixed}
@@ -96,6 +105,7 @@ export function GapHead(props: GapHeadProps): JSX.Element {
         <Show when={props.state.checks().length > 0}>
           <Choice
             name="Checks of this joint"
+            help="pastCheck"
             options={[
               ...(check() ? [] : [{ value: '', text: 'choose a check' }]),
               ...props.state.checks().map((one) => ({ value: one.id, text: titleOf(one) })),

@@ -1,8 +1,10 @@
 /** What diameters are read with at this bench: name, largest error, scatter of one reading. */
 import { createSignal, For, type JSX } from 'solid-js';
+import { helpOfChoice } from '../../shared/field-help.ts';
 import { usualInstrument } from '../../shared/measuring-plan.ts';
 import type { Instrument } from '../../shared/project.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
+import { tellHelp } from '../help/known-fields.ts';
 import { LooseNumber, readLoose } from '../parts/LooseNumber.tsx';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
 import type { ProjectState } from '../state/project.ts';
@@ -50,6 +52,7 @@ export function Instruments(props: { readonly project: ProjectState }): JSX.Elem
         {(id, i) => (
           <div class="gap-engineer-fields">
             <input
+              ref={(field) => tellHelp(field, () => helpOfChoice('instrument'))}
               class="words"
               type="text"
               maxlength={120}

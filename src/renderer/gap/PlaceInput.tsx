@@ -1,7 +1,9 @@
 /** A station or a clocking, where a diameter was not read as planned. */
 import { createSignal, createUniqueId, type JSX, Show } from 'solid-js';
+import { helpOfNumber } from '../../shared/field-help.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
 import { readQuantity } from '../../shared/quantity-entry.ts';
+import { tellHelp } from '../help/known-fields.ts';
 
 export interface PlaceInputProps {
   readonly name: string;
@@ -17,6 +19,7 @@ export function PlaceInput(props: PlaceInputProps): JSX.Element {
   return (
     <>
       <input
+        ref={(field) => tellHelp(field, () => helpOfNumber(props.quantity))}
         class="place"
         type="text"
         inputmode="decimal"

@@ -1,6 +1,8 @@
 /** Stations or clockings as one line of numbers: "4, 18, 31". */
 import { createSignal, createUniqueId, type JSX, Show } from 'solid-js';
+import { helpOfChoice } from '../../shared/field-help.ts';
 import { readNumber } from '../../shared/number-entry.ts';
+import { tellHelp } from '../help/known-fields.ts';
 
 export interface PlaceListProps {
   readonly label: string;
@@ -42,6 +44,7 @@ export function PlaceList(props: PlaceListProps): JSX.Element {
     <span class="loose">
       <label for={id}>{props.label}</label>
       <input
+        ref={(field) => tellHelp(field, () => helpOfChoice('placeList'))}
         id={id}
         class="words"
         type="text"

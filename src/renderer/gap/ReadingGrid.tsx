@@ -1,10 +1,12 @@
 /** The readings of one surface: a row for each station, a column for each clocking. */
 import { createSignal, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
 import { surfaceWords } from '../../shared/bench-words.ts';
+import { helpOfNumber } from '../../shared/field-help.ts';
 import { readBlock } from '../../shared/pasted-block.ts';
 import type { Instrument, MeasuredSurface } from '../../shared/project.ts';
 import { readQuantity } from '../../shared/quantity-entry.ts';
 import type { Mistake } from '../../shared/reports-gap.ts';
+import { tellHelp } from '../help/known-fields.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { Choice } from '../size/Choice.tsx';
 import { PlaceInput } from './PlaceInput.tsx';
@@ -130,6 +132,7 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
         <Show when={!props.fixed} fallback={<span class="units">{textOf(used())}</span>}>
           <Choice
             name={`Instrument for ${name()}`}
+            help="instrument"
             options={choices().map((one) => ({ value: textOf(one), text: textOf(one) }))}
             value={textOf(used())}
             onChoose={(chosen) => {
@@ -187,6 +190,7 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
                     return (
                       <td class={bad() || doubt() ? 'is-wrong' : ''}>
                         <input
+                          ref={(field) => tellHelp(field, () => helpOfNumber('diameter'))}
                           class="reading"
                           type="text"
                           inputmode="decimal"

@@ -28,7 +28,7 @@ export interface JointRowProps {
   readonly onFocus: () => void;
 }
 
-const COLUMNS = 8;
+export const COLUMNS = 8;
 
 function LowestCells(props: { readonly margin: Margin; readonly flat: boolean }): JSX.Element {
   return (

@@ -1,9 +1,12 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
-import { createMemo, createSignal, For, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import type { CheckReport } from '../../shared/reports.ts';
+import { TourNote } from '../help/TourNote.tsx';
+import { useTour } from '../help/tour.ts';
+import { jointNote } from '../help/tour-words.ts';
 import { SortHead } from '../parts/SortHead.tsx';
 import type { JointDeeds } from '../state/joint-deeds.ts';
-import { JointRow } from './JointRow.tsx';
+import { COLUMNS, JointRow } from './JointRow.tsx';
 import { ownFlags, sharedFlags } from './shared-flags.ts';
 import { type Order, pressed, type SortKey, sorted } from './sort.ts';
 
@@ -28,6 +31,8 @@ export function JointTable(props: JointTableProps): JSX.Element {
   });
   const rows = createMemo(() => sorted(props.report.joints, order()));
   const shared = createMemo(() => sharedFlags(props.report.joints));
+  const tour = useTour();
+  const note = createMemo(() => (tour?.step() === 'joint' ? jointNote(props.report) : null));
   const [current, setCurrent] = createSignal<string | null>(null);
   /** One row at a time is a stop of the tab key: the one last walked to, else the first. */
   const tabStop = createMemo(() =>
@@ -73,15 +78,35 @@ export function JointTable(props: JointTableProps): JSX.Element {
         </thead>
         <For each={rows()}>
           {(joint) => (
-            <JointRow
-              joint={joint}
-              flags={ownFlags(joint, shared())}
-              flat={props.flat.has(joint.jointId)}
-              inTabOrder={joint.jointId === tabStop()}
-              deeds={props.deeds}
-              onFocus={() => setCurrent(joint.jointId)}
-              onOpen={() => props.onOpen(joint.jointId)}
-            />
+            <>
+              <JointRow
+                joint={joint}
+                flags={ownFlags(joint, shared())}
+                flat={props.flat.has(joint.jointId)}
+                inTabOrder={joint.jointId === tabStop()}
+                deeds={props.deeds}
+                onFocus={() => setCurrent(joint.jointId)}
+                onOpen={() => props.onOpen(joint.jointId)}
+              />
+              <Show when={note()?.jointId === joint.jointId && note()}>
+                {(found) => (
+                  <tbody class="joint-tour">
+                    <tr>
+                      <td colspan={COLUMNS}>
+                        <TourNote
+                          step="joint"
+                          text={found().text}
+                          next={{
+                            text: `Open ${found().name}`,
+                            run: () => props.onOpen(found().jointId),
+                          }}
+                        />
+                      </td>
+                    </tr>
+                  </tbody>
+                )}
+              </Show>
+            </>
           )}
         </For>
       </table>

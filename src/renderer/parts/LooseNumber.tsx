@@ -1,9 +1,12 @@
 /** A number that belongs to a question, not to the document; empty leaves it to the program. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
 import { readBox } from '../../shared/expression-entry.ts';
+import { helpOfNumber } from '../../shared/field-help.ts';
 import { type QuantityName, quantities } from '../../shared/quantities.ts';
 import { toDisplay } from '../../shared/units.ts';
 import { sentence } from '../../shared/words.ts';
+import { tellHelp } from '../help/known-fields.ts';
+import { createRemark } from '../help/remark.ts';
 
 export interface LooseNumberProps {
   readonly label: string;
@@ -38,6 +41,10 @@ export function LooseNumber(props: LooseNumberProps): JSX.Element {
     const found = read();
     return 'wrong' in found ? undefined : found.understood;
   };
+  const remark = createRemark(props.quantity, () => {
+    const found = read();
+    return 'wrong' in found ? undefined : found.value;
+  });
   /** Left, it shows the plain figure. */
   const leave = (): void => {
     const found = read();
@@ -49,6 +56,7 @@ export function LooseNumber(props: LooseNumberProps): JSX.Element {
     <span class="loose">
       <label for={id}>{props.label}</label>
       <input
+        ref={(field) => tellHelp(field, () => helpOfNumber(props.quantity))}
         id={id}
         class="figure"
         type="text"
@@ -59,7 +67,13 @@ export function LooseNumber(props: LooseNumberProps): JSX.Element {
         value={props.text}
         aria-invalid={wrong() === null ? undefined : 'true'}
         aria-describedby={
-          wrong() !== null ? `${id}-error` : understood() ? `${id}-read` : undefined
+          wrong() !== null
+            ? `${id}-error`
+            : understood()
+              ? `${id}-read`
+              : remark()
+                ? `${id}-unusual`
+                : undefined
         }
         onInput={(event) => props.onText(event.currentTarget.value)}
         onBlur={leave}
@@ -68,6 +82,13 @@ export function LooseNumber(props: LooseNumberProps): JSX.Element {
       <Show when={understood()}>
         {(words) => (
           <span class="loose-read" id={`${id}-read`} role="status">
+            {words()}
+          </span>
+        )}
+      </Show>
+      <Show when={wrong() === null && remark()}>
+        {(words) => (
+          <span class="unusual" id={`${id}-unusual`}>
             {words()}
           </span>
         )}

@@ -1,5 +1,8 @@
 /** A choice among few: the system's own list, drawn as quietly as the figures. */
 import { Index, type JSX } from 'solid-js';
+import type { ChoiceName } from '../../shared/choice-help.ts';
+import { helpOfChoice } from '../../shared/field-help.ts';
+import { tellHelp } from '../help/known-fields.ts';
 
 export interface Option {
   readonly value: string;
@@ -8,6 +11,8 @@ export interface Option {
 
 export interface ChoiceProps {
   readonly name: string;
+  /** What is said of it on asking. */
+  readonly help: ChoiceName;
   readonly options: readonly Option[];
   readonly value: string;
   readonly onChoose: (value: string) => void;
@@ -21,6 +26,7 @@ export function Choice(props: ChoiceProps): JSX.Element {
   return (
     <span class={`choice ${props.class ?? ''}`}>
       <select
+        ref={(field) => tellHelp(field, () => helpOfChoice(props.help))}
         id={props.id}
         aria-label={props.name}
         aria-invalid={props.invalid ? 'true' : undefined}

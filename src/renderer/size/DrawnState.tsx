@@ -72,12 +72,14 @@ export function DrawnState(props: DrawnStateProps): JSX.Element {
     <div class="drawn">
       <Choice
         name="Load case drawn"
+        help="drawnCase"
         options={caseOptions()}
         value={props.choice.caseId === null ? '' : chosenCase(props.choice.caseId)}
         onChoose={pickCase}
       />
       <Choice
         name="Gap drawn"
+        help="drawnGap"
         options={gapOptions()}
         value={props.choice.gapState ?? ''}
         onChoose={pickGap}

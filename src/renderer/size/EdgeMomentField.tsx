@@ -32,6 +32,7 @@ export function EdgeMomentField(props: FieldSource): JSX.Element {
       <Choice
         id={id}
         name="Edge moment"
+        help="edgeMoment"
         options={methods}
         value={chosen()}
         describedBy={`${id}-about`}

@@ -28,6 +28,7 @@ export function Inputs(props: InputsProps): JSX.Element {
       <form class="inputs" aria-label="Inputs" onSubmit={(event) => event.preventDefault()}>
         <Choice
           name="Joint"
+          help="joint"
           class="joint-choice"
           options={joints().map(({ id, name }) => ({ value: id, text: name }))}
           value={props.joint.id}

@@ -48,6 +48,7 @@ export function LapField(props: LapFieldProps): JSX.Element {
       <Choice
         id={id}
         name="Lap"
+        help="lap"
         options={lapsFor(props.joint).map((lap) => ({ value: lap, text: lapWords[lap] }))}
         value={lapOf(props.joint)}
         onChoose={choose}

@@ -98,6 +98,7 @@ export function Loads(props: LoadsProps): JSX.Element {
       <Show when={unused().length > 0 || cases().length < MOST_CASES}>
         <Choice
           name="Add a load case"
+          help="addCase"
           class="add"
           value=""
           options={[

@@ -16,6 +16,8 @@ export interface MaterialFieldProps extends FieldSource {
   readonly all: readonly Material[];
   readonly path: Path;
   readonly name: string;
+  /** What is said of it on asking. */
+  readonly help: 'adherend' | 'adhesive' | 'ply';
   /** In a few words, what the chosen one is like. */
   readonly about: string;
   /** Seen beside the list; left out, its name is only read out. */
@@ -49,6 +51,7 @@ export function MaterialField(props: MaterialFieldProps): JSX.Element {
       <Choice
         id={`${id}-choice`}
         name={props.name}
+        help={props.help}
         options={options()}
         value={chosen()}
         invalid={message() !== undefined}

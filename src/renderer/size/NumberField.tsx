@@ -1,9 +1,12 @@
 /** One number of the document. One that may be left out is taken away by emptying its field. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
 import { readEntry } from '../../shared/expression-entry.ts';
+import { helpOfNumber } from '../../shared/field-help.ts';
 import { quantities } from '../../shared/quantities.ts';
 import { displayUnit, toDisplay, withinRange } from '../../shared/units.ts';
 import { sentence } from '../../shared/words.ts';
+import { tellHelp } from '../help/known-fields.ts';
+import { createRemark } from '../help/remark.ts';
 import { valueAt } from '../state/project.ts';
 import { createEntry, type FieldSource } from './entry.ts';
 import type { NumberInput } from './form-model.ts';
@@ -34,15 +37,18 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
           ? withinRange(quantity, readEntry(quantity, written))
           : readEntry(quantity, written),
   });
+  const remark = createRemark(quantity, stored, props.input);
   const describedBy = (): string => {
     const note = message() !== undefined ? `${id()}-error ` : understood() ? `${id()}-read ` : '';
-    return `${note}${id()}-unit`;
+    const usual = message() === undefined && remark() ? `${id()}-unusual ` : '';
+    return `${note}${usual}${id()}-unit`;
   };
   const unit = (): string => displayUnit(props.input.quantity).symbol;
 
   return (
     <>
       <input
+        ref={(field) => tellHelp(field, () => helpOfNumber(quantity, props.input))}
         id={id()}
         class="figure"
         type="text"
@@ -74,6 +80,13 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
         {(read) => (
           <p class="understood" id={`${id()}-read`} role="status">
             {read()}
+          </p>
+        )}
+      </Show>
+      <Show when={message() === undefined && remark()}>
+        {(words) => (
+          <p class="unusual" id={`${id()}-unusual`}>
+            {words()}
           </p>
         )}
       </Show>

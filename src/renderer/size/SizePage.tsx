@@ -6,6 +6,8 @@ import type { Joint } from '../../shared/project.ts';
 import { quantities } from '../../shared/quantities.ts';
 import { readInk } from '../charts/ink.ts';
 import { createFontsReady } from '../fonts.ts';
+import { TourNote } from '../help/TourNote.tsx';
+import { numbersNote, overlapNote } from '../help/tour-words.ts';
 import { createSize } from '../size-of.ts';
 import { isOfMargin } from '../state/drawn-state.ts';
 import type { ProjectState } from '../state/project.ts';
@@ -149,6 +151,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
             </Show>
           </div>
         </section>
+        <TourNote step="overlap" text={overlapNote(props.joint)} />
         <Show
           when={other()}
           fallback={
@@ -236,6 +239,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
             )}
           </Show>
         </header>
+        <TourNote step="numbers" text={numbersNote(report()?.margins[0])} />
         <Show when={report()} fallback={<p class="figure-empty">Calculating …</p>}>
           {(now) => (
             <Margins

@@ -31,6 +31,7 @@ export function SourceField(props: SourceFieldProps): JSX.Element {
         <label for={id}>Source</label>
         <Choice
           id={id}
+          help="sourceKind"
           name={`${props.of}, kind of source`}
           options={sourceKinds}
           value={String(valueAt(props.project.document(), kind))}
@@ -43,6 +44,7 @@ export function SourceField(props: SourceFieldProps): JSX.Element {
         path={[...props.path, 'text']}
         name={`${props.of}, source in words`}
         help={props.help ?? 'The report, paper or coupons that the figures come from.'}
+        about="sourceText"
         most={400}
       />
     </>

@@ -102,6 +102,7 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
           <Show when={around() && parts().length > 1}>
             <Choice
               name="Bond drawn"
+              help="drawnBond"
               class="bond-choice"
               options={parts().map((name) => ({ value: name, text: name }))}
               value={part()}

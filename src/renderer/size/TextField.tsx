@@ -1,6 +1,9 @@
 /** A few words of the document: a name, a source. Stored as typed; the core refuses what cannot be. */
 import { createUniqueId, type JSX, onCleanup, Show } from 'solid-js';
+import type { ChoiceName } from '../../shared/choice-help.ts';
+import { helpOfChoice } from '../../shared/field-help.ts';
 import { sentence } from '../../shared/words.ts';
+import { tellHelp } from '../help/known-fields.ts';
 import { type Path, pathText, valueAt } from '../state/project.ts';
 import type { FieldSource } from './entry.ts';
 
@@ -10,6 +13,8 @@ export interface TextFieldProps extends FieldSource {
   readonly label?: string;
   readonly name: string;
   readonly help?: string;
+  /** What is said of it on asking; that of a name when left out. */
+  readonly about?: ChoiceName;
   /** Most letters that the project file takes. */
   readonly most?: number;
 }
@@ -26,6 +31,7 @@ export function TextField(props: TextFieldProps): JSX.Element {
         {props.label ?? props.name}
       </label>
       <input
+        ref={(field) => tellHelp(field, () => helpOfChoice(props.about ?? 'name'))}
         id={id}
         class="words"
         type="text"

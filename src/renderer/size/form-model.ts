@@ -5,6 +5,7 @@
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { Joint, JointType } from '../../shared/project.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
+import type { Usual } from '../../shared/quantity-help.ts';
 import type { Path } from '../state/project.ts';
 
 export interface NumberInput {
@@ -14,6 +15,8 @@ export interface NumberInput {
   readonly name: string;
   /** Where the quantity's own help is too general. */
   readonly help?: string;
+  /** Where what is usual of the quantity is not usual here. */
+  readonly usual?: Usual;
   /** May be left out: an empty field takes it away. */
   readonly optional?: true;
   /** What an empty field shows; `not set` when left out. */

@@ -1,7 +1,8 @@
 /** The app as a user has it: the built host and its page in a fresh browser context. */
-import { rmSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BrowserContextOptions, Page } from 'playwright-core';
+import { FIRST_START_MARK } from '../../../src/main/files/first-start.ts';
 import { browser } from './browser.ts';
 import { type RunningHost, startHost } from './host.ts';
 
@@ -12,6 +13,8 @@ export interface AppOptions extends Pick<BrowserContextOptions, 'colorScheme' | 
   readonly context?: BrowserContextOptions;
   /** What an earlier window left on disk is offered; else it is forgotten before. */
   readonly remember?: boolean;
+  /** As this user’s first start: the notes of it are shown. */
+  readonly first?: boolean;
 }
 
 export interface OpenedApp {
@@ -43,6 +46,10 @@ export async function openApp(options: AppOptions = {}): Promise<OpenedApp> {
       rmSync(join(process.env.LAPWRIGHT_DATA!, name), { recursive: true, force: true });
     }
   }
+  const mark = join(process.env.LAPWRIGHT_DATA!, FIRST_START_MARK);
+  mkdirSync(process.env.LAPWRIGHT_DATA!, { recursive: true });
+  if (options.first) rmSync(mark, { force: true });
+  else writeFileSync(mark, '');
   const host = await startHost(file);
   try {
     const context = await (await browser()).newContext({

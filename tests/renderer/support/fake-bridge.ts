@@ -50,6 +50,7 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
   const asked: Asked[] = [];
   let held: (() => void)[] | null = null;
   const answers: Answerers = {
+    'app.first-start': () => ok({ first: false }),
     'project.initial': () =>
       ok({ document: structuredClone(project), origin: 'test.lapwright.json' }),
     'project.demo': () => ok({ document: makeProject({ name: 'Curlew' }), origin: 'Curlew' }),

@@ -69,6 +69,7 @@ function MaterialRow(
       all={props.document.adherends}
       path={props.row.path}
       name={props.row.name}
+      help="adherend"
       about={about()}
     />
   );
@@ -122,6 +123,7 @@ export function PieceForm(props: PieceFormProps): JSX.Element {
               <Show when={group.title === 'Geometry' && props.piece.shape.type === 'sleeve-single'}>
                 <Choice
                   name="Sleeve of the test piece"
+                  help="side"
                   options={sides}
                   value={'side' in props.piece.shape ? props.piece.shape.side : ''}
                   onChoose={(side) => props.project.edit([...shape(), 'side'], side)}
@@ -176,6 +178,7 @@ export function PieceForm(props: PieceFormProps): JSX.Element {
             path={['coupons', 'specimens', props.place, 'standard']}
             label="Standard"
             name="Standard whose sizes they are"
+            about="standard"
             help="Such as ASTM D1002; empty where they are your own."
             most={80}
           />

@@ -135,6 +135,7 @@ export function PieceList(props: PieceListProps): JSX.Element {
       >
         <Choice
           name="Kind of the new test piece"
+          help="testPiece"
           options={pieceLaps.map((value) => ({ value, text: pieceWords[value] }))}
           value={lap()}
           onChoose={(value) => setLap(value as Lap)}

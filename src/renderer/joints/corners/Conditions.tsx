@@ -61,6 +61,7 @@ export function Conditions(props: FieldSource): JSX.Element {
             </div>
             <Choice
               name={`Moisture of condition ${k + 1}`}
+              help="moisture"
               options={moistures}
               value={condition().moisture}
               onChoose={(moisture) => props.project.edit(['conditions', k, 'moisture'], moisture)}

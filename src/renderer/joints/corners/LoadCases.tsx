@@ -1,6 +1,8 @@
 /** The project's load cases: what each is, and which are judged in every condition. */
 import { Index, type JSX, Show } from 'solid-js';
+import { helpOfChoice } from '../../../shared/field-help.ts';
 import type { LoadCase } from '../../../shared/project.ts';
+import { tellHelp } from '../../help/known-fields.ts';
 import { RemoveButton } from '../../parts/RemoveButton.tsx';
 import { Choice } from '../../size/Choice.tsx';
 import type { FieldSource } from '../../size/entry.ts';
@@ -49,6 +51,7 @@ function CaseRow(props: CaseRowProps): JSX.Element {
       <td title={kindHelp[props.loadCase.kind]}>
         <Choice
           name={`Kind of ${which}`}
+          help="caseKind"
           options={kinds}
           value={props.loadCase.kind}
           onChoose={(kind) => changeKind(props.project, props.index, kind as LoadCase['kind'])}
@@ -58,6 +61,7 @@ function CaseRow(props: CaseRowProps): JSX.Element {
       <td>
         <Choice
           name={`Moisture of ${which}`}
+          help="moisture"
           options={moistures}
           value={props.loadCase.moisture}
           onChoose={(moisture) => props.project.edit([...path, 'moisture'], moisture)}
@@ -71,6 +75,7 @@ function CaseRow(props: CaseRowProps): JSX.Element {
       </td>
       <td class="is-every">
         <input
+          ref={(field) => tellHelp(field, () => helpOfChoice('everyCondition'))}
           type="checkbox"
           aria-label={`${props.loadCase.name}, judged in every condition`}
           checked={props.loadCase.everyCondition ?? false}

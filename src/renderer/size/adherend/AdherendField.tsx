@@ -94,6 +94,7 @@ export function AdherendField(props: AdherendFieldProps): JSX.Element {
         all={all()}
         path={props.row.path}
         name={props.row.name}
+        help="adherend"
         about={about()}
       />
       {/* Sleeves are printed or turned; a tube or strip is laid up. */}

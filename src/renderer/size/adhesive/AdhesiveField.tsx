@@ -40,6 +40,7 @@ export function AdhesiveField(props: AdhesiveFieldProps): JSX.Element {
         all={all()}
         path={props.row.path}
         name={props.row.name}
+        help="adhesive"
         about={about()}
       />
       {/* Keyed by place: the fields are of one adhesive. */}

@@ -60,6 +60,7 @@ export function GapTable(props: GapTableProps): JSX.Element {
                 quantity: 'gap',
                 name: `Knockdown, gap of row ${k + 1}`,
                 help: 'Gap of the coupons.',
+                usual: { from: 0.05, to: 1 },
               }}
             />
             <NumberField

@@ -79,6 +79,7 @@ function StateRow(props: StateRowProps): JSX.Element {
           <Choice
             id={id}
             name={`${which}, moisture`}
+            help="moisture"
             options={moistures}
             value={props.state.moisture}
             onChoose={(moisture) => props.project.edit(path('moisture'), moisture)}

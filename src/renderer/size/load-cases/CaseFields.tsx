@@ -1,7 +1,9 @@
 /** A load case of the project as it is looked at from one of its joints. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
+import { helpOfChoice } from '../../../shared/field-help.ts';
 import type { LoadCase } from '../../../shared/project.ts';
 import { environment, kindOf, listed } from '../../../shared/words.ts';
+import { tellHelp } from '../../help/known-fields.ts';
 import { changeKind } from '../../state/load-cases.ts';
 import { usesOfCase } from '../../state/uses.ts';
 import { Choice } from '../Choice.tsx';
@@ -62,6 +64,7 @@ export function CaseFields(props: CaseFieldsProps): JSX.Element {
         <Choice
           id={ids[0]}
           name={`Kind of ${name()}`}
+          help="caseKind"
           options={kinds}
           value={props.loadCase.kind}
           onChoose={(kind) => changeKind(props.project, props.index, kind as LoadCase['kind'])}
@@ -74,6 +77,7 @@ export function CaseFields(props: CaseFieldsProps): JSX.Element {
         <Choice
           id={ids[1]}
           name={`Moisture of ${name()}`}
+          help="moisture"
           options={moistures}
           value={props.loadCase.moisture}
           onChoose={(moisture) => props.project.edit(path('moisture'), moisture)}
@@ -85,6 +89,7 @@ export function CaseFields(props: CaseFieldsProps): JSX.Element {
       </Show>
       <label class="tick">
         <input
+          ref={(field) => tellHelp(field, () => helpOfChoice('everyCondition'))}
           type="checkbox"
           checked={props.loadCase.everyCondition ?? false}
           onChange={(event) =>

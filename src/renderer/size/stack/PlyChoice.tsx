@@ -40,6 +40,7 @@ export function PlyChoice(props: PlyChoiceProps): JSX.Element {
         path={props.path}
         label="Ply"
         name={`${props.part} ply`}
+        help="ply"
         about={about()}
       />
       {/* Keyed by place: the fields are of one ply. */}

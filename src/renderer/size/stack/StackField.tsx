@@ -1,7 +1,9 @@
 /** The stack as text; what cannot be read is shown with the place of the fault. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
+import { helpOfChoice } from '../../../shared/field-help.ts';
 import { readStack } from '../../../shared/stack-notation.ts';
 import { sentence } from '../../../shared/words.ts';
+import { tellHelp } from '../../help/known-fields.ts';
 import { type Path, valueAt } from '../../state/project.ts';
 import { createEntry, type FieldSource } from '../entry.ts';
 
@@ -50,6 +52,7 @@ export function StackField(props: StackFieldProps): JSX.Element {
     <div class="row is-choice is-stack">
       <label for={id}>Stack</label>
       <input
+        ref={(field) => tellHelp(field, () => helpOfChoice('stack'))}
         id={id}
         class="words"
         type="text"

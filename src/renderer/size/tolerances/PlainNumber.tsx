@@ -1,7 +1,10 @@
 /** A number that is typed and read at once; what cannot be read stays in the field, with the reason. */
 import { createEffect, createSignal, createUniqueId, type JSX, on, Show } from 'solid-js';
+import { helpOfNumber } from '../../../shared/field-help.ts';
 import { readNumber } from '../../../shared/number-entry.ts';
+import type { QuantityName } from '../../../shared/quantities.ts';
 import { sentence } from '../../../shared/words.ts';
+import { tellHelp } from '../../help/known-fields.ts';
 
 export interface PlainNumberProps {
   /** What it is called when read out. */
@@ -12,6 +15,8 @@ export interface PlainNumberProps {
   readonly whole?: boolean;
   /** Stands behind the field. */
   readonly unit?: string;
+  /** What is said of it on asking. */
+  readonly help?: QuantityName;
   readonly onValue: (value: number) => void;
 }
 
@@ -48,6 +53,10 @@ export function PlainNumber(props: PlainNumberProps): JSX.Element {
   return (
     <span class="plain-number">
       <input
+        ref={(field) => {
+          const { help } = props;
+          if (help) tellHelp(field, () => helpOfNumber(help));
+        }}
         type="text"
         class="figure"
         inputmode="decimal"

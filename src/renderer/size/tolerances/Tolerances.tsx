@@ -17,6 +17,12 @@ const distributions = (['normal', 'uniform', 'triangular'] as const).map((value)
 /** Largest spread that the project file takes, as shown. */
 const most = { mm: 100, '°C': 200, '1': 90 } as const;
 
+const spreads = {
+  mm: 'toleranceSize',
+  '°C': 'toleranceTemperature',
+  '1': 'toleranceShare',
+} as const;
+
 /** Shares are shown in per cent; the last digits of the change are not the input's. */
 const shown = ({ spread, unit }: InputTolerance): number =>
   Number((unit === '1' ? 100 * spread : spread).toPrecision(12));
@@ -87,6 +93,7 @@ export function Tolerances(props: Pick<ViewProps, 'bridge' | 'project' | 'index'
                     <td>
                       <Choice
                         name={`Distribution of ${row().label}`}
+                        help="distribution"
                         options={distributions}
                         value={row().distribution}
                         onChoose={(value) => change(input, { distribution: value as Distribution })}
@@ -95,6 +102,7 @@ export function Tolerances(props: Pick<ViewProps, 'bridge' | 'project' | 'index'
                     <td>
                       <PlainNumber
                         name={`Spread of ${row().label}`}
+                        help={spreads[row().unit]}
                         value={shown(row())}
                         min={0}
                         max={most[row().unit]}
