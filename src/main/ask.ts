@@ -40,6 +40,7 @@ import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
 import { matters, scatter } from './handlers/scatter.ts';
 import { sizeJoint } from './handlers/sizing/size-joint.ts';
 import { sizesOf } from './handlers/sizing/sizes.ts';
+import { jointSheet, noPdfHere } from './handlers/sheet.ts';
 import { springs } from './handlers/springs.ts';
 import { tolerancesOf } from './handlers/tolerances.ts';
 import { variant } from './handlers/variant.ts';
@@ -165,6 +166,11 @@ function makeHandlers(options: AskOptions): Handlers {
       ),
     'job.progress': ({ job }, desk) => progressOf(desk, job),
     'job.stop': ({ job }, desk) => stopAt(desk, job),
+    'joint.sheet': ({ document, jointId, workings }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        jointSheet(project, resolved, workings, context),
+      ),
+    'sheet.pdf': noPdfHere,
     'joint.springs': ({ document, jointId, caseId }) =>
       withJoint(document, jointId, (project, resolved) => springs(project, resolved, caseId)),
     'joint.gap': ({ document, jointId, measured }) =>

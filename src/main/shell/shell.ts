@@ -22,6 +22,7 @@ import { confineContents, confineSession } from './confine.ts';
 import { fileArgument, fileOfSecondStart } from './file-argument.ts';
 import { menuTemplate } from './menu.ts';
 import { PAGE_ADDRESS, pageScheme, servePage } from './page-protocol.ts';
+import { withPdf } from './sheet-pdf.ts';
 import { windowOptions } from './window-options.ts';
 
 /** The folder of what was built: this program is one of the files in its `main`. */
@@ -45,7 +46,8 @@ function openWindow(file: string | null): void {
   );
   const { id } = window.webContents;
   const initial = file === null ? {} : { initial: () => readProjectFile(file) };
-  asks.set(id, withJobs(createAsk({ carrier, ...journals, ...initial }), jobs));
+  const ask = withJobs(createAsk({ carrier, ...journals, ...initial }), jobs);
+  asks.set(id, withPdf(ask, window, dialog));
   window.once('closed', () => {
     asks.delete(id);
     jobs.leave(String(id));
