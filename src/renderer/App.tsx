@@ -4,6 +4,7 @@ import {
   createMemo,
   createSignal,
   type JSX,
+  on,
   onCleanup,
   onMount,
   Show,
@@ -15,13 +16,16 @@ import type { CornerMargin, Opened } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
 import { createSheets, KeyDialogs } from './actions/KeyDialogs.tsx';
 import { listenForKeys } from './actions/listen.ts';
+import { keepFocus } from './actions/panes.ts';
 import { createRegistry } from './actions/registry.ts';
+import { type SheetOf, sheetOf } from './actions/sheet-actions.ts';
 import { Bar } from './Bar.tsx';
 import { createLifeRows } from './coupons/lives/life-columns.ts';
 import { createCouponRows } from './coupons/result-columns.ts';
 import { download, fileName, fileText } from './files.ts';
 import { AskUnsaved } from './parts/AskUnsaved.tsx';
 import { OpenButton } from './parts/OpenButton.tsx';
+import { SheetView } from './sheet/SheetView.tsx';
 import { createComparison } from './state/comparison.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createGapCheck } from './state/gap-check.ts';
@@ -29,6 +33,7 @@ import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
 import { createKeptRows } from './state/kept-rows.ts';
 import { createProject, jointIndex, type Path } from './state/project.ts';
+import { createSheet } from './state/sheet.ts';
 import { createSizing } from './state/sizing.ts';
 import { createUndoing } from './state/undoing.ts';
 import { createTheme } from './theme.ts';
@@ -88,6 +93,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
 
   const openJoint = (id: string): void => {
     setJointId(id);
+    sheet.close();
     setWorkspace('size');
   };
   const current = (): number => {
@@ -96,7 +102,13 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     return document && id !== null ? jointIndex(document, id) : -1;
   };
   const currentJoint = () => project.document()?.joints[current()];
-  const joints = createJointsView(props.bridge, project, () => workspace() === 'joints');
+  const sheet = createSheet({ bridge: props.bridge, project });
+  const joints = createJointsView(
+    props.bridge,
+    project,
+    () => workspace() === 'joints',
+    sheet.wantsTable,
+  );
   const sizing = createSizing({
     bridge: props.bridge,
     project,
@@ -148,7 +160,14 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const go = (name: WorkspaceName): void => {
     const focused = document.activeElement?.getAttribute('data-joint');
     if (focused) setJointId(focused);
+    sheet.close();
     setWorkspace(name);
+  };
+  const showSheet = (of: SheetOf): void => {
+    const id = currentJoint()?.id;
+    if (of === 'project') sheet.showProject();
+    else if (of === 'compared') sheet.showJoints(comparison.columns());
+    else if (id !== undefined) sheet.showJoints([{ kind: 'joint', id }]);
   };
   const undoing = createUndoing(project, movedAt);
   const sheets = createSheets();
@@ -160,6 +179,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     joints,
     coupons,
     undoing,
+    sheetOpen: sheet.open,
+    showSheet,
     workspace,
     go,
     joint: currentJoint,
@@ -184,6 +205,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   onCleanup(() => {
     window.removeEventListener('beforeunload', leaving);
   });
+  // Closed, it took the focus with it.
+  createEffect(on(sheet.open, (open) => !open && queueMicrotask(keepFocus), { defer: true }));
   createEffect(() => {
     const name = project.document()?.name;
     document.title = name ? `${name}${project.unsaved() ? ' *' : ''} · Lapwright` : 'Lapwright';
@@ -196,7 +219,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         undoing={undoing}
         theme={theme}
         workspace={workspace()}
-        onWorkspace={setWorkspace}
+        onWorkspace={go}
         onFile={(file) => void openFile(file)}
         onSave={save}
         onKeys={() => sheets.toggle('list')}
@@ -248,26 +271,39 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             </div>
           }
         >
-          <Workspace
-            name={workspace()}
-            bridge={props.bridge}
-            project={project}
-            theme={theme}
-            joints={joints}
-            sizing={sizing}
-            comparison={comparison}
-            gapCheck={gapCheck}
-            kept={kept}
-            coupons={coupons}
-            couponRows={couponRows}
-            lifeRows={lifeRows}
-            keptRows={keptRows}
-            index={current()}
-            joint={currentJoint()}
-            onJoint={setJointId}
-            onSize={openJoint}
-            onCorner={openCorner}
-          />
+          <Show
+            when={!sheet.open()}
+            fallback={
+              <SheetView
+                bridge={props.bridge}
+                project={project}
+                sheet={sheet}
+                check={joints.check}
+              />
+            }
+          >
+            <Workspace
+              name={workspace()}
+              bridge={props.bridge}
+              project={project}
+              theme={theme}
+              joints={joints}
+              sizing={sizing}
+              comparison={comparison}
+              gapCheck={gapCheck}
+              kept={kept}
+              coupons={coupons}
+              couponRows={couponRows}
+              lifeRows={lifeRows}
+              keptRows={keptRows}
+              index={current()}
+              joint={currentJoint()}
+              onJoint={setJointId}
+              onSize={openJoint}
+              onCorner={openCorner}
+              onSheet={() => showSheet(sheetOf(workspace()))}
+            />
+          </Show>
         </Show>
       </main>
 

@@ -41,6 +41,8 @@ export interface WorkspaceProps {
   readonly onJoint: (id: string) => void;
   readonly onSize: (id: string) => void;
   readonly onCorner: (id: string, corner: CornerMargin) => void;
+  /** The sheet of what is looked at, to be printed. */
+  readonly onSheet: () => void;
 }
 
 const none = (what: string): JSX.Element => (
@@ -58,6 +60,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
           project={props.project}
           onOpen={props.onSize}
           onOpenCorner={props.onCorner}
+          onSheet={props.onSheet}
         />
       </Match>
       <Match when={props.name === 'size'}>
@@ -71,6 +74,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
               index={props.index}
               joint={joint()}
               onJoint={props.onJoint}
+              onSheet={props.onSheet}
             />
           )}
         </Show>
@@ -85,6 +89,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
               theme={props.theme}
               onJoint={props.onJoint}
               onSize={props.onSize}
+              onSheet={props.onSheet}
             />
           )}
         </Show>

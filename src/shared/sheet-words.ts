@@ -3,7 +3,7 @@ import { isFlat } from './convert-lap.ts';
 import type { Adherend, Joint, Project, Source } from './project.ts';
 import type { Flag, JointReport, Margin, SweepReport } from './reports.ts';
 import { bareWords } from './rests-on.ts';
-import { stateWords } from './words.ts';
+import { signed, stateWords } from './words.ts';
 
 export const replaceTypical = 'typical: replace by your coupons';
 
@@ -55,12 +55,16 @@ export function wallsOf(
   });
 }
 
-/** State, and how it stands to what was asked: `low: below the target`. */
-export const stateText: Readonly<Record<Margin['state'], string>> = {
-  fails: `${stateWords.fails}: below zero`,
-  low: `${stateWords.low}: below the target`,
-  holds: `${stateWords.holds}: reaches the target`,
-};
+/** State, and how it stands to what was asked: `low: below the target of +0.25`. */
+export function stateText(state: Margin['state'], target: number): string {
+  const asked = `the target of ${signed(target)}`;
+  const how = {
+    fails: `below zero; ${asked} asked`,
+    low: `below ${asked}`,
+    holds: `reaches ${asked}`,
+  };
+  return `${stateWords[state]}: ${how[state]}`;
+}
 
 /** In a few sentences what was computed, with the sections of the method that say it in full. */
 export function methodSentences(joint: Joint, report: JointReport): string[] {

@@ -64,6 +64,7 @@ beforeEach(() => {
       chooseFile: vi.fn(),
       openDemo: vi.fn(),
       save: vi.fn(),
+      showSheet: vi.fn(),
       find: vi.fn(),
       listKeys: vi.fn(),
     };
@@ -74,6 +75,7 @@ beforeEach(() => {
       joints: createJointsView(bridge, project, off),
       coupons: createCoupons({ bridge, project, active: off }),
       undoing: createUndoing(project, () => {}),
+      sheetOpen: off,
       workspace,
       joint: () => project.document()?.joints[0],
       index: () => 0,

@@ -50,9 +50,7 @@ export function jointSheet(
     progress(ANALYSIS + (SWEEP * done) / of, all, `${joint.name}, overlap`);
   const isLoaded = resolved.cases.length > 0;
   const sweepReply = isLoaded
-    ? parted(
-        guarded(resolved.index, () => sweep(project, resolved, {}, { progress: swept })),
-      )
+    ? parted(guarded(resolved.index, () => sweep(project, resolved, {}, { progress: swept })))
     : { value: null, refused: null };
   const explained = chosen.map((margin, i) => {
     progress(ANALYSIS + SWEEP + i, all, `${joint.name}, ${margin.label}`);

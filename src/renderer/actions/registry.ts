@@ -3,6 +3,7 @@ import type { Action, Reach } from './action.ts';
 import { entityActions } from './entity-actions.ts';
 import { fieldActions } from './field-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
+import { sheetActions } from './sheet-actions.ts';
 import { changeActions, fileActions, findActions, themeActions } from './window-actions.ts';
 
 export interface Registry {
@@ -16,6 +17,7 @@ export function createRegistry(reach: Reach): Registry {
   const fixed = [
     findActions,
     pageActions,
+    sheetActions,
     changeActions,
     fileActions,
     viewActions,

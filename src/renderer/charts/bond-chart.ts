@@ -76,10 +76,7 @@ const beyondSpots = (tip: Point, root: number): LabelWish['spots'] => {
 };
 
 /** @param make what it is drawn with: on the canvas, or in lines for paper */
-export function makeBondChart(
-  canvas: HTMLCanvasElement,
-  make: MakePlot = makePlot,
-): BondChart {
+export function makeBondChart(canvas: HTMLCanvasElement, make: MakePlot = makePlot): BondChart {
   let picture: BondPicture | null = null;
   let hovered: number | null = null;
   const padding = { left: 64, bottom: FOOT, ...PADDING };

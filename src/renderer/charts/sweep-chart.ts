@@ -32,10 +32,7 @@ export interface SweepChart {
 const PADDING = { top: 8, bottom: 26, right: 82 };
 
 /** @param make what it is drawn with: on the canvas, or in lines for paper */
-export function makeSweepChart(
-  canvas: HTMLCanvasElement,
-  make: MakePlot = makePlot,
-): SweepChart {
+export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makePlot): SweepChart {
   let picture: SweepPicture | null = null;
   let hovered: number | null = null;
   let high = 1;

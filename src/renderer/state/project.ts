@@ -24,6 +24,8 @@ export interface ProjectState {
   readonly revision: Accessor<number>;
   /** The same, but blind to overlaps: what a sweep over the overlap depends on. */
   readonly revisionBesidesOverlap: Accessor<number>;
+  /** The same, but blind to the words of the printed sheet, which no figure depends on. */
+  readonly revisionOfFigures: Accessor<number>;
   readonly unsaved: Accessor<boolean>;
   markSaved(): void;
   /** The document as plain data, to be sent or saved; not to be kept. */
@@ -39,6 +41,7 @@ export function createProject(): ProjectState {
   const [store, setStore] = createStore<Store>({ document: null, origin: '' });
   const [revision, setRevision] = createSignal(0);
   const [besidesOverlap, setBesidesOverlap] = createSignal(0);
+  const [ofFigures, setOfFigures] = createSignal(0);
   const [opening, setOpening] = createSignal(0);
   const next = (n: number): number => n + 1;
   const plain = (): Project | null => unwrap(store).document;
@@ -58,6 +61,7 @@ export function createProject(): ProjectState {
         }),
       );
       if (last !== 'overlap') setBesidesOverlap(next);
+      if (path[0] !== 'sheet') setOfFigures(next);
       setRevision(next);
     });
   }
@@ -70,6 +74,7 @@ export function createProject(): ProjectState {
     opening,
     revision,
     revisionBesidesOverlap: besidesOverlap,
+    revisionOfFigures: ofFigures,
     unsaved: () => history.state() !== savedAt(),
     markSaved: () => setSavedAt(history.state()),
     plain,
@@ -79,6 +84,7 @@ export function createProject(): ProjectState {
         setStore({ document: opened.document, origin: opened.origin });
         setOpening(next);
         setBesidesOverlap(next);
+        setOfFigures(next);
         setRevision(next);
         history.clear();
         setSavedAt(history.state());
