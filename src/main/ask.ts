@@ -42,6 +42,7 @@ import { ledgerReport } from './handlers/ledger/ledger.ts';
 import { governingModes } from './handlers/margins.ts';
 import { type ResolvedJoint, resolveJoint } from './handlers/resolve.ts';
 import { matters, scatter } from './handlers/scatter.ts';
+import { jointSheet, noPdfHere } from './handlers/sheet.ts';
 import { sizeJoint } from './handlers/sizing/size-joint.ts';
 import { sizesOf } from './handlers/sizing/sizes.ts';
 import { springs } from './handlers/springs.ts';
@@ -182,6 +183,11 @@ function makeHandlers(options: AskOptions): Handlers {
       ),
     'job.progress': ({ job }, desk) => progressOf(desk, job),
     'job.stop': ({ job }, desk) => stopAt(desk, job),
+    'joint.sheet': ({ document, jointId, workings }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        jointSheet(project, resolved, workings, context),
+      ),
+    'sheet.pdf': noPdfHere,
     'joint.springs': ({ document, jointId, caseId }) =>
       withJoint(document, jointId, (project, resolved) => springs(project, resolved, caseId)),
     'joint.gap': ({ document, jointId, measured }) =>

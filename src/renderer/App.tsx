@@ -4,6 +4,7 @@ import {
   createMemo,
   createSignal,
   type JSX,
+  on,
   onCleanup,
   onMount,
   Show,
@@ -15,7 +16,9 @@ import type { CornerMargin } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
 import { createSheets, KeyDialogs } from './actions/KeyDialogs.tsx';
 import { listenForCommands, listenForKeys } from './actions/listen.ts';
+import { keepFocus } from './actions/panes.ts';
 import { createRegistry } from './actions/registry.ts';
+import { type SheetOf, sheetOf } from './actions/sheet-actions.ts';
 import { Bar } from './Bar.tsx';
 import type { Shell } from './bridge.ts';
 import { createLifeRows } from './coupons/lives/life-columns.ts';
@@ -26,6 +29,7 @@ import { Upload } from './parts/Upload.tsx';
 import { DropZone } from './project-file/DropZone.tsx';
 import { FileDialogs } from './project-file/FileDialogs.tsx';
 import { Strips } from './project-file/Strips.tsx';
+import { SheetView } from './sheet/SheetView.tsx';
 import { createComparison } from './state/comparison.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createProjectFiles } from './state/files/project-files.ts';
@@ -35,6 +39,7 @@ import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
 import { createKeptRows } from './state/kept-rows.ts';
 import { createProject, jointIndex, type Path } from './state/project.ts';
+import { createSheet } from './state/sheet.ts';
 import { createSizing } from './state/sizing.ts';
 import { createUndoing } from './state/undoing.ts';
 import { createTheme } from './theme.ts';
@@ -75,6 +80,7 @@ export function App(props: {
 
   const openJoint = (id: string): void => {
     setJointId(id);
+    sheet.close();
     setWorkspace('size');
   };
   const current = (): number => {
@@ -85,7 +91,13 @@ export function App(props: {
     return at < 0 && document.joints.length > 0 ? 0 : at;
   };
   const currentJoint = () => project.document()?.joints[current()];
-  const joints = createJointsView(props.bridge, project, () => workspace() === 'joints');
+  const sheet = createSheet({ bridge: props.bridge, project });
+  const joints = createJointsView(
+    props.bridge,
+    project,
+    () => workspace() === 'joints',
+    sheet.wantsTable,
+  );
   const sizing = createSizing({
     bridge: props.bridge,
     project,
@@ -137,7 +149,14 @@ export function App(props: {
   const go = (name: WorkspaceName): void => {
     const focused = document.activeElement?.getAttribute('data-joint');
     if (focused) setJointId(focused);
+    sheet.close();
     setWorkspace(name);
+  };
+  const showSheet = (of: SheetOf): void => {
+    const id = currentJoint()?.id;
+    if (of === 'project') sheet.showProject();
+    else if (of === 'compared') sheet.showJoints(comparison.columns());
+    else if (id !== undefined) sheet.showJoints([{ kind: 'joint', id }]);
   };
   const undoing = createUndoing(project, movedAt);
   const sheets = createSheets();
@@ -166,6 +185,8 @@ export function App(props: {
     joints,
     coupons,
     undoing,
+    sheetOpen: sheet.open,
+    showSheet,
     workspace,
     go,
     joint: currentJoint,
@@ -194,6 +215,8 @@ export function App(props: {
   onCleanup(() => {
     window.removeEventListener('beforeunload', leaving);
   });
+  // Closed, it took the focus with it.
+  createEffect(on(sheet.open, (open) => !open && queueMicrotask(keepFocus), { defer: true }));
   createEffect(() => {
     const name = project.document()?.name;
     document.title = name ? `${name}${project.unsaved() ? ' *' : ''} · Lapwright` : 'Lapwright';
@@ -208,7 +231,7 @@ export function App(props: {
         undoing={undoing}
         theme={theme}
         workspace={workspace()}
-        onWorkspace={setWorkspace}
+        onWorkspace={go}
         onKeys={() => sheets.toggle('list')}
         onGuide={() => sheets.toggle('guide')}
         onNotes={showNotes}
@@ -266,29 +289,42 @@ export function App(props: {
             </div>
           }
         >
-          <TourContext.Provider value={tour}>
-            <Workspace
-              name={workspace()}
-              bridge={props.bridge}
-              project={project}
-              theme={theme}
-              joints={joints}
-              sizing={sizing}
-              comparison={comparison}
-              gapCheck={gapCheck}
-              kept={kept}
-              coupons={coupons}
-              couponRows={couponRows}
-              lifeRows={lifeRows}
-              keptRows={keptRows}
-              index={current()}
-              joint={currentJoint()}
-              onJoint={setJointId}
-              onSize={openJoint}
-              onCorner={openCorner}
-              jointDeeds={jointDeeds}
-            />
-          </TourContext.Provider>
+          <Show
+            when={!sheet.open()}
+            fallback={
+              <SheetView
+                bridge={props.bridge}
+                project={project}
+                sheet={sheet}
+                check={joints.check}
+              />
+            }
+          >
+            <TourContext.Provider value={tour}>
+              <Workspace
+                name={workspace()}
+                bridge={props.bridge}
+                project={project}
+                theme={theme}
+                joints={joints}
+                sizing={sizing}
+                comparison={comparison}
+                gapCheck={gapCheck}
+                kept={kept}
+                coupons={coupons}
+                couponRows={couponRows}
+                lifeRows={lifeRows}
+                keptRows={keptRows}
+                index={current()}
+                joint={currentJoint()}
+                onJoint={setJointId}
+                onSize={openJoint}
+                onCorner={openCorner}
+                jointDeeds={jointDeeds}
+                onSheet={() => showSheet(sheetOf(workspace()))}
+              />
+            </TourContext.Provider>
+          </Show>
         </Show>
       </main>
 

@@ -43,6 +43,8 @@ export interface WorkspaceProps {
   readonly onSize: (id: string) => void;
   readonly onCorner: (id: string, corner: CornerMargin) => void;
   readonly jointDeeds: JointDeeds;
+  /** The sheet of what is looked at, to be printed. */
+  readonly onSheet: () => void;
 }
 
 const none = (what: string): JSX.Element => (
@@ -61,6 +63,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
           onOpen={props.onSize}
           onOpenCorner={props.onCorner}
           deeds={props.jointDeeds}
+          onSheet={props.onSheet}
         />
       </Match>
       <Match when={props.name === 'size'}>
@@ -74,6 +77,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
               index={props.index}
               joint={joint()}
               onJoint={props.onJoint}
+              onSheet={props.onSheet}
             />
           )}
         </Show>
@@ -88,6 +92,7 @@ export function Workspace(props: WorkspaceProps): JSX.Element {
               theme={props.theme}
               onJoint={props.onJoint}
               onSize={props.onSize}
+              onSheet={props.onSheet}
             />
           )}
         </Show>

@@ -32,6 +32,8 @@ import './styles/coupon-tables.css';
 import './styles/ledger.css';
 import './styles/pieces.css';
 import './styles/test-sheet.css';
+import './styles/sheet-page.css';
+import './styles/sheet-view.css';
 import './styles/study.css';
 import './styles/help.css';
 import './styles/guide.css';

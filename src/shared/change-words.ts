@@ -81,6 +81,13 @@ const keys: Readonly<Record<string, Words>> = {
   edgeMoment: ['edge moment'],
   tolerances: ['tolerances'],
   fitting: ['fitting factor', 'factor'],
+  sheet: ['words of the sheet'],
+  job: ['job number'],
+  drawing: ['drawing number'],
+  prepared: ['prepared by'],
+  checked: ['checked by'],
+  approved: ['approved by'],
+  revisions: ['revisions of the sheet'],
 };
 
 /** `tubeSerial` as `tube serial`. */

@@ -36,6 +36,7 @@ import {
   type ScatterReport,
   scatterDefaults,
 } from './reports-scatter.ts';
+import type { JointSheet, SheetSaved } from './reports-sheet.ts';
 import type { SpringsReport } from './reports-springs.ts';
 import { varied } from './vary-joint.ts';
 
@@ -104,6 +105,8 @@ const quickRequests = {
   'rows.kept': z.strictObject({ project: z.string().max(120) }),
   /** Puts the rows of a set away: they are offered no more. */
   'rows.drop': z.strictObject({ project: z.string().max(120), setId }),
+  /** Saves the sheet that the window shows as a PDF, through the system's dialog: in the program's own window alone. */
+  'sheet.pdf': z.strictObject({ name: z.string().min(1).max(120) }),
   'laminate.describe': z.strictObject({
     document,
     adherendId: z.string().max(64),
@@ -182,6 +185,8 @@ const longRequests = {
     /** Most samples by fitted surfaces, or each by the full model. */
     method: z.enum(['fitted', 'each']).default(scatterDefaults.method),
   }),
+  /** All that the printed sheet says of a joint; the working of so many of its lowest margins. */
+  'joint.sheet': long({ document, jointId, workings: z.int().min(0).max(200).default(0) }),
   /** Coupons: predicted, measured, statistics, measured over predicted; one set, or all. */
   'project.coupons': long({ document, setId: z.string().max(64).optional() }),
   /** What strength margins use, and what it rests on: each adhesive, environment and gap. */
@@ -247,6 +252,8 @@ export interface Answers extends FileAnswers {
   'project.compare': CompareReport;
   'project.coupons': CouponsReport;
   'project.ledger': LedgerReport;
+  'joint.sheet': JointSheet;
+  'sheet.pdf': SheetSaved;
 }
 
 export const requestNames = Object.keys(requests) as RequestName[];

@@ -10,6 +10,7 @@ import { id, name, note, number } from './project-fields.ts';
 import { jointSchema } from './project-joints.ts';
 import { adherendSchema, adhesiveSchema, moistureSchema, plySchema } from './project-materials.ts';
 import { settingsSchema } from './project-settings.ts';
+import { sheetSchema } from './project-sheet.ts';
 
 export * from './project-bench.ts';
 export * from './project-coupons.ts';
@@ -17,6 +18,7 @@ export type { Source } from './project-fields.ts';
 export * from './project-joints.ts';
 export * from './project-materials.ts';
 export * from './project-settings.ts';
+export type { Revision, SheetWords } from './project-sheet.ts';
 
 export const PROJECT_FORMAT = 'lapwright-project';
 export const PROJECT_VERSION = 1;
@@ -65,6 +67,7 @@ export const projectShape = z.strictObject({
   }),
   name,
   note: note.optional(),
+  sheet: sheetSchema.optional(),
   settings: settingsSchema,
   plies: z.array(plySchema).max(200).optional(),
   adherends: z.array(adherendSchema).max(500),

@@ -16,7 +16,7 @@ import { toMargin } from './margins.ts';
 import { type ResolvedJoint, resolveJoint } from './resolve.ts';
 
 /** Allowables that count here, and whose coupons are not those any more that they were taken from. */
-function couponFlags(project: Project, resolved: ResolvedJoint): Flag[] {
+export function couponFlags(project: Project, resolved: ResolvedJoint): Flag[] {
   const adhesive = project.adhesives.find(({ id }) => id === resolved.joint.adhesive)!;
   const counting = new Set(
     resolved.cases.flatMap(({ input }) => foundationOf(resolved, input).allowables),

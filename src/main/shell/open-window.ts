@@ -8,6 +8,7 @@ import { type AskFor, type Jobs, withJobs } from '../jobs/ask-with-jobs.ts';
 import { chooserOf } from './choose-file.ts';
 import { guardClose } from './close-guard.ts';
 import { PAGE_ADDRESS } from './page-protocol.ts';
+import { withPdf } from './sheet-pdf.ts';
 import { windowOptions } from './window-options.ts';
 import { placeWindow, stateOf, type WindowState } from './window-state.ts';
 
@@ -45,7 +46,8 @@ export function openWindow(shared: Windows, file: string | null): void {
   const client = String(id);
   const initial = file === null ? {} : { initial: () => files.openGiven(file) };
   const own = { ...files, choose: chooserOf(window, dialog, files.reach) };
-  asks.set(id, withJobs(createAsk({ ...core, files: own, ...initial }), jobs));
+  const ask = withJobs(createAsk({ ...core, files: own, ...initial }), jobs);
+  asks.set(id, withPdf(ask, window, dialog));
   window.on('close', () => void state.write(stateOf(window)));
   window.once('closed', () => {
     asks.delete(id);

@@ -14,6 +14,7 @@ import type { Undoing } from '../state/undoing.ts';
 import type { Theme } from '../theme.ts';
 import type { WorkspaceName } from '../workspaces.ts';
 import type { Chord } from './chord.ts';
+import type { SheetOf } from './sheet-actions.ts';
 
 /** In the order in which the list of keys has them: what one of them is, and what stands over all. */
 export const groups = {
@@ -68,6 +69,9 @@ export interface Reach {
   /** The browser's own way to choose a file. */
   upload(): void;
   readonly jointDeeds: JointDeeds;
+  /** The sheet before it is printed. */
+  readonly sheetOpen: Accessor<boolean>;
+  showSheet(of: SheetOf): void;
   /** The box that finds, and the list of keys: opened, or closed again. */
   find(): void;
   listKeys(): void;

@@ -14,4 +14,5 @@ export const localKeys: readonly LocalKeys[] = [
   { does: 'Go to the largest stress there', keys: ['Home'] },
   { does: 'Go on in readings and results', keys: ['Enter', 'Arrows'] },
   { does: 'Close the working of a figure', keys: ['Esc'] },
+  { does: 'Close the sheet before it is printed', keys: ['Esc'] },
 ];

@@ -1,17 +1,12 @@
 /** From page to page, and to the views that a page has. */
 import { couponViews, isSetless } from '../coupons/views.ts';
 import { jointsViews } from '../state/joints-view.ts';
-import { type WorkspaceName, workspaces } from '../workspaces.ts';
+import { workspaces } from '../workspaces.ts';
 import type { Action, Reach } from './action.ts';
 import { movePane } from './panes.ts';
 import { sizeViews } from './size-views.ts';
 
-const papers: Partial<Record<WorkspaceName, string>> = {
-  gap: 'Print card',
-  coupons: 'Print test sheet',
-};
-
-export const pageActions = ({ project, go, workspace }: Reach): Action[] => [
+export const pageActions = ({ project, go }: Reach): Action[] => [
   ...workspaces.map(
     ({ id, title }, i): Action => ({
       id: `page ${id}`,
@@ -41,17 +36,6 @@ export const pageActions = ({ project, go, workspace }: Reach): Action[] => [
     also: 'pane before',
     available: () => true,
     run: () => movePane(-1),
-  },
-  {
-    id: 'print',
-    title: () => papers[workspace()] ?? 'Print card or test sheet',
-    group: 'page',
-    keys: [{ key: 'p', ctrl: true }],
-    also: 'paper bench',
-    likely: ['gap', 'coupons'],
-    // Where nothing is laid out for paper the key is the browser's own.
-    available: () => document.querySelector('.bench-card, .test-sheet') !== null,
-    run: () => window.print(),
   },
 ];
 

@@ -6,6 +6,7 @@ import { fileActions, recentActions } from './file-actions.ts';
 import { helpActions } from './help-actions.ts';
 import { jointActions } from './joint-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
+import { sheetActions } from './sheet-actions.ts';
 import { changeActions, findActions, themeActions } from './window-actions.ts';
 
 export interface Registry {
@@ -20,6 +21,7 @@ export function createRegistry(reach: Reach): Registry {
     findActions,
     helpActions,
     pageActions,
+    sheetActions,
     changeActions,
     fileActions,
     jointActions,

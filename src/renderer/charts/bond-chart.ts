@@ -9,7 +9,7 @@ import { lineOf, nearest } from './bond-picture.ts';
 import { LINE, linesBox, makeLabelSet, writeLines } from './label-set.ts';
 import { arrow, ring, rule } from './pen.ts';
 import { type Box, type LabelWish, type Point, placeLabels } from './place-labels.ts';
-import { makePlot, type Painter } from './plot.ts';
+import { type MakePlot, makePlot, type Painter } from './plot.ts';
 
 export interface BondChart {
   show(picture: BondPicture): void;
@@ -75,7 +75,8 @@ const beyondSpots = (tip: Point, root: number): LabelWish['spots'] => {
   ];
 };
 
-export function makeBondChart(canvas: HTMLCanvasElement): BondChart {
+/** @param make what it is drawn with: on the canvas, or in lines for paper */
+export function makeBondChart(canvas: HTMLCanvasElement, make: MakePlot = makePlot): BondChart {
   let picture: BondPicture | null = null;
   let hovered: number | null = null;
   const padding = { left: 64, bottom: FOOT, ...PADDING };
@@ -190,7 +191,7 @@ export function makeBondChart(canvas: HTMLCanvasElement): BondChart {
     if (box) writeLines(context, lines, { x: box.left, y: box.top }, ink.paper);
   }
 
-  const plot = makePlot(canvas, { padding, under, over });
+  const plot = make(canvas, { padding, under, over });
   return {
     show(next) {
       const { view, ink, range } = next;

@@ -35,3 +35,6 @@ export function readInk(element: HTMLElement): Ink {
   probe.remove();
   return ink;
 }
+
+/** The same by name, for drawings in lines: resolved where they stand, paper's own theme included. */
+export const varInk = Object.fromEntries(names.map((name) => [name, `var(--${name})`])) as Ink;

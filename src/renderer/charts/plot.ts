@@ -45,6 +45,8 @@ export interface PlotOptions {
   readonly over: (painter: Painter) => void;
 }
 
+export type MakePlot = (canvas: HTMLCanvasElement, options: PlotOptions) => Plot;
+
 const nothing: Plot = {
   show: () => {},
   repaint: () => {},

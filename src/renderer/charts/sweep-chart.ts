@@ -6,7 +6,7 @@ import type { Ink } from './ink.ts';
 import { type LabelSet, LINE, makeLabelSet, writeBeside } from './label-set.ts';
 import { ring, rule } from './pen.ts';
 import type { Point } from './place-labels.ts';
-import { makePlot, type Painter } from './plot.ts';
+import { type MakePlot, makePlot, type Painter } from './plot.ts';
 import { plateauText, strengthAt, sweepHigh } from './sweep-data.ts';
 
 export interface SweepPicture {
@@ -31,7 +31,8 @@ export interface SweepChart {
 /** Right of the plot the lines are named, each at its end. */
 const PADDING = { top: 8, bottom: 26, right: 82 };
 
-export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
+/** @param make what it is drawn with: on the canvas, or in lines for paper */
+export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makePlot): SweepChart {
   let picture: SweepPicture | null = null;
   let hovered: number | null = null;
   let high = 1;
@@ -155,7 +156,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement): SweepChart {
     writeBeside(context, lines, { x: x(at), y: y(here.all) }, area, ink.paper);
   }
 
-  const plot = makePlot(canvas, { padding, under, over });
+  const plot = make(canvas, { padding, under, over });
   return {
     show(next) {
       const last = picture;

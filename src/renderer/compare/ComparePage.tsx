@@ -24,6 +24,7 @@ export interface ComparePageProps {
   readonly theme: Theme;
   readonly onJoint: (id: string) => void;
   readonly onSize: (id: string) => void;
+  readonly onSheet: () => void;
 }
 
 export function ComparePage(props: ComparePageProps): JSX.Element {
@@ -153,6 +154,9 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
               </button>
             </Show>
             <AddColumn comparison={comparison()} project={props.project} />
+            <button type="button" class="link" onClick={() => props.onSheet()}>
+              Sheet …
+            </button>
           </div>
           <Show when={comparison().slow() || report() === null || comparison().byHand()}>
             <JobProgress job={comparison().job} label="Comparison" />

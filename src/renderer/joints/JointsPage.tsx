@@ -18,6 +18,7 @@ export interface JointsPageProps {
   readonly project: ProjectState;
   readonly onOpen: (id: string) => void;
   /** Opens a joint at a state of it. */
+  readonly onSheet: () => void;
   readonly onOpenCorner: (id: string, corner: CornerMargin) => void;
   readonly deeds: JointDeeds;
 }
@@ -65,6 +66,9 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
               )}
             </For>
           </nav>
+          <button type="button" class="link" onClick={() => props.onSheet()}>
+            Sheet …
+          </button>
         </div>
         <Show when={props.project.document()?.note}>{(note) => <p class="note">{note()}</p>}</Show>
         <Show when={report()}>

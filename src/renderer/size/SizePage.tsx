@@ -35,6 +35,7 @@ export interface SizePageProps {
   readonly index: number;
   readonly joint: Joint;
   readonly onJoint: (id: string) => void;
+  readonly onSheet: () => void;
 }
 
 export function SizePage(props: SizePageProps): JSX.Element {
@@ -129,6 +130,9 @@ export function SizePage(props: SizePageProps): JSX.Element {
               {[view() && scaleNote(view()!), report()?.description].filter(Boolean).join(' · ')}
             </span>
             <ViewRow chosen={props.sizing.view()} onChoose={props.sizing.setView} />
+            <button type="button" class="link sheet-link" onClick={() => props.onSheet()}>
+              Sheet …
+            </button>
           </header>
           <div class="figure-body" ref={sectionBody}>
             <Show when={size()}>

@@ -69,7 +69,7 @@ export function createWholeReport<N extends WholeRequest>(
   let opened = -1;
   // One effect, not two: what is dropped for a new project must not be the question about it.
   createEffect(() => {
-    const revision = project.revision();
+    const revision = project.revisionOfFigures();
     if (project.opening() !== opened) {
       opened = project.opening();
       latest.drop();
@@ -81,10 +81,10 @@ export function createWholeReport<N extends WholeRequest>(
     }
     if (active() && project.document() !== null && answered() !== revision) ask(revision);
   });
-  const behind = (): boolean => answered() !== project.revision();
+  const behind = (): boolean => answered() !== project.revisionOfFigures();
   const again = (): void => {
     setRefusal(null);
-    ask(project.revision());
+    ask(project.revisionOfFigures());
   };
   return { report, refusal, behind, slow: createSlow(behind, answered), job, again };
 }

@@ -29,10 +29,12 @@ export function createJointsView(
   bridge: Bridge,
   project: ProjectState,
   active: Accessor<boolean>,
+  /** The list is wanted on paper, whatever page is looked at. */
+  printed: Accessor<boolean> = () => false,
 ): JointsView {
   const [view, setView] = createSignal<JointsViewName>('list');
   const [order, setOrder] = createSignal<CornerOrder>(lowestFirst);
-  const check = createCheck(bridge, project, () => active() && view() === 'list');
+  const check = createCheck(bridge, project, () => (active() && view() === 'list') || printed());
   const isByCase = (): boolean => active() && view() === 'cases';
   const corners = createWholeReport('project.corners', bridge, project, isByCase);
   const issues = createIssues();

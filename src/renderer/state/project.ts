@@ -25,6 +25,8 @@ export interface ProjectState {
   readonly revision: Accessor<number>;
   /** The same, but blind to overlaps: what a sweep over the overlap depends on. */
   readonly revisionBesidesOverlap: Accessor<number>;
+  /** The same, but blind to the words of the printed sheet, which no figure depends on. */
+  readonly revisionOfFigures: Accessor<number>;
   readonly unsaved: Accessor<boolean>;
   /** How many changes are not saved; null where they cannot be counted. */
   readonly unsavedChanges: Accessor<number | null>;
@@ -47,6 +49,7 @@ export function createProject(): ProjectState {
   const [store, setStore] = createStore<Store>({ document: null, origin: '' });
   const [revision, setRevision] = createSignal(0);
   const [besidesOverlap, setBesidesOverlap] = createSignal(0);
+  const [ofFigures, setOfFigures] = createSignal(0);
   const [opening, setOpening] = createSignal(0);
   const next = (n: number): number => n + 1;
   const plain = (): Project | null => unwrap(store).document;
@@ -66,6 +69,7 @@ export function createProject(): ProjectState {
         }),
       );
       if (last !== 'overlap') setBesidesOverlap(next);
+      if (path[0] !== 'sheet') setOfFigures(next);
       setRevision(next);
     });
   }
@@ -80,6 +84,7 @@ export function createProject(): ProjectState {
     opening,
     revision,
     revisionBesidesOverlap: besidesOverlap,
+    revisionOfFigures: ofFigures,
     unsaved: () => history.state() !== savedAt(),
     unsavedChanges: () => history.since(savedAt()),
     state: history.state,
@@ -96,6 +101,7 @@ export function createProject(): ProjectState {
         setStore({ document: opened.document, origin: opened.origin });
         setOpening(next);
         setBesidesOverlap(next);
+        setOfFigures(next);
         setRevision(next);
         history.clear();
         setSavedAt(adrift ? ADRIFT : history.state());
