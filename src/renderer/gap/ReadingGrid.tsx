@@ -1,4 +1,5 @@
 /** The readings of one surface: a row for each station, a column for each clocking. */
+
 import { createSignal, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
 import { surfaceWords } from '../../shared/bench-words.ts';
 import { readBlock } from '../../shared/pasted-block.ts';
@@ -6,6 +7,8 @@ import type { Instrument, MeasuredSurface } from '../../shared/project.ts';
 import { readQuantity } from '../../shared/quantity-entry.ts';
 import type { Mistake } from '../../shared/reports-gap.ts';
 import { Mark } from '../parts/Mark.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { readingsSheet } from '../sheets/gap-sheets.ts';
 import { Choice } from '../size/Choice.tsx';
 import { PlaceInput } from './PlaceInput.tsx';
 
@@ -138,6 +141,7 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
             }}
           />
         </Show>
+        <TakeOut what={`Diameters of ${name()}`} sheet={() => readingsSheet(props.surface)} />
       </header>
       <table>
         <thead>

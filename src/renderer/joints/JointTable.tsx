@@ -1,7 +1,10 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
+
 import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { CheckReport } from '../../shared/reports.ts';
 import { SortHead } from '../parts/SortHead.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { jointsSheet } from '../sheets/margin-sheets.ts';
 import { JointRow } from './JointRow.tsx';
 import { ownFlags, sharedFlags } from './shared-flags.ts';
 import { type Order, pressed, type SortKey, sorted } from './sort.ts';
@@ -45,6 +48,9 @@ export function JointTable(props: JointTableProps): JSX.Element {
 
   return (
     <>
+      <p class="take-row">
+        <TakeOut what="Joints" sheet={() => jointsSheet(props.report)} />
+      </p>
       <table class="joints" ref={table} onKeyDown={move}>
         <caption class="hidden">
           Joints of {props.report.project}, with their lowest margins
