@@ -9,6 +9,7 @@ import type { LifeRows } from './coupons/lives/life-columns.ts';
 import type { CouponRows } from './coupons/result-columns.ts';
 import { GapPage } from './gap/GapPage.tsx';
 import { JointsPage } from './joints/JointsPage.tsx';
+import { TakenFromProvider } from './parts/TakeOut.tsx';
 import { SizePage } from './size/SizePage.tsx';
 import type { Comparison } from './state/comparison.ts';
 import type { CouponsState } from './state/coupons.ts';
@@ -53,7 +54,22 @@ const none = (what: string): JSX.Element => (
   </div>
 );
 
+/** Pages that are of one joint. */
+const ofJoint = new Set<WorkspaceName>(['size', 'gap']);
+
 export function Workspace(props: WorkspaceProps): JSX.Element {
+  const from = () => ({
+    project: props.project.document()?.name ?? '',
+    joint: ofJoint.has(props.name) ? (props.joint?.name ?? null) : null,
+  });
+  return (
+    <TakenFromProvider value={from}>
+      <Page {...props} />
+    </TakenFromProvider>
+  );
+}
+
+function Page(props: WorkspaceProps): JSX.Element {
   return (
     <Switch>
       <Match when={props.name === 'joints'}>

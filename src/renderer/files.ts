@@ -1,10 +1,30 @@
 /** Project files out of the page. */
 
+import { safeName } from '../shared/project-text.ts';
+
 export { FILE_SUFFIX, fileName, fileText } from '../shared/project-text.ts';
 
-/** Hands the text to the browser as a download. */
-export function download(name: string, text: string, type = 'application/json'): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+/** `project-joint-what.csv`: what is taken out of a page, by where it is from. */
+export function takenName(
+  from: { readonly project: string; readonly joint: string | null },
+  what: string,
+  ending: 'csv' | 'png',
+): string {
+  const parts = [
+    safeName(from.project) || 'project',
+    safeName(from.joint ?? ''),
+    safeName(what.toLowerCase()),
+  ];
+  return `${parts
+    .filter((part) => part !== '')
+    .map((part) => part.slice(0, 60))
+    .join('-')}.${ending}`;
+}
+
+/** Hands a text or a picture to the browser as a download. */
+export function download(name: string, text: string | Blob, type = 'application/json'): void {
+  const blob = typeof text === 'string' ? new Blob([text], { type }) : text;
+  const url = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

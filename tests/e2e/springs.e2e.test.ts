@@ -41,7 +41,7 @@ describeInBrowser('the view of springs', () => {
         page.waitForEvent('download'),
         page.getByRole('button', { name: 'Save as CSV' }).click(),
       ]);
-      expect(saved.suggestedFilename()).toBe('boom-root-springs.csv');
+      expect(saved.suggestedFilename()).toBe('Curlew-Boom-root-springs.csv');
       const file = readFileSync(await saved.path(), 'utf8');
       expect(file.trimEnd()).toBe(inTerminal('--joint', 'boom-root', '--csv').trimEnd());
 

@@ -7,6 +7,7 @@ import { helpActions } from './help-actions.ts';
 import { jointActions } from './joint-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
 import { sheetActions } from './sheet-actions.ts';
+import { takeActions } from './take-actions.ts';
 import { changeActions, findActions, themeActions } from './window-actions.ts';
 
 export interface Registry {
@@ -30,6 +31,12 @@ export function createRegistry(reach: Reach): Registry {
   ].flatMap((actionsOf) => actionsOf(reach));
   return {
     fixed,
-    all: () => [...fixed, ...recentActions(reach), ...entityActions(reach), ...fieldActions(reach)],
+    all: () => [
+      ...fixed,
+      ...recentActions(reach),
+      ...entityActions(reach),
+      ...fieldActions(reach),
+      ...takeActions(),
+    ],
   };
 }

@@ -20,7 +20,7 @@ import {
 import { measure, ring, rule, write } from './pen.ts';
 import type { Box, Point } from './place-labels.ts';
 import { placeReading, type ReadingRoom } from './place-reading.ts';
-import type { Painter } from './plot.ts';
+import { densityOf, type Painter } from './plot.ts';
 
 export interface MapPicture {
   readonly field: Field;
@@ -180,7 +180,7 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
     const x = (value: number): number => view.left + value * view.scale;
     const y = (theta: number): number =>
       area.top + ((180 - theta) / 360) * (area.bottom - area.top);
-    const density = window.devicePixelRatio || 1;
+    const density = densityOf(canvas);
     context.setTransform(density, 0, 0, density, 0, 0);
     context.clearRect(0, 0, view.width, view.height);
     const same =
@@ -225,7 +225,7 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
   return {
     show(next) {
       const { width, height } = next.view;
-      const density = window.devicePixelRatio || 1;
+      const density = densityOf(canvas);
       const [wide, high] = [Math.round(width * density), Math.round(height * density)];
       if (canvas.width !== wide || canvas.height !== high) {
         canvas.width = wide;

@@ -46,6 +46,11 @@ export interface PlotOptions {
 }
 
 export type MakePlot = (canvas: HTMLCanvasElement, options: PlotOptions) => Plot;
+/** Pixels of a canvas for one of the page, where it is not drawn for the screen but for a file. */
+export function densityOf(canvas: HTMLCanvasElement): number {
+  const given = Number(canvas.dataset.density);
+  return given > 0 ? given : window.devicePixelRatio || 1;
+}
 
 const nothing: Plot = {
   show: () => {},
@@ -78,6 +83,8 @@ export function makePlot(canvas: HTMLCanvasElement, options: PlotOptions): Plot 
     data: { datasets: [] },
     options: {
       animation: false,
+      // Left out, it is that of the screen, whichever screen the window is moved to.
+      ...(canvas.dataset.density ? { devicePixelRatio: densityOf(canvas) } : {}),
       responsive: false,
       maintainAspectRatio: false,
       parsing: false,

@@ -1,7 +1,10 @@
 /** Everything side by side: heads, inputs, results in groups. */
+
 import { createMemo, createSignal, For, Index, type JSX, Show } from 'solid-js';
 import type { Project } from '../../shared/project.ts';
 import { sentence } from '../../shared/words.ts';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { compareTableSheet } from '../sheets/compare-table-sheet.ts';
 import { TextField } from '../size/TextField.tsx';
 import { type Column, columnKey, found, letterOf } from '../state/compared.ts';
 import type { Comparison } from '../state/comparison.ts';
@@ -87,7 +90,18 @@ export function CompareTable(props: CompareTableProps): JSX.Element {
       <caption class="hidden">Columns side by side</caption>
       <thead>
         <tr>
-          <td class="corner" />
+          <td class="corner">
+            <TakeOut
+              what="Comparison"
+              sheet={() =>
+                compareTableSheet(
+                  shown().map(({ joint }, i) => `${letterOf(i)} ${joint.name}`),
+                  inputs(),
+                  groups(),
+                )
+              }
+            />
+          </td>
           <For each={columns()}>
             {(column, i) => (
               <th scope="col">

@@ -1,4 +1,5 @@
 /** Shear and peel of every column over one another, on one axis. */
+
 import {
   type Accessor,
   createMemo,
@@ -20,7 +21,10 @@ import {
   type Quantity,
 } from '../charts/compare-data.ts';
 import type { Ink } from '../charts/ink.ts';
+import { compareDrawing } from '../charts/plot-drawings.ts';
 import { Mark } from '../parts/Mark.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { compareSheet } from '../sheets/stress-sheets.ts';
 import { Figures } from '../size/Figures.tsx';
 import { createSize } from '../size-of.ts';
 
@@ -63,6 +67,25 @@ export function Plots(props: PlotsProps): JSX.Element {
   const [from, setFrom] = createSignal<From>('root');
   const group = createUniqueId();
   const overloaded = () => props.compared.filter(({ stress }) => !stress.carried);
+  const take = (quantity: Quantity): JSX.Element => {
+    const plot = () => comparePlot(props.compared, quantity, from());
+    return (
+      <Show when={props.compared.length > 0}>
+        <TakeOut
+          what={`${quantity === 'shear' ? 'Shear' : 'Peel'} compared`}
+          about={props.caseName}
+          sheet={() => compareSheet(plot(), quantity, props.compared)}
+          picture={() =>
+            compareDrawing(
+              plot(),
+              new Map(props.compared.map(({ letter, name }) => [letter, name])),
+              `Up: ${quantity} stress, MPa${quantity === 'peel' ? ', opening +' : ''}; along: from the ${from()}, mm`,
+            )
+          }
+        />
+      </Show>
+    );
+  };
   return (
     <section data-pane class="compare-plots" aria-label="Stress along the bonds">
       <div class="plot">
@@ -85,6 +108,7 @@ export function Plots(props: PlotsProps): JSX.Element {
               )}
             </For>
           </fieldset>
+          <span class="figure-tools">{take('shear')}</span>
         </header>
         <Plot {...props} quantity="shear" from={from()} />
       </div>
@@ -93,6 +117,7 @@ export function Plots(props: PlotsProps): JSX.Element {
           <h2>Peel along the bonds</h2>
           <span class="units">MPa, opening +</span>
           <span class="figure-tools">
+            {take('peel')}
             <Figures tables={compareTables(props.compared, from())} />
           </span>
         </header>

@@ -171,6 +171,7 @@ function peak(column: CompareColumn, of: 'peakShear' | 'peakPeel'): Cell | null 
   return {
     text: figure(value),
     value: Math.abs(value),
+    signed: value,
     ...(more.length > 0 ? { more: more.join(' · ') } : {}),
   };
 }

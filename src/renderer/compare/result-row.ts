@@ -7,6 +7,8 @@ export interface Cell {
   readonly text: string;
   /** What rows are ranked by. */
   readonly value: number;
+  /** With its sign, where the rank is by size alone. */
+  readonly signed?: number;
   /** A second line: the mode and case of a margin, the bonds of a peak. */
   readonly more?: string;
   readonly state?: MarginState;

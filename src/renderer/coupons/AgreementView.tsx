@@ -1,4 +1,5 @@
 /** Measured over predicted: of this set, or of all sets of its adhesive, against what may explain it. */
+
 import {
   type Accessor,
   createEffect,
@@ -26,6 +27,8 @@ import {
   setLines,
 } from '../charts/coupon-data.ts';
 import type { Ink } from '../charts/ink.ts';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { agreementSheet, correlationSheet } from '../sheets/coupon-sheets.ts';
 import type { CouponsState } from '../state/coupons.ts';
 import type { ProjectState } from '../state/project.ts';
 import { loadText } from './coupon-format.ts';
@@ -69,7 +72,7 @@ function Segments<T extends string>(props: {
   );
 }
 
-function Figures(props: { readonly found: Correlation }): JSX.Element {
+function Figures(props: { readonly found: Correlation; readonly of: string }): JSX.Element {
   const interval = (): string =>
     props.found.low === null || props.found.high === null
       ? 'takes 2 results'
@@ -81,18 +84,26 @@ function Figures(props: { readonly found: Correlation }): JSX.Element {
     ['95 % interval of the mean', interval()],
   ];
   return (
-    <table class="coupon-figures is-narrow">
-      <tbody>
-        <For each={rows()}>
-          {([head, cell]) => (
-            <tr>
-              <th scope="row">{head}</th>
-              <td class="number">{cell}</td>
-            </tr>
-          )}
-        </For>
-      </tbody>
-    </table>
+    <>
+      <p class="take-row">
+        <TakeOut
+          what={`Agreement in figures, ${props.of}`}
+          sheet={() => correlationSheet(props.found)}
+        />
+      </p>
+      <table class="coupon-figures is-narrow">
+        <tbody>
+          <For each={rows()}>
+            {([head, cell]) => (
+              <tr>
+                <th scope="row">{head}</th>
+                <td class="number">{cell}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </>
   );
 }
 
@@ -119,6 +130,8 @@ export function AgreementView(props: AgreementViewProps): JSX.Element {
       : (props.state.overall(adhesive().id)?.correlation ?? null);
   const of = (): string =>
     scope() === 'set' ? 'Coupons of this set' : `Coupons with ${adhesive().name}`;
+  /** As it names a file. */
+  const named = (): string => (scope() === 'set' ? props.report.name : adhesive().name);
   const predicted = () => props.report.predicted;
 
   return (
@@ -162,10 +175,13 @@ export function AgreementView(props: AgreementViewProps): JSX.Element {
             lines().some(({ ratio }) => ratio !== null) ? agreementAlt(lines(), against()) : ''
           }
           tables={[agreementTable(lines())]}
+          sheet={() => agreementSheet(lines())}
+          axes={`Up: measured over predicted load; along: ${againstWords[against()].text}, ${againstWords[against()].unit}`}
+          of={named()}
           ink={props.ink}
         />
         <div>
-          <Show when={isKnown() && found()}>{(one) => <Figures found={one()} />}</Show>
+          <Show when={isKnown() && found()}>{(one) => <Figures found={one()} of={named()} />}</Show>
           <p class="coupon-predicted">
             <Show
               when={predicted().load !== null}

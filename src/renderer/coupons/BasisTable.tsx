@@ -1,12 +1,19 @@
 /** A and B value of every method, the chosen ones marked; or why there is none and what would do. */
+
 import { For, type JSX, Show } from 'solid-js';
 import { basisMeans, becauseWords, methodWords } from '../../shared/coupon-words.ts';
 import type { BasisKind, BasisMethod, CouponStatistics } from '../../shared/reports-coupons.ts';
 import { figure } from '../../shared/words.ts';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { basisSheet } from '../sheets/coupon-sheets.ts';
 
 const kinds: readonly BasisKind[] = ['B', 'A'];
 
-export function BasisTable(props: { readonly statistics: CouponStatistics }): JSX.Element {
+export function BasisTable(props: {
+  readonly statistics: CouponStatistics;
+  /** Name of the set. */
+  readonly set: string;
+}): JSX.Element {
   const methods = (): readonly BasisMethod[] => [
     ...new Set(props.statistics.basis.map(({ method }) => method)),
   ];
@@ -16,7 +23,10 @@ export function BasisTable(props: { readonly statistics: CouponStatistics }): JS
     props.statistics.chosen[kind]?.method === method;
   return (
     <section class="coupon-block" aria-labelledby="basis-title">
-      <h2 id="basis-title">A and B values</h2>
+      <h2 id="basis-title">
+        A and B values{' '}
+        <TakeOut what={`A and B values, ${props.set}`} sheet={() => basisSheet(props.statistics)} />
+      </h2>
       <table class="coupon-figures">
         <thead>
           <tr>

@@ -1,8 +1,12 @@
 /** A chart of single results with its head, its figures and its sentence. */
+
 import { type Accessor, createUniqueId, type JSX, Show } from 'solid-js';
+import type { Sheet } from '../../shared/sheet.ts';
 import { Canvas } from '../charts/Canvas.tsx';
 import { type DotPlot, makeDotChart } from '../charts/dot-chart.ts';
 import type { Ink } from '../charts/ink.ts';
+import { dotDrawing } from '../charts/plot-drawings.ts';
+import { TakeOut } from '../parts/TakeOut.tsx';
 import { Figures, type Table } from '../size/Figures.tsx';
 import { createSize } from '../size-of.ts';
 
@@ -15,6 +19,12 @@ export interface DotFigureProps {
   /** The picture in words. */
   readonly label: string;
   readonly tables: readonly Table[];
+  /** All that is drawn, in figures. */
+  readonly sheet: () => Sheet;
+  /** What both axes are, for a picture of it that stands alone. */
+  readonly axes: string;
+  /** The set: it is part of the name of a file. */
+  readonly of?: string;
   readonly ink: Accessor<Ink | null>;
   readonly tools?: JSX.Element;
 }
@@ -34,6 +44,16 @@ export function DotFigure(props: DotFigureProps): JSX.Element {
         <span class="units">{props.units}</span>
         <span class="figure-tools">
           {props.tools}
+          <Show when={props.plot}>
+            {(plot) => (
+              <TakeOut
+                what={[props.title, props.of].filter(Boolean).join(', ')}
+                about={props.units}
+                sheet={() => props.sheet()}
+                picture={() => dotDrawing(plot(), props.axes)}
+              />
+            )}
+          </Show>
           <Show when={props.plot}>
             <Figures tables={props.tables} />
           </Show>

@@ -20,6 +20,7 @@ export function FileTools(props: FileToolsProps): JSX.Element {
       <button
         type="button"
         class="link"
+        data-takes="csv"
         onClick={() => download(props.file, props.results(), 'text/csv')}
       >
         Results as CSV

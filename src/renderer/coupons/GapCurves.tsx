@@ -1,8 +1,11 @@
 /** Strength against gap from own coupons: offered in place of the adhesive's table, taken by a person. */
+
 import { For, type JSX } from 'solid-js';
 import type { Knockdowns } from '../../shared/project.ts';
 import type { GapCurve } from '../../shared/reports-coupons.ts';
 import { environment } from '../../shared/words.ts';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { gapCurveSheet } from '../sheets/coupon-sheets.ts';
 import type { ProjectState } from '../state/project.ts';
 
 export interface GapCurvesProps {
@@ -38,7 +41,13 @@ export function GapCurves(props: GapCurvesProps): JSX.Element {
     <For each={props.curves}>
       {(curve) => (
         <section class="coupon-block" aria-label="Strength against gap">
-          <h2>Strength against gap, {environment(curve.temperature, curve.moisture)}</h2>
+          <h2>
+            Strength against gap, {environment(curve.temperature, curve.moisture)}{' '}
+            <TakeOut
+              what={`Strength against gap, ${environment(curve.temperature, curve.moisture)}`}
+              sheet={() => gapCurveSheet(curve)}
+            />
+          </h2>
           <table class="coupon-figures is-narrow">
             <thead>
               <tr>

@@ -1,12 +1,15 @@
 /** The ledger: what strength margins use in each environment and gap, and what it rests on. */
+
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import { ledgerCsv } from '../../shared/ledger-csv.ts';
 import { isBare, ledgerOthers, ledgerSentence, sourceWords } from '../../shared/ledger-words.ts';
 import type { AdhesiveLedger } from '../../shared/reports-ledger.ts';
 import { sentence } from '../../shared/words.ts';
-import { download, FILE_SUFFIX, fileName } from '../files.ts';
+import { download, takenName } from '../files.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { sourcesSheet } from '../sheets/coupon-sheets.ts';
 import type { CouponsState } from '../state/coupons.ts';
 import { createLedger } from '../state/ledger.ts';
 import type { ProjectState } from '../state/project.ts';
@@ -23,7 +26,13 @@ export interface LedgerViewProps {
 function Sources(props: { readonly adhesive: AdhesiveLedger }): JSX.Element {
   return (
     <table class="coupon-figures ledger-sources">
-      <caption class="hidden">Sources of {props.adhesive.name}</caption>
+      <caption>
+        <span class="hidden">Sources of {props.adhesive.name}</span>
+        <TakeOut
+          what={`Sources of ${props.adhesive.name}`}
+          sheet={() => sourcesSheet(props.adhesive)}
+        />
+      </caption>
       <thead>
         <tr>
           <For each={['of the adhesive', 'value', 'what it is', 'source']}>
@@ -61,12 +70,12 @@ export function LedgerView(props: LedgerViewProps): JSX.Element {
       props.coupons.show('statistics');
     },
   };
-  const save = (): void => {
-    const document = props.source.plain();
-    const report = ledger.report();
-    if (!document || !report) return;
-    const name = fileName(document).slice(0, -FILE_SUFFIX.length);
-    download(`${name}-ledger.csv`, ledgerCsv(report), 'text/csv');
+  const save = (adhesives: readonly AdhesiveLedger[]): void => {
+    const [one] = adhesives;
+    const whole = adhesives === ledger.report()?.adhesives;
+    const what = whole || !one ? 'ledger' : `ledger ${one.name}`;
+    const from = { project: props.source.document()?.name ?? '', joint: null };
+    download(takenName(from, what, 'csv'), ledgerCsv({ adhesives }), 'text/csv');
   };
   return (
     <section data-pane class="coupon-view ledger-view" aria-label="Ledger">
@@ -106,7 +115,7 @@ export function LedgerView(props: LedgerViewProps): JSX.Element {
                 />
                 only what joints use
               </label>
-              <button type="button" class="plain" onClick={save}>
+              <button type="button" class="plain" onClick={() => save(report().adhesives)}>
                 Ledger as CSV
               </button>
               <p class="units">
@@ -131,7 +140,16 @@ export function LedgerView(props: LedgerViewProps): JSX.Element {
                       {adhesive.joints === 0
                         ? 'no joint is bonded with it'
                         : `${adhesive.joints} ${adhesive.joints === 1 ? 'joint' : 'joints'}`}
-                    </span>
+                    </span>{' '}
+                    <button
+                      type="button"
+                      class="link take-one"
+                      data-takes="csv"
+                      aria-label={`CSV, ledger of ${adhesive.name}`}
+                      onClick={() => save([adhesive])}
+                    >
+                      CSV
+                    </button>
                   </h2>
                   <LedgerTable adhesive={adhesive} onlyUsed={onlyUsed()} ways={ways} />
                   <Sources adhesive={adhesive} />

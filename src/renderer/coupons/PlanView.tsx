@@ -1,13 +1,17 @@
 /** Plan: the test matrix, the sets that came of it, the sheet for the machine. */
+
 import { createSignal, type JSX, Show } from 'solid-js';
 import type { Project } from '../../shared/project.ts';
 import type { CouponSet } from '../../shared/project-coupons.ts';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { type PlannedSet, setsSheet } from '../sheets/coupon-sheets.ts';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { CouponEdits } from '../state/coupon-edits.ts';
 import type { CouponsState } from '../state/coupons.ts';
 import type { ProjectState } from '../state/project.ts';
 import { AddSet } from './AddSet.tsx';
 import { AskRemove } from './AskRemove.tsx';
+import { plannedNumber } from './coupon-format.ts';
 import { MatrixForm } from './MatrixForm.tsx';
 import { PieceList } from './pieces/PieceList.tsx';
 import { SetTable } from './SetTable.tsx';
@@ -28,6 +32,16 @@ export function PlanView(props: PlanViewProps): JSX.Element {
     // The row that had the focus is gone with its button.
     plan.closest<HTMLElement>('.coupon-page')?.focus();
   };
+  const planned = (): PlannedSet[] =>
+    props.state.sets().map((set) => ({
+      name: set.name,
+      temperature: set.temperature,
+      moisture: set.moisture,
+      gap: set.gap,
+      planned: plannedNumber(set),
+      results: set.results.length,
+      report: props.state.report(set.id),
+    }));
   const matrix = (): JSX.Element => (
     <MatrixForm project={props.project} onMake={(planned) => props.edits.take(planned)} />
   );
@@ -47,6 +61,9 @@ export function PlanView(props: PlanViewProps): JSX.Element {
           </div>
         }
       >
+        <p class="take-row">
+          <TakeOut what="Sets of coupons" sheet={() => setsSheet(planned())} />
+        </p>
         <SetTable
           state={props.state}
           onRename={props.edits.rename}

@@ -1,4 +1,5 @@
 /** Statistics of one set: the results that count, the way to the values, the values, the plot. */
+
 import { type Accessor, For, type JSX, Show } from 'solid-js';
 import {
   basisSentence,
@@ -17,6 +18,8 @@ import { figure } from '../../shared/words.ts';
 import { probabilityPlot, probabilityTable } from '../charts/coupon-data.ts';
 import type { Ink } from '../charts/ink.ts';
 import { Mark } from '../parts/Mark.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { probabilitySheet, samplingSheet, summarySheet } from '../sheets/coupon-sheets.ts';
 import { BasisTable } from './BasisTable.tsx';
 import { DecisionList } from './DecisionList.tsx';
 import { DotFigure } from './DotFigure.tsx';
@@ -27,7 +30,13 @@ export interface StatisticsViewProps {
   readonly ink: Accessor<Ink | null>;
 }
 
-function SummaryTable(props: { readonly statistics: CouponStatistics }): JSX.Element {
+interface OfSet {
+  readonly statistics: CouponStatistics;
+  /** Its name. */
+  readonly set: string;
+}
+
+function SummaryTable(props: OfSet): JSX.Element {
   const cells = (one: SampleSummary): readonly string[] => [
     String(one.n),
     figure(one.mean),
@@ -40,7 +49,11 @@ function SummaryTable(props: { readonly statistics: CouponStatistics }): JSX.Ele
     <section class="coupon-block" aria-labelledby="summary-title">
       <h2 id="summary-title">
         Load over area{' '}
-        <span class="units">MPa; compares coupons, and is no strength to design to</span>
+        <span class="units">MPa; compares coupons, and is no strength to design to</span>{' '}
+        <TakeOut
+          what={`Load over area, ${props.set}`}
+          sheet={() => summarySheet(props.statistics)}
+        />
       </h2>
       <table class="coupon-figures">
         <thead>
@@ -78,10 +91,16 @@ function SummaryTable(props: { readonly statistics: CouponStatistics }): JSX.Ele
   );
 }
 
-function Sampling(props: { readonly statistics: CouponStatistics }): JSX.Element {
+function Sampling(props: OfSet): JSX.Element {
   return (
     <section class="coupon-block" aria-labelledby="sampling-title">
-      <h2 id="sampling-title">Classes of data</h2>
+      <h2 id="sampling-title">
+        Classes of data{' '}
+        <TakeOut
+          what={`Classes of data, ${props.set}`}
+          sheet={() => samplingSheet(props.statistics)}
+        />
+      </h2>
       <table class="coupon-figures">
         <tbody>
           <For each={props.statistics.sampling}>
@@ -130,9 +149,9 @@ export function StatisticsView(props: StatisticsViewProps): JSX.Element {
           <FlagList flags={props.report.flags.filter(isHeavy)} />
           <div class="coupon-halves">
             <div>
-              <SummaryTable statistics={statistics()} />
-              <BasisTable statistics={statistics()} />
-              <Sampling statistics={statistics()} />
+              <SummaryTable statistics={statistics()} set={props.report.name} />
+              <BasisTable statistics={statistics()} set={props.report.name} />
+              <Sampling statistics={statistics()} set={props.report.name} />
             </div>
             <div>
               <DotFigure
@@ -142,6 +161,9 @@ export function StatisticsView(props: StatisticsViewProps): JSX.Element {
                 empty="No result counts."
                 label={plotSentence(statistics().plot)}
                 tables={[probabilityTable(statistics().plot)]}
+                sheet={() => probabilitySheet(statistics())}
+                axes="Up: share of coupons that fail below; along: load over area, MPa"
+                of={props.report.name}
                 ink={props.ink}
               />
               <DecisionList statistics={statistics()} />

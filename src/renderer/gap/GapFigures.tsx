@@ -1,4 +1,5 @@
 /** The gap in figures, and each bond seen along its axis with the gap drawn larger than it is. */
+
 import { For, type JSX, Show } from 'solid-js';
 import type { GapCheck } from '../../shared/project.ts';
 import type {
@@ -8,6 +9,8 @@ import type {
   PlacedGap,
   Uncertain,
 } from '../../shared/reports-gap.ts';
+import { svgWithin, TakeOut } from '../parts/TakeOut.tsx';
+import { aroundSheet, gapSheet, recordedSheet } from '../sheets/gap-sheets.ts';
 
 const mm = (value: number): string => value.toFixed(3).replace('-', '−');
 export const within = ({ value, uncertainty }: Uncertain): string =>
@@ -59,8 +62,15 @@ function Ring(props: { readonly gap: BondGap; readonly radius: number }): JSX.El
   const scale = (): number => THICK / Math.max(1e-6, ...row());
   /** How much larger than the parts the gap is drawn. */
   const times = (): number => Math.round((scale() * props.radius) / RADIUS);
+  let figure!: HTMLElement;
   return (
-    <figure class="gap-ring-figure">
+    <figure class="gap-ring-figure" ref={figure}>
+      <TakeOut
+        what={`Gap around the ${props.gap.bond}`}
+        about={`as held; gap drawn ${times()} times larger`}
+        sheet={() => aroundSheet(props.gap)}
+        picture={() => svgWithin(figure, 'Seen from the mouth, the mark at the top')}
+      />
       <svg
         class="gap-ring"
         viewBox={`0 0 ${SIZE} ${SIZE}`}
@@ -116,6 +126,12 @@ export function GapFigures(props: { readonly report: GapReport }): JSX.Element {
         <section class="gap-figures" aria-label={`Gap of the ${gap.bond}`}>
           <Ring gap={gap} radius={radiusOf(gap)} />
           <div>
+            <p class="take-row">
+              <TakeOut
+                what={`Gap of the ${gap.bond}`}
+                sheet={() => gapSheet(props.report, gap.bond)}
+              />
+            </p>
             <table>
               <thead>
                 <tr>
@@ -159,29 +175,34 @@ export function RecordedFigures(props: {
   readonly bonds: NonNullable<GapCheck['result']>['bonds'];
 }): JSX.Element {
   return (
-    <table class="gap-recorded">
-      <thead>
-        <tr>
-          <th scope="col">as recorded, mm</th>
-          <th scope="col">thinnest</th>
-          <th scope="col">mean</th>
-          <th scope="col">thickest</th>
-          <th scope="col">limits</th>
-        </tr>
-      </thead>
-      <tbody>
-        <For each={props.bonds}>
-          {(bond) => (
-            <tr>
-              <th scope="row">{bond.bond === 'bond' ? 'gap' : bond.bond}</th>
-              <td>{within(bond.min)}</td>
-              <td>{within(bond.mean)}</td>
-              <td>{within(bond.max)}</td>
-              <td>{limitText(bond)}</td>
-            </tr>
-          )}
-        </For>
-      </tbody>
-    </table>
+    <>
+      <p class="take-row">
+        <TakeOut what="Gap as recorded" sheet={() => recordedSheet(props.bonds)} />
+      </p>
+      <table class="gap-recorded">
+        <thead>
+          <tr>
+            <th scope="col">as recorded, mm</th>
+            <th scope="col">thinnest</th>
+            <th scope="col">mean</th>
+            <th scope="col">thickest</th>
+            <th scope="col">limits</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={props.bonds}>
+            {(bond) => (
+              <tr>
+                <th scope="row">{bond.bond === 'bond' ? 'gap' : bond.bond}</th>
+                <td>{within(bond.min)}</td>
+                <td>{within(bond.mean)}</td>
+                <td>{within(bond.max)}</td>
+                <td>{limitText(bond)}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </>
   );
 }

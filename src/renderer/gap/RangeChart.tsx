@@ -1,7 +1,10 @@
 /** Lowest margin of a joint against the gap of one bond. */
+
 import { type JSX, Show } from 'solid-js';
 import type { BondRange } from '../../shared/reports-gap.ts';
 import { signed } from '../../shared/words.ts';
+import { svgWithin, TakeOut } from '../parts/TakeOut.tsx';
+import { rangeSheet } from '../sheets/gap-sheets.ts';
 
 /** Margin against gap, the target as a line, the range that counts shaded. */
 export function RangeChart(props: {
@@ -16,29 +19,43 @@ export function RangeChart(props: {
     const [low, high] = [Math.min(...values()), Math.max(...values())];
     return height - 4 - ((height - 8) * (margin - low)) / Math.max(1e-9, high - low);
   };
+  let figure!: HTMLDivElement;
   return (
-    <svg
-      class="gap-range-chart"
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-label={`Lowest margin against the gap of the ${props.range.bond}: ${signed(props.range.curve[0]?.margin ?? 0)} at ${gaps()[0]} mm, ${signed(props.range.curve.at(-1)?.margin ?? 0)} at ${gaps().at(-1)} mm; the target is ${signed(props.target)}.`}
-    >
-      <Show when={props.range.narrower}>
-        {(range) => (
-          <rect
-            class="gap-gauge-range"
-            x={x(range().from)}
-            width={x(range().to) - x(range().from)}
-            y="0"
-            height={height}
-          />
-        )}
-      </Show>
-      <path class="gap-range-target" d={`M0 ${y(props.target)} H${width}`} />
-      <polyline
-        class="gap-range-line"
-        points={props.range.curve.map(({ gap, margin }) => `${x(gap)},${y(margin)}`).join(' ')}
+    <div class="gap-range-figure" ref={figure}>
+      <TakeOut
+        what={`Margin against gap, ${props.range.bond}`}
+        about={`target ${signed(props.target)}`}
+        sheet={() => rangeSheet(props.range, props.target)}
+        picture={() =>
+          svgWithin(
+            figure,
+            `Up: lowest margin, ${signed(Math.min(...values()))} to ${signed(Math.max(...values()))}, target dashed; along: gap of the ${props.range.bond}, 0 to ${Math.max(...gaps())} mm`,
+          )
+        }
       />
-    </svg>
+      <svg
+        class="gap-range-chart"
+        viewBox={`0 0 ${width} ${height}`}
+        role="img"
+        aria-label={`Lowest margin against the gap of the ${props.range.bond}: ${signed(props.range.curve[0]?.margin ?? 0)} at ${gaps()[0]} mm, ${signed(props.range.curve.at(-1)?.margin ?? 0)} at ${gaps().at(-1)} mm; the target is ${signed(props.target)}.`}
+      >
+        <Show when={props.range.narrower}>
+          {(range) => (
+            <rect
+              class="gap-gauge-range"
+              x={x(range().from)}
+              width={x(range().to) - x(range().from)}
+              y="0"
+              height={height}
+            />
+          )}
+        </Show>
+        <path class="gap-range-target" d={`M0 ${y(props.target)} H${width}`} />
+        <polyline
+          class="gap-range-line"
+          points={props.range.curve.map(({ gap, margin }) => `${x(gap)},${y(margin)}`).join(' ')}
+        />
+      </svg>
+    </div>
   );
 }

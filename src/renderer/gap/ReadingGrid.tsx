@@ -1,4 +1,5 @@
 /** The readings of one surface: a row for each station, a column for each clocking. */
+
 import { createSignal, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
 import { surfaceWords } from '../../shared/bench-words.ts';
 import { helpOfNumber } from '../../shared/field-help.ts';
@@ -8,6 +9,8 @@ import { readQuantity } from '../../shared/quantity-entry.ts';
 import type { Mistake } from '../../shared/reports-gap.ts';
 import { tellHelp } from '../help/known-fields.ts';
 import { Mark } from '../parts/Mark.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { readingsSheet } from '../sheets/gap-sheets.ts';
 import { Choice } from '../size/Choice.tsx';
 import { PlaceInput } from './PlaceInput.tsx';
 
@@ -141,6 +144,7 @@ export function ReadingGrid(props: ReadingGridProps): JSX.Element {
             }}
           />
         </Show>
+        <TakeOut what={`Diameters of ${name()}`} sheet={() => readingsSheet(props.surface)} />
       </header>
       <table>
         <thead>

@@ -5,6 +5,8 @@ import { TourNote } from '../help/TourNote.tsx';
 import { useTour } from '../help/tour.ts';
 import { jointNote } from '../help/tour-words.ts';
 import { SortHead } from '../parts/SortHead.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { jointsSheet } from '../sheets/margin-sheets.ts';
 import type { JointDeeds } from '../state/joint-deeds.ts';
 import { COLUMNS, JointRow } from './JointRow.tsx';
 import { ownFlags, sharedFlags } from './shared-flags.ts';
@@ -58,6 +60,9 @@ export function JointTable(props: JointTableProps): JSX.Element {
 
   return (
     <>
+      <p class="take-row">
+        <TakeOut what="Joints" sheet={() => jointsSheet(props.report)} />
+      </p>
       <table class="joints" ref={table} onKeyDown={move}>
         <caption class="hidden">
           Joints of {props.report.project}, with their lowest margins

@@ -1,7 +1,10 @@
 /** The load cases that act on the joint, each with its kind and the state of the adhesive in it. */
+
 import { batch, createMemo, For, type JSX, Show } from 'solid-js';
 import type { Joint, LoadCase } from '../../shared/project.ts';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { loadsSheet } from '../sheets/margin-sheets.ts';
 import { addLoadCase, MOST_CASES } from '../state/load-cases.ts';
 import { Choice } from './Choice.tsx';
 import type { FieldSource } from './entry.ts';
@@ -49,7 +52,12 @@ export function Loads(props: LoadsProps): JSX.Element {
 
   return (
     <section class="group" aria-labelledby="loads-title" ref={section}>
-      <h2 id="loads-title">Loads</h2>
+      <div class="take-head">
+        <h2 id="loads-title">Loads</h2>
+        <Show when={used().length > 0}>
+          <TakeOut what="Loads" sheet={() => loadsSheet(props.joint, cases())} />
+        </Show>
+      </div>
       {/* Keyed by the case, so that a figure that changes does not rebuild the field it is typed in. */}
       <For each={used()} fallback={<p class="about">No case acts on this joint yet.</p>}>
         {(caseId, load) => {

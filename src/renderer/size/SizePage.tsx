@@ -1,13 +1,17 @@
 /** One joint: its inputs, its section and curves, its margins. */
+
 import { createMemo, type JSX, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { Bridge } from '../../shared/contract.ts';
 import type { Joint } from '../../shared/project.ts';
 import { quantities } from '../../shared/quantities.ts';
+import type { JointReport } from '../../shared/reports.ts';
 import { readInk } from '../charts/ink.ts';
 import { createFontsReady } from '../fonts.ts';
 import { TourNote } from '../help/TourNote.tsx';
 import { numbersNote, overlapNote } from '../help/tour-words.ts';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { marginsSheet } from '../sheets/margin-sheets.ts';
 import { createSize } from '../size-of.ts';
 import { isOfMargin } from '../state/drawn-state.ts';
 import type { ProjectState } from '../state/project.ts';
@@ -37,6 +41,8 @@ export interface SizePageProps {
   readonly onJoint: (id: string) => void;
   readonly onSheet: () => void;
 }
+
+const marginsOf = (report: JointReport | null) => report && marginsSheet(report);
 
 export function SizePage(props: SizePageProps): JSX.Element {
   const document = () => props.project.document();
@@ -230,6 +236,9 @@ export function SizePage(props: SizePageProps): JSX.Element {
             }
           >
             <span class="stale-word">not recalculated</span>
+          </Show>
+          <Show when={report()?.margins.length}>
+            <TakeOut what="Margins" sheet={() => marginsOf(report())} />
           </Show>
           <Show when={report()?.flags.length}>
             {(count) => (

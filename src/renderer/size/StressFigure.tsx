@@ -1,4 +1,5 @@
 /** Shear and peel along the bond: what is drawn, both curves on one axis, and their figures. */
+
 import { type Accessor, createMemo, createSignal, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { Joint, Project } from '../../shared/project.ts';
@@ -22,6 +23,7 @@ import type { OpenWorking } from './Reading.tsx';
 import { StressNotes } from './StressNotes.tsx';
 import { StressReadings } from './StressReadings.tsx';
 import type { View } from './section/scale.ts';
+import { TakeStress } from './TakeStress.tsx';
 
 export interface StressFigureProps {
   readonly report: JointReport | null;
@@ -82,6 +84,17 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
     return drawn ? peelPlot(drawn) : null;
   });
   const word = (): string => (around() ? 'around' : 'along');
+  const take = (quantity: 'shear' | 'peel'): JSX.Element => (
+    <TakeStress
+      quantity={quantity}
+      stress={stress()!}
+      mapped={around() ? (props.map.stress() ?? stress()!) : null}
+      part={part()}
+      plot={quantity === 'shear' ? shear() : peel()}
+      layered={layered()}
+      caseName={caseName()}
+    />
+  );
 
   return (
     <section class="figure-block is-stress" aria-labelledby="shear-title">
@@ -119,6 +132,7 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
               Around the bond
             </button>
           </Show>
+          <Show when={stress()}>{take('shear')}</Show>
           <Show when={tables()}>{(list) => <Figures tables={list()} />}</Show>
         </span>
       </header>
@@ -209,6 +223,7 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
               <Show when={unknown()}>
                 <span class="unknown-strength">no peel strength given</span>
               </Show>
+              <span class="figure-tools">{take('peel')}</span>
             </header>
             <Show
               when={around()}

@@ -1,11 +1,15 @@
 /** Strength against overlap, with the present overlap marked. */
+
 import { type Accessor, createMemo, type JSX, Show } from 'solid-js';
 import type { SweepReport } from '../../shared/reports.ts';
 import { figure } from '../../shared/words.ts';
 import { Canvas } from '../charts/Canvas.tsx';
 import type { Ink } from '../charts/ink.ts';
+import { sweepDrawing } from '../charts/plot-drawings.ts';
 import { makeSweepChart } from '../charts/sweep-chart.ts';
 import { strengthAt, sweepSentence, sweepTable } from '../charts/sweep-data.ts';
+import { TakeOut } from '../parts/TakeOut.tsx';
+import { sweepSheet } from '../sheets/stress-sheets.ts';
 import { createSize } from '../size-of.ts';
 import type { Subject } from '../state/working.ts';
 import { Figures } from './Figures.tsx';
@@ -42,6 +46,17 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
       ...box,
     };
   };
+  const drawing = () =>
+    props.sweep &&
+    sweepDrawing(
+      {
+        sweep: props.sweep,
+        target: props.target,
+        present: props.overlap,
+        strength: props.strength,
+      },
+      'Up: strength over the load asked for, 1 is margin 0; along: overlap, mm',
+    );
   const here = () => (props.sweep ? strengthAt(props.sweep, props.overlap) : null);
   const rows = createMemo(() =>
     props.sweep
@@ -92,19 +107,29 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
             )}
           </Show>
         </span>
-        <Show when={rows()}>
-          {(figures) => (
-            <Figures
-              tables={[
-                {
-                  caption: 'Strength over the load asked for, against overlap',
-                  head: ['overlap, mm', 'bond', 'all but trough', 'set by'],
-                  rows: figures(),
-                },
-              ]}
+        <span class="figure-tools">
+          <Show when={props.sweep}>
+            <TakeOut
+              what="Strength against overlap"
+              about="all load cases, durability trough apart"
+              sheet={() => props.sweep && sweepSheet(props.sweep, props.target)}
+              picture={drawing}
             />
-          )}
-        </Show>
+          </Show>
+          <Show when={rows()}>
+            {(figures) => (
+              <Figures
+                tables={[
+                  {
+                    caption: 'Strength over the load asked for, against overlap',
+                    head: ['overlap, mm', 'bond', 'all but trough', 'set by'],
+                    rows: figures(),
+                  },
+                ]}
+              />
+            )}
+          </Show>
+        </span>
       </header>
       <div class="figure-body" ref={body}>
         <Show

@@ -1,4 +1,5 @@
 /** What lives come to: the S-N plot, how it was fitted, and other load ratios by Goodman's line. */
+
 import { type Accessor, For, type JSX, Show } from 'solid-js';
 import {
   boundMeans,
@@ -13,9 +14,11 @@ import type { LifeFit, LifeSetReport } from '../../../shared/reports-coupons.ts'
 import { goodmanText } from '../../../shared/sn-line.ts';
 import type { Ink } from '../../charts/ink.ts';
 import { lifePlot, lifeTables } from '../../charts/life-data.ts';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { fitSheet, goodmanSheet, lifeSheet } from '../../sheets/coupon-sheets.ts';
 import { DotFigure } from '../DotFigure.tsx';
 
-function FitTable(props: { readonly fit: LifeFit }): JSX.Element {
+function FitTable(props: { readonly fit: LifeFit; readonly name: string }): JSX.Element {
   const rows = (): readonly (readonly [string, string])[] => {
     const { method, failures, runOuts, deviation, shares, longest } = props.fit;
     return [
@@ -29,7 +32,9 @@ function FitTable(props: { readonly fit: LifeFit }): JSX.Element {
   };
   return (
     <section class="coupon-block" aria-labelledby="life-fit-title">
-      <h2 id="life-fit-title">The line</h2>
+      <h2 id="life-fit-title">
+        The line <TakeOut what={`Line of lives, ${props.name}`} sheet={() => fitSheet(props.fit)} />
+      </h2>
       <table class="coupon-figures">
         <tbody>
           <For each={rows()}>
@@ -53,10 +58,16 @@ function FitTable(props: { readonly fit: LifeFit }): JSX.Element {
   );
 }
 
-function Goodman(props: { readonly report: LifeSetReport }): JSX.Element {
+function Goodman(props: { readonly report: LifeSetReport; readonly name: string }): JSX.Element {
   return (
     <section class="coupon-block" aria-labelledby="goodman-title">
-      <h2 id="goodman-title">Other load ratios</h2>
+      <h2 id="goodman-title">
+        Other load ratios{' '}
+        <TakeOut
+          what={`Other load ratios, ${props.name}`}
+          sheet={() => goodmanSheet(props.report)}
+        />
+      </h2>
       <table class="coupon-figures is-narrow">
         <thead>
           <tr>
@@ -86,6 +97,8 @@ function Goodman(props: { readonly report: LifeSetReport }): JSX.Element {
 
 export function LifePlot(props: {
   readonly report: LifeSetReport;
+  /** Name of the set. */
+  readonly name: string;
   readonly ink: Accessor<Ink | null>;
 }): JSX.Element {
   return (
@@ -96,17 +109,23 @@ export function LifePlot(props: {
       empty="The model has no shear stress for these coupons."
       label={lifeAlt(props.report)}
       tables={lifeTables(props.report)}
+      sheet={() => lifeSheet(props.report)}
+      axes="Up: peak shear over yield; along: cycles; both logarithmic, arrows ran out"
+      of={props.name}
       ink={props.ink}
     />
   );
 }
 
-export function LifeFigures(props: { readonly report: LifeSetReport }): JSX.Element {
+export function LifeFigures(props: {
+  readonly report: LifeSetReport;
+  readonly name: string;
+}): JSX.Element {
   return (
     <>
-      <Show when={props.report.fit}>{(known) => <FitTable fit={known()} />}</Show>
+      <Show when={props.report.fit}>{(known) => <FitTable fit={known()} name={props.name} />}</Show>
       <Show when={props.report.fit?.bound && props.report.goodman.length > 0}>
-        <Goodman report={props.report} />
+        <Goodman report={props.report} name={props.name} />
       </Show>
     </>
   );

@@ -81,7 +81,7 @@ export function LivesView(props: LivesViewProps): JSX.Element {
                         <div classList={{ 'is-old': isOld() }}>
                           <p class="coupon-answer">{lifeAnswer(known())}</p>
                           <Show when={known().lines.length > 0}>
-                            <LifePlot report={known()} ink={props.ink} />
+                            <LifePlot report={known()} name={set().name} ink={props.ink} />
                           </Show>
                         </div>
                         <TakeLine
@@ -92,7 +92,7 @@ export function LivesView(props: LivesViewProps): JSX.Element {
                           small={isSmall()}
                         />
                         <div classList={{ 'is-old': isOld() }}>
-                          <LifeFigures report={known()} />
+                          <LifeFigures report={known()} name={set().name} />
                         </div>
                       </>
                     )}

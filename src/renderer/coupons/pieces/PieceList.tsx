@@ -1,9 +1,12 @@
 /** The test pieces of the project: made, copied, renamed, their sizes changed; removed where no set uses them. */
+
 import { createEffect, createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import type { Lap } from '../../../shared/convert-lap.ts';
 import { MOST_PIECES, pieceLaps, pieceWords, usesOf } from '../../../shared/coupon-pieces.ts';
 import type { Project } from '../../../shared/project.ts';
 import type { Specimen } from '../../../shared/project-coupons.ts';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { piecesSheet } from '../../sheets/coupon-sheets.ts';
 import { Choice } from '../../size/Choice.tsx';
 import type { CouponsState } from '../../state/coupons.ts';
 import { createIssues } from '../../state/issues.ts';
@@ -82,6 +85,9 @@ export function PieceList(props: PieceListProps): JSX.Element {
           </p>
         }
       >
+        <p class="take-row">
+          <TakeOut what="Test pieces" sheet={() => piecesSheet(all())} />
+        </p>
         <table class="piece-table">
           <caption class="hidden">Test pieces, with their sizes and where these are from</caption>
           <thead>

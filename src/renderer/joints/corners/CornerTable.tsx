@@ -1,4 +1,5 @@
 /** Joints against load cases, the worst in each cell; arrow keys walk, Enter draws that state. */
+
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import {
   type CornerMargin,
@@ -8,6 +9,8 @@ import {
 } from '../../../shared/reports.ts';
 import { caseText, gapWords, sentence } from '../../../shared/words.ts';
 import { SortHead } from '../../parts/SortHead.tsx';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { cornersSheet } from '../../sheets/margin-sheets.ts';
 import { pressed } from '../sort.ts';
 import { CornerCell } from './CornerCell.tsx';
 import { byCase, type CornerOrder, sortedCorners } from './order.ts';
@@ -153,6 +156,9 @@ export function CornerTable(props: CornerTableProps): JSX.Element {
 
   return (
     <>
+      <p class="take-row">
+        <TakeOut what="Corners" sheet={() => cornersSheet(props.report)} />
+      </p>
       <div class="corners-frame">
         <table class="corners" ref={table} onKeyDown={move}>
           <caption class="hidden">

@@ -1,9 +1,12 @@
 /** The project's load cases: what each is, and which are judged in every condition. */
+
 import { Index, type JSX, Show } from 'solid-js';
 import { helpOfChoice } from '../../../shared/field-help.ts';
 import type { LoadCase } from '../../../shared/project.ts';
 import { tellHelp } from '../../help/known-fields.ts';
 import { RemoveButton } from '../../parts/RemoveButton.tsx';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { loadCasesSheet } from '../../sheets/margin-sheets.ts';
 import { Choice } from '../../size/Choice.tsx';
 import type { FieldSource } from '../../size/entry.ts';
 import { moistures } from '../../size/form-model.ts';
@@ -114,7 +117,12 @@ export function LoadCases(props: FieldSource): JSX.Element {
   };
   return (
     <section data-pane class="conditions load-cases" aria-labelledby="load-cases-title">
-      <h2 id="load-cases-title">Load cases</h2>
+      <div class="take-head">
+        <h2 id="load-cases-title">Load cases</h2>
+        <Show when={cases().length > 0}>
+          <TakeOut what="Load cases" sheet={() => loadCasesSheet(cases())} />
+        </Show>
+      </div>
       <p class="units">
         Occasions on which loads act. The loads themselves are put in on the Size page, joint by
         joint.

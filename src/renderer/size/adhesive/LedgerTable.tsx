@@ -1,8 +1,11 @@
 /** What the knockdowns leave at the gap that is drawn, a column for each bond: the core's figures. */
+
 import { For, type JSX, Show } from 'solid-js';
 import type { Ledger, LedgerRow } from '../../../shared/reports.ts';
 import { displayUnit } from '../../../shared/units.ts';
 import { figure } from '../../../shared/words.ts';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { knockdownsSheet } from '../../sheets/study-sheets.ts';
 import { useAnswers } from '../answers.ts';
 
 const words: Readonly<Record<LedgerRow['name'], string>> = {
@@ -24,7 +27,10 @@ export function LedgerTable(): JSX.Element {
     <Show when={ledgers()[0]}>
       {(first) => (
         <table class="ledger" classList={{ 'is-old': answers.stale() }}>
-          <caption>{answers.stale() ? 'Left, not recalculated' : 'Left at the gap drawn'}</caption>
+          <caption>
+            {answers.stale() ? 'Left, not recalculated' : 'Left at the gap drawn'}{' '}
+            <TakeOut what="Knockdowns at the gap drawn" sheet={() => knockdownsSheet(ledgers())} />
+          </caption>
           <thead>
             <tr>
               <td />

@@ -1,4 +1,5 @@
 /** The answer of a sizing: the sentence, the check, the drawing, what stops it, what would help. */
+
 import { type Accessor, For, type JSX, Show } from 'solid-js';
 import type { Joint } from '../../../shared/project.ts';
 import type { Margin, SizingReport } from '../../../shared/reports.ts';
@@ -14,8 +15,16 @@ import {
 import { signed } from '../../../shared/words.ts';
 import { Canvas } from '../../charts/Canvas.tsx';
 import type { Ink } from '../../charts/ink.ts';
+import { sizingDrawing } from '../../charts/plot-drawings.ts';
 import { makeSizingChart } from '../../charts/sizing-chart.ts';
 import { sizingSentence } from '../../charts/sizing-data.ts';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import {
+  belowSheet,
+  checksSheet,
+  sizingSheet,
+  suggestionsSheet,
+} from '../../sheets/study-sheets.ts';
 import { createSize } from '../../size-of.ts';
 import { Figures } from '../Figures.tsx';
 import { LEFT } from '../section/scale.ts';
@@ -51,44 +60,49 @@ export function FindAnswer(props: FindAnswerProps): JSX.Element {
       <p class="asked-note">{varyNote(props.report)}</p>
       <Show when={props.report.found}>
         {(found) => (
-          <table class="rows">
-            <caption class="hidden">
-              The full analysis at the answer and one step outside it
-            </caption>
-            <thead>
-              <tr>
-                <th scope="col" class="number">
-                  Checked
-                </th>
-                <th scope="col" class="number">
-                  Margin
-                </th>
-                <th scope="col">Target</th>
-                <th scope="col">Set by</th>
-              </tr>
-            </thead>
-            <tbody>
-              <For each={found().checks}>
-                {({ value, reached, margin }) => (
-                  <tr classList={{ 'is-answer': value === found().value }}>
-                    <td class="number">{text(value)}</td>
-                    <td class="number">{margin ? signed(margin.margin) : '–'}</td>
-                    <td>{reached ? 'reached' : 'missed'}</td>
-                    <td>{margin ? setBy(margin) : 'does not fit together'}</td>
-                  </tr>
-                )}
-              </For>
-            </tbody>
-          </table>
+          <>
+            <p class="take-row">
+              <TakeOut what="Sizes checked" sheet={() => checksSheet(props.report)} />
+            </p>
+            <table class="rows">
+              <caption class="hidden">
+                The full analysis at the answer and one step outside it
+              </caption>
+              <thead>
+                <tr>
+                  <th scope="col" class="number">
+                    Checked
+                  </th>
+                  <th scope="col" class="number">
+                    Margin
+                  </th>
+                  <th scope="col">Target</th>
+                  <th scope="col">Set by</th>
+                </tr>
+              </thead>
+              <tbody>
+                <For each={found().checks}>
+                  {({ value, reached, margin }) => (
+                    <tr classList={{ 'is-answer': value === found().value }}>
+                      <td class="number">{text(value)}</td>
+                      <td class="number">{margin ? signed(margin.margin) : '–'}</td>
+                      <td>{reached ? 'reached' : 'missed'}</td>
+                      <td>{margin ? setBy(margin) : 'does not fit together'}</td>
+                    </tr>
+                  )}
+                </For>
+              </tbody>
+            </table>
+          </>
         )}
       </Show>
       <Drawing report={props.report} ink={props.ink} />
       <Show when={props.report.stop}>
         {(stop) => (
           <>
-            <Below title={`Below the target at ${text(stop().best)}`} margins={stop().atBest} />
+            <Below report={props.report} at={stop().best} margins={stop().atBest} />
             <Show when={stop().end !== stop().best}>
-              <Below title={`Below the target at ${text(stop().end)}`} margins={stop().atEnd} />
+              <Below report={props.report} at={stop().end} margins={stop().atEnd} />
             </Show>
           </>
         )}
@@ -96,6 +110,11 @@ export function FindAnswer(props: FindAnswerProps): JSX.Element {
       <Show when={props.report.suggestions.length > 0 || props.report.noHelp.length > 0}>
         <h3>What would help</h3>
         <p class="asked-note">Each was put through the same sizing before it was offered.</p>
+        <Show when={props.report.suggestions.length > 0}>
+          <p class="take-row">
+            <TakeOut what="What would help" sheet={() => suggestionsSheet(props.report)} />
+          </p>
+        </Show>
         <table class="rows">
           <caption class="hidden">Changes that help</caption>
           <tbody>
@@ -142,12 +161,17 @@ function UseIt(props: {
 }
 
 function Below(props: {
-  readonly title: string;
+  readonly report: SizingReport;
+  readonly at: number;
   readonly margins: readonly Margin[];
 }): JSX.Element {
+  const title = (): string => `Below the target at ${sizeText(props.report.vary, props.at)}`;
   return (
     <table class="rows">
-      <caption>{props.title}</caption>
+      <caption>
+        {title()}{' '}
+        <TakeOut what={title()} sheet={() => belowSheet(props.report, props.at, props.margins)} />
+      </caption>
       <tbody>
         <For each={props.margins}>
           {(margin) => (
@@ -179,19 +203,27 @@ function Drawing(props: {
       <header>
         <h3>Lowest margin</h3>
         <span class="units">of all modes, cases and gap states</span>
-        <Figures
-          tables={[
-            {
-              caption: 'Lowest margin against size',
-              head: ['mm', 'margin', 'set by'],
-              rows: props.report.points.map(({ value, margin, label }) => [
-                sizeText(props.report.vary, value).replace(' mm', ''),
-                signed(margin),
-                label,
-              ]),
-            },
-          ]}
-        />
+        <span class="figure-tools">
+          <TakeOut
+            what="Lowest margin against size"
+            about="of all modes, cases and gap states"
+            sheet={() => sizingSheet(props.report)}
+            picture={() => sizingDrawing(props.report, 'Up: lowest margin; along: the size, mm')}
+          />
+          <Figures
+            tables={[
+              {
+                caption: 'Lowest margin against size',
+                head: ['mm', 'margin', 'set by'],
+                rows: props.report.points.map(({ value, margin, label }) => [
+                  sizeText(props.report.vary, value).replace(' mm', ''),
+                  signed(margin),
+                  label,
+                ]),
+              },
+            ]}
+          />
+        </span>
       </header>
       <div class="figure-body" ref={body}>
         <Canvas label={sizingSentence(props.report)} make={makeSizingChart} picture={picture()} />

@@ -1,9 +1,12 @@
 /** One joint in its frame sizes: a table of what differs, and what each of them needs. */
+
 import { createSignal, For, Index, type JSX, Show } from 'solid-js';
 import type { FlatSize, SleeveSize } from '../../../shared/project.ts';
 import type { SizesReport } from '../../../shared/reports.ts';
 import { sizesAnswer, sizeText } from '../../../shared/sizing-words.ts';
 import { signed } from '../../../shared/words.ts';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { sizesSheet } from '../../sheets/study-sheets.ts';
 import { createFound } from '../../state/found.ts';
 import { FoundStatus } from '../FoundStatus.tsx';
 import type { ViewProps } from '../views.ts';
@@ -97,6 +100,9 @@ function Table(props: ViewProps): JSX.Element {
           </p>
         }
       >
+        <p class="take-row">
+          <TakeOut what="Frame sizes" sheet={() => sizesSheet(props.joint, found.answer())} />
+        </p>
         <div class="sizes-sheet">
           <table class="rows">
             <caption class="hidden">Frame sizes of {props.joint.name}</caption>

@@ -4,7 +4,10 @@ import { createMemo, For, type JSX, Show } from 'solid-js';
 import type { InputTolerance, MattersBar, MattersReport } from '../../../shared/reports-scatter.ts';
 import { changeText, lowestText } from '../../../shared/scatter-words.ts';
 import { signed } from '../../../shared/words.ts';
+import { tornadoDrawing } from '../../charts/tornado-drawing.ts';
 import { Hatch } from '../../parts/Hatch.tsx';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { mattersSheet } from '../../sheets/study-sheets.ts';
 import { type BarScale, barScale } from './bar-scale.ts';
 
 const HEIGHT = 18;
@@ -41,6 +44,13 @@ export function Tornado(props: { readonly report: MattersReport }): JSX.Element 
           </svg>
           margin 0
         </Show>
+      </p>
+      <p class="take-row">
+        <TakeOut
+          what="What matters"
+          sheet={() => mattersSheet(props.report)}
+          picture={() => tornadoDrawing(props.report)}
+        />
       </p>
       <table class="study-rows tornado">
         <caption class="hidden">

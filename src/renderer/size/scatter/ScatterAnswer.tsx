@@ -1,4 +1,5 @@
 /** The answer of a scatter run: the share below zero, the histogram, percentiles, what governs. */
+
 import { For, type JSX } from 'solid-js';
 import type { ScatterReport } from '../../../shared/reports-scatter.ts';
 import {
@@ -9,42 +10,56 @@ import {
   percent,
 } from '../../../shared/scatter-words.ts';
 import { signed } from '../../../shared/words.ts';
+import { svgWithin, TakeOut } from '../../parts/TakeOut.tsx';
+import { governsSheet, histogramSheet, percentilesSheet } from '../../sheets/study-sheets.ts';
 import { Figures } from '../Figures.tsx';
 import { Histogram } from './Histogram.tsx';
 import { barsOf } from './histogram-data.ts';
 
 export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.Element {
+  let figure!: HTMLElement;
   const report = () => props.report;
   const range = ({ low, high }: { low: number; high: number }): string =>
     `${signed(low, 3)} … ${signed(high, 3)}`;
   return (
     <>
       <p class="study-answer">{belowSentence(report())}</p>
-      <section class="study-figure" aria-label="Histogram of the lowest margin">
+      <section class="study-figure" aria-label="Histogram of the lowest margin" ref={figure}>
         <header>
           <h3>Lowest margin</h3>
           <span class="units">
             {`${grouped(report().samples)} samples, seed ${report().seed}, trough apart`}
           </span>
-          <Figures
-            tables={[
-              {
-                caption: 'Samples by their lowest margin',
-                head: ['from', 'to', 'samples'],
-                rows: barsOf(report().histogram).map(({ from, to, count }) => [
-                  signed(from),
-                  signed(to),
-                  grouped(count),
-                ]),
-              },
-            ]}
-          />
+          <span class="figure-tools">
+            <TakeOut
+              what="Scatter of the lowest margin"
+              about={`${grouped(report().samples)} samples, seed ${report().seed}, trough apart`}
+              sheet={() => histogramSheet(report())}
+              picture={() => svgWithin(figure, 'Up: samples; along: lowest margin')}
+            />
+            <Figures
+              tables={[
+                {
+                  caption: 'Samples by their lowest margin',
+                  head: ['from', 'to', 'samples'],
+                  rows: barsOf(report().histogram).map(({ from, to, count }) => [
+                    signed(from),
+                    signed(to),
+                    grouped(count),
+                  ]),
+                },
+              ]}
+            />
+          </span>
         </header>
         <Histogram report={report()} />
       </section>
       <div class="study-tables">
         <table class="study-rows">
-          <caption>Margin</caption>
+          <caption>
+            Margin{' '}
+            <TakeOut what="Percentiles of the margin" sheet={() => percentilesSheet(report())} />
+          </caption>
           <tbody>
             <For each={report().percentiles}>
               {(percentile) => (
@@ -68,7 +83,10 @@ export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.El
           </tbody>
         </table>
         <table class="study-rows">
-          <caption>What is lowest, how often</caption>
+          <caption>
+            What is lowest, how often{' '}
+            <TakeOut what="What is lowest" sheet={() => governsSheet(report())} />
+          </caption>
           <tbody>
             <For each={report().governs}>
               {({ label, caseName, count }) => (

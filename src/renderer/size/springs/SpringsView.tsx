@@ -1,4 +1,5 @@
 /** The joint as springs for a frame model: a table to copy or save, with units and signs. */
+
 import { createSignal, For, type JSX, onCleanup, Show } from 'solid-js';
 import type { Spring, SpringState, SpringsReport } from '../../../shared/reports-springs.ts';
 import {
@@ -12,7 +13,8 @@ import {
 } from '../../../shared/springs-text.ts';
 import { figure } from '../../../shared/words.ts';
 import { copyText } from '../../clipboard.ts';
-import { download } from '../../files.ts';
+import { download, takenName } from '../../files.ts';
+import { useTakenFrom } from '../../parts/TakeOut.tsx';
 import { createSprings } from '../../state/springs.ts';
 import type { ViewProps } from '../views.ts';
 import { SpringSketch } from './SpringSketch.tsx';
@@ -96,6 +98,7 @@ function StateRows(props: { readonly state: SpringState }): JSX.Element {
 
 export function SpringsView(props: ViewProps): JSX.Element {
   const springs = createSprings(props.bridge, props.project, () => props.index);
+  const from = useTakenFrom();
   const [said, setSaid] = createSignal('');
   let timer: ReturnType<typeof setTimeout> | undefined;
   const say = (text: string): void => {
@@ -110,7 +113,12 @@ export function SpringsView(props: ViewProps): JSX.Element {
     say(done ? 'Copied.' : 'The clipboard cannot be reached: save the file instead.');
   };
   const save = (report: SpringsReport): void => {
-    download(`${report.jointId}-springs.csv`, springsCsv(report), 'text/csv');
+    const { project } = from();
+    download(
+      takenName({ project, joint: report.name }, 'springs', 'csv'),
+      springsCsv(report),
+      'text/csv',
+    );
     say('Saved.');
   };
 
@@ -133,7 +141,7 @@ export function SpringsView(props: ViewProps): JSX.Element {
                 <button type="button" class="link" onClick={() => void copy(report())}>
                   Copy
                 </button>
-                <button type="button" class="link" onClick={() => save(report())}>
+                <button type="button" class="link" data-takes="csv" onClick={() => save(report())}>
                   Save as CSV
                 </button>
               </div>

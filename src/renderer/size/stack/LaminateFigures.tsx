@@ -1,7 +1,10 @@
 /** What the stack makes of the wall: moduli and expansion at a glance, A, B and D on request. */
+
 import { For, type JSX } from 'solid-js';
 import { acrossOf } from '../../../shared/laminate-words.ts';
 import type { LaminateReport } from '../../../shared/reports.ts';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { matrixSheet } from '../../sheets/study-sheets.ts';
 import { Disclosure } from '../Disclosure.tsx';
 import { bendingReadings, matrices, type Reading, readings } from './figures.ts';
 
@@ -39,7 +42,11 @@ export function LaminateFigures(props: LaminateFiguresProps): JSX.Element {
           {({ name, unit, help, rows }) => (
             <table class="matrix">
               <caption>
-                {name} <span class="unit">{unit}</span> <span class="about">{help}</span>
+                {name} <span class="unit">{unit}</span> <span class="about">{help}</span>{' '}
+                <TakeOut
+                  what={`Laminate, ${name}`}
+                  sheet={() => matrixSheet(props.report, name, axes())}
+                />
               </caption>
               <thead class="hidden">
                 <tr>

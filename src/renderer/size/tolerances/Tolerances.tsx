@@ -1,8 +1,11 @@
 /** How the inputs of the joint vary, for the whole project: seen by both studies, changed in either. */
+
 import { createEffect, createSignal, For, type JSX, on, Show } from 'solid-js';
 import type { Tolerance } from '../../../shared/project-settings.ts';
 import type { Distribution, InputTolerance } from '../../../shared/reports-scatter.ts';
 import { distributionWords, originWords } from '../../../shared/scatter-words.ts';
+import { TakeOut } from '../../parts/TakeOut.tsx';
+import { tolerancesSheet } from '../../sheets/study-sheets.ts';
 import { withOneJoint } from '../../state/project.ts';
 import { Choice } from '../Choice.tsx';
 import type { ViewProps } from '../views.ts';
@@ -71,6 +74,9 @@ export function Tolerances(props: Pick<ViewProps, 'bridge' | 'project' | 'index'
             Typical ones instead
           </button>
         </Show>
+        <span class="figure-tools">
+          <TakeOut what="Tolerances" sheet={() => tolerancesSheet(rows())} />
+        </span>
       </header>
       <table class="study-rows">
         <caption class="hidden">How the inputs of the joint vary</caption>
