@@ -35,4 +35,4 @@ import './styles/test-sheet.css';
 import './styles/study.css';
 
 const root = document.getElementById('app');
-if (root) render(() => <App bridge={findBridge(window)} shell={window.lapwright} />, root);
+if (root) render(() => <App bridge={findBridge(window)} />, root);
