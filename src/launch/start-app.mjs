@@ -10,6 +10,7 @@ import { runElectron } from './run-electron.mjs';
 
 const usage = `npm start -- [FILE] [options]
   FILE             open this project file; the demonstration project otherwise
+  --folder=PATH    a folder that projects may be opened and saved in, in a browser
   --browser        open in a browser even where Electron is installed
   --no-open        only print the address to open
   --get-electron   fetch Electron's program first
@@ -21,6 +22,7 @@ function readArguments(argv) {
     args: argv,
     allowPositionals: true,
     options: {
+      folder: { type: 'string' },
       browser: { type: 'boolean', default: false },
       'no-open': { type: 'boolean', default: false },
       'get-electron': { type: 'boolean', default: false },
@@ -35,6 +37,7 @@ function readArguments(argv) {
     getElectron: values['get-electron'],
     help: values.help,
     file: file === undefined ? null : resolve(userFolder(), file),
+    folder: values.folder === undefined ? null : resolve(userFolder(), values.folder),
   };
 }
 
@@ -54,15 +57,15 @@ function stopWithNpm() {
 }
 
 /**
- * @param {string} file
- * @param {boolean} noOpen
- * @param {string | null} project
+ * @param {string} program
+ * @param {{ noOpen: boolean, file: string | null, folder: string | null }} wish
  */
-async function runHost(file, noOpen, project) {
-  const host = await import(pathToFileURL(file).href);
+async function runHost(program, { noOpen, file, folder }) {
+  const host = await import(pathToFileURL(program).href);
   await host.main([
     ...(noOpen ? ['--no-open'] : []),
-    ...(project === null ? [] : [`--file=${project}`]),
+    ...(file === null ? [] : [`--file=${file}`]),
+    ...(folder === null ? [] : [`--folder=${folder}`]),
   ]);
 }
 
@@ -93,6 +96,6 @@ export async function start(argv) {
       say('Electron could not be started: opening in a browser instead.');
     } else say(`Opening in a browser, not in Electron: ${electron.reason}.`);
   }
-  await runHost(join(root, 'out', 'main', 'host.js'), wish.noOpen, wish.file);
+  await runHost(join(root, 'out', 'main', 'host.js'), wish);
   return 0;
 }

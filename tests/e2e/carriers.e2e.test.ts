@@ -1,5 +1,5 @@
 /** The built loopback host and its page, as a user starts them. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
@@ -7,6 +7,7 @@ import type { RequestName } from '../../src/shared/contract.ts';
 import type { Project } from '../../src/shared/project.ts';
 import type { Reply } from '../../src/shared/reply.ts';
 import type { Opened, SweepReport } from '../../src/shared/reports.ts';
+import type { SavedFile } from '../../src/shared/reports-files.ts';
 import { describeInBrowser } from './support/browser.ts';
 import { type RunningHost, startHost } from './support/host.ts';
 import { type OpenedApp, openApp } from './support/open-app.ts';
@@ -45,6 +46,35 @@ describe('the built host', () => {
     const other = await startHost();
     expect(other.token).not.toBe(host.token);
     await other.stop();
+  });
+
+  it('saves in the folders that its start names, and tells where its file stands', async () => {
+    const [ours, theirs] = ['ours', 'theirs'].map((name) => {
+      mkdirSync(join(place, name));
+      return realpathSync.native(join(place, name));
+    }) as [string, string];
+    const file = join(ours, 'kestrel.lapwright.json');
+    writeFileSync(file, JSON.stringify({ ...project, name: 'Kestrel' }));
+    const before = host;
+    const other = await startHost(file, theirs);
+    host = other;
+    const initial = await ask<Opened>('project.initial', {});
+    const stamp = initial.ok ? initial.value.file!.stamp : '';
+    expect(initial).toMatchObject({ ok: true, value: { file: { path: file, folder: ours } } });
+    const save = (path: string, expect: string | null): Promise<Reply<SavedFile>> =>
+      ask('file.save', { path, document: { ...project, name: 'Saved' }, expect });
+    const copy = join(theirs, 'copy.lapwright.json');
+    const replies = [
+      await save(file, stamp),
+      await save(copy, null),
+      await save(join(place, 'outside.lapwright.json'), null),
+    ];
+    await other.stop();
+    host = before;
+    expect(replies.map(({ ok }) => ok)).toEqual([true, true, false]);
+    expect(replies[0]).toMatchObject({ value: { backup: 'kestrel.lapwright.json.previous' } });
+    expect(readFileSync(file)).toEqual(readFileSync(copy));
+    expect(JSON.parse(readFileSync(`${file}.previous`, 'utf8')).name).toBe('Kestrel');
   });
 
   /** Of the joint that is quickest to compute: what is tested here is who waits for whom. */

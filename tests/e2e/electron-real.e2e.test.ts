@@ -1,5 +1,5 @@
 /** In real Electron, where its program is installed; elsewhere skipped, and `npm test` says so. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, realpathSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type ElectronApplication, _electron as electron, type Page } from 'playwright-core';
@@ -76,6 +76,82 @@ describe.skipIf(program === null)('in real Electron', () => {
     await page.waitForTimeout(500);
     expect(page.url()).toBe('app://lapwright/');
     expect(application.windows()).toHaveLength(1);
+  });
+
+  it('brings a command of the menu to its page, and lists what was open lately', async () => {
+    await page.evaluate(() => {
+      const heard: unknown[] = [];
+      Object.assign(globalThis, { heard });
+      (globalThis as unknown as WithBridge).lapwright.onCommand!((command) => heard.push(command));
+    });
+    await application.evaluate(({ Menu }) => {
+      const items = Menu.getApplicationMenu()!.items.find(({ label }) => label === 'File')!;
+      items.submenu!.items.find(({ label }) => label === 'Save')!.click();
+    });
+    await expect
+      .poll(() => page.evaluate(() => (globalThis as unknown as { heard: unknown }).heard))
+      .toEqual([{ name: 'save' }]);
+  });
+
+  it('saves what the dialog of the system chooses, and tells where a dropped file lies', async () => {
+    const path = join(realpathSync.native(profile), 'kestrel.lapwright.json');
+    await application.evaluate(({ dialog }, filePath) => {
+      dialog.showSaveDialog = async () => ({ canceled: false, filePath });
+    }, path);
+    const saved = await page.evaluate(async () => {
+      const { ask } = (globalThis as unknown as WithBridge).lapwright;
+      const demo = await ask('project.demo', {});
+      const chosen = await ask('file.choose', { purpose: 'save' });
+      if (!demo.ok || !chosen.ok) return null;
+      const { document } = demo.value;
+      return ask('file.save', { path: chosen.value.path!, document, expect: null });
+    });
+    expect(saved).toMatchObject({ ok: true, value: { file: { path }, backup: null } });
+    expect(JSON.parse(readFileSync(path, 'utf8')).name).toBe('Curlew');
+
+    await page.evaluate(() => {
+      const input = document.createElement('input');
+      input.type = 'file';
+      input.id = 'given';
+      document.body.append(input);
+    });
+    await page.locator('#given').setInputFiles(path);
+    const found = await page.evaluate(() => {
+      const { pathOf } = (globalThis as unknown as WithBridge).lapwright;
+      const input = document.querySelector<HTMLInputElement>('#given')!;
+      return [pathOf!(input.files![0]!), pathOf!(new File([], 'made.lapwright.json'))];
+    });
+    expect(found).toEqual([path, '']);
+  });
+
+  it('opens a file that the system hands over in a window of its own', async () => {
+    const path = join(realpathSync.native(profile), 'kestrel.lapwright.json');
+    const opened = application.waitForEvent('window');
+    await application.evaluate(({ app }, file) => {
+      app.emit('open-file', { preventDefault: () => undefined }, file);
+    }, path);
+    const other = await opened;
+    await other.waitForLoadState();
+    const initial = await other.evaluate(() =>
+      (globalThis as unknown as WithBridge).lapwright.ask('project.initial', {}),
+    );
+    expect(initial).toMatchObject({ ok: true, value: { file: { path } } });
+    await other.close();
+  });
+
+  it('asks before a window with unsaved changes closes, and has its page save', async () => {
+    await application.evaluate(({ dialog }) => {
+      dialog.showMessageBoxSync = () => 0;
+    });
+    await page.evaluate(() => addEventListener('beforeunload', (event) => event.preventDefault()));
+    await page.mouse.click(400, 300);
+    await application.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]!.close());
+    await expect
+      .poll(() => page.evaluate(() => (globalThis as unknown as { heard: unknown }).heard))
+      .toEqual([{ name: 'save' }, { name: 'save-and-close' }]);
+    await application.evaluate(({ dialog }) => {
+      dialog.showMessageBoxSync = () => 1;
+    });
   });
 
   it('grants no permission and runs nothing inline', async () => {

@@ -1,4 +1,5 @@
 /** All that the requests about files need: where projects may be, what was open, what is not saved. */
+import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { basename, dirname } from 'node:path';
 import { MAX_BODY } from '../../shared/contract.ts';
@@ -174,8 +175,11 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
     stamp(path) {
       const leads = project(path);
       if (!leads.ok) return leads;
-      const file = fileAt(path);
-      return ok({ stamp: file?.stamp ?? null, at: file?.at ?? null });
+      if (!existsSync(leads.value)) return ok({ stamp: null, at: null });
+      const bytes = readBytes(leads.value, MAX_BODY, 'a project');
+      if (!bytes.ok) return bytes;
+      const { stamp, at } = fileOnDisk(leads.value, stampOf(bytes.value));
+      return ok({ stamp, at });
     },
     forget(path) {
       const forgotten = recent.forget(path);

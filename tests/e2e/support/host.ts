@@ -45,8 +45,14 @@ export async function stopProcess(child: ChildProcess): Promise<void> {
   await gone;
 }
 
-export function startHost(file?: string): Promise<RunningHost> {
+/** @param folder one that projects may be opened and saved in */
+export function startHost(file?: string, folder?: string): Promise<RunningHost> {
   const host = join(root, 'out', 'main', 'host.js');
-  const args = [host, '--no-open', ...(file === undefined ? [] : [`--file=${file}`])];
+  const args = [
+    host,
+    '--no-open',
+    ...(file === undefined ? [] : [`--file=${file}`]),
+    ...(folder === undefined ? [] : [`--folder=${folder}`]),
+  ];
   return addressFrom(spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'pipe'] }));
 }

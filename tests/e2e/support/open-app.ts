@@ -10,7 +10,7 @@ export interface AppOptions extends Pick<BrowserContextOptions, 'colorScheme' | 
   readonly file?: string;
   /** Anything else that a browser context takes. */
   readonly context?: BrowserContextOptions;
-  /** What an earlier window left on disk is offered, rows and changes; else it is forgotten before. */
+  /** What an earlier window left on disk is offered; else it is forgotten before. */
   readonly remember?: boolean;
 }
 
@@ -39,8 +39,8 @@ export async function openApp(options: AppOptions = {}): Promise<OpenedApp> {
   const { file, colorScheme = 'light', viewport = { width: 1360, height: 900 } } = options;
   if (!options.remember) {
     // The tests' own folder: what one left there would be offered to the next.
-    for (const left of ['coupons', 'recovery', 'recent.json', 'folders.json']) {
-      rmSync(join(process.env.LAPWRIGHT_DATA!, left), { recursive: true, force: true });
+    for (const name of ['coupons', 'recovery', 'recent.json', 'folders.json']) {
+      rmSync(join(process.env.LAPWRIGHT_DATA!, name), { recursive: true, force: true });
     }
   }
   const host = await startHost(file);
