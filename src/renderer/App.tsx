@@ -20,7 +20,6 @@ import { keepFocus } from './actions/panes.ts';
 import { createRegistry } from './actions/registry.ts';
 import { type SheetOf, sheetOf } from './actions/sheet-actions.ts';
 import { Bar } from './Bar.tsx';
-import type { Shell } from './bridge.ts';
 import { createLifeRows } from './coupons/lives/life-columns.ts';
 import { createCouponRows } from './coupons/result-columns.ts';
 import { createFieldNotes, FieldNote } from './help/FieldNote.tsx';
@@ -49,10 +48,7 @@ import type { WorkspaceName } from './workspaces.ts';
 /** Where in the file the fault is, for whoever opens it in an editor. */
 const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (at ${error.field})`);
 
-export function App(props: {
-  readonly bridge: Bridge;
-  readonly shell?: Shell | undefined;
-}): JSX.Element {
+export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const theme = createTheme();
   const project = createProject();
   const [workspace, setWorkspace] = createSignal<WorkspaceName>('joints');
@@ -202,7 +198,12 @@ export function App(props: {
     showNotes,
   });
   listenForKeys(registry.fixed);
-  listenForCommands(registry.fixed, props.shell);
+  listenForCommands(registry.fixed, props.bridge, {
+    openFile: (path) => void files.openPath(path),
+    async saveAndClose() {
+      if (await files.save()) window.close();
+    },
+  });
 
   const leaving = (event: BeforeUnloadEvent): void => {
     // A browser asks by itself then; in Electron the shell does.
@@ -336,7 +337,7 @@ export function App(props: {
       <FieldNote notes={fieldNotes} />
       <KeyDialogs sheets={sheets} registry={registry} page={workspace()} />
       <FileDialogs bridge={props.bridge} files={files} />
-      <DropZone files={files} pathOf={props.shell?.pathOf} onTrouble={setTrouble} />
+      <DropZone files={files} pathOf={props.bridge.pathOf} onTrouble={setTrouble} />
     </>
   );
 }

@@ -5,20 +5,13 @@
 import type { Answers, Bridge, RequestInput, RequestName } from '../shared/contract.ts';
 import { type Reply, refuse } from '../shared/reply.ts';
 
-/** What the preload gives besides the bridge: nothing of it is there in a browser. */
-export interface Shell {
-  /** Path of a file that was dropped onto the window; empty where it has none. */
-  readonly pathOf?: (file: File) => string;
-  /** Told of the commands of the window's menu. Gives what ends it. */
-  readonly onCommand?: (listener: (name: string) => void) => () => void;
-}
-
 declare global {
   interface Window {
-    readonly lapwright?: Bridge & Shell;
+    readonly lapwright?: Bridge;
   }
 }
 
+const REQUEST_TIMEOUT = 408;
 const TOKEN_KEY = 'lapwright-token';
 
 /** The token comes in the fragment, which no server sees, and does not stay in the address bar. */
@@ -51,16 +44,22 @@ export function makeLoopbackBridge(token: string | null): Bridge {
     carrier: 'loopback',
     async ask<N extends RequestName>(name: N, input: RequestInput<N>): Promise<Reply<Answers[N]>> {
       let reply: unknown;
-      try {
-        const response = await fetch(`/ask/${name}`, {
+      // As it is now, also when it has to be sent once more.
+      const body = JSON.stringify(input);
+      const post = (): Promise<Response> =>
+        fetch(`/ask/${name}`, {
           method: 'POST',
           headers: {
             'content-type': 'application/json',
             authorization: `Bearer ${token ?? ''}`,
             'x-lapwright-page': page,
           },
-          body: JSON.stringify(input),
+          body,
         });
+      try {
+        let response = await post();
+        // A host that was busy for long gave up before it had read the request: nothing was done.
+        if (response.status === REQUEST_TIMEOUT) response = await post();
         if (response.status === 401 || response.status === 403) {
           return refuse(
             'internal',

@@ -40,4 +40,4 @@ import './styles/guide.css';
 import './styles/access.css';
 
 const root = document.getElementById('app');
-if (root) render(() => <App bridge={findBridge(window)} shell={window.lapwright} />, root);
+if (root) render(() => <App bridge={findBridge(window)} />, root);

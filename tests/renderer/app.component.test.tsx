@@ -148,10 +148,61 @@ describe('the joints', () => {
     bridge = makeFakeBridge(makeProject({ joints: [] }));
     await open();
     expect(await screen.findByText(/nothing to size yet/)).toBeTruthy();
+    expect(screen.getByRole('button', { name: 'Add a joint' })).toBeTruthy();
     fireEvent.keyDown(window, { key: '2', ctrlKey: true });
     expect(await screen.findByText(/no joint to size/)).toBeTruthy();
     fireEvent.keyDown(window, { key: '3', ctrlKey: true });
     expect(await screen.findByText(/no joint to compare/)).toBeTruthy();
+  });
+});
+
+describe('a joint of the table', () => {
+  const more = (name: string, what: string): void => {
+    fireEvent.click(screen.getByRole('button', { name: `More of ${name}` }));
+    fireEvent.click(screen.getByRole('menuitem', { name: what }));
+  };
+  const isThere = (name: string): boolean => screen.queryByRole('button', { name }) !== null;
+
+  it('is added by its lap, and opened', async () => {
+    await open();
+    await screen.findByRole('table');
+    fireEvent.click(screen.getByRole('button', { name: 'Add a joint' }));
+    const menu = screen.getByRole('menu', { name: 'Add a joint' });
+    fireEvent.keyDown(menu, { key: 'End' });
+    expect(document.activeElement?.textContent).toBe('Double lap: strip between two straps');
+    fireEvent.keyDown(menu, { key: 'ArrowDown' });
+    expect(document.activeElement?.textContent).toBe('Single lap: tube in a socket');
+    fireEvent.keyDown(menu, { key: 'd' });
+    fireEvent.click(document.activeElement!);
+    expect(await screen.findByRole('heading', { name: 'Size Joint 4' })).toBeTruthy();
+    fireEvent.keyDown(window, { key: 'z', ctrlKey: true });
+    expect(await screen.findByRole('heading', { name: 'Size Boom tip' })).toBeTruthy();
+  });
+
+  it('is copied, renamed by F2, and removed by Delete after one press more', async () => {
+    await open();
+    await screen.findByRole('table');
+    more('Tail lug', 'Copy');
+    fireEvent.keyDown(await screen.findByRole('button', { name: 'Tail lug (copy)' }), {});
+    const copied = screen.getByRole('button', { name: 'Tail lug (copy)' });
+    copied.focus();
+    fireEvent.keyDown(copied, { key: 'F2' });
+    fireEvent.input(await screen.findByRole('textbox', { name: 'Name' }), {
+      target: { value: 'Nose lug' },
+    });
+    fireEvent.click(screen.getByRole('button', { name: 'Rename' }));
+    const renamed = await screen.findByRole('button', { name: 'Nose lug' });
+    renamed.focus();
+    fireEvent.keyDown(renamed, { key: 'Delete' });
+    expect((await screen.findByRole('dialog')).textContent).toContain('Remove Nose lug?');
+    fireEvent.click(screen.getByRole('button', { name: 'Keep the joint' }));
+    expect(isThere('Nose lug')).toBe(true);
+    more('Nose lug', 'Remove …');
+    fireEvent.click(await screen.findByRole('button', { name: 'Remove it' }));
+    await waitFor(() => expect(isThere('Nose lug')).toBe(false));
+    expect(rows()).toHaveLength(3);
+    fireEvent.keyDown(window, { key: 'z', ctrlKey: true });
+    await waitFor(() => expect(isThere('Nose lug')).toBe(true));
   });
 });
 

@@ -92,6 +92,16 @@ describe('asking the loopback host', () => {
     expect(!reply.ok && reply.error.message).toContain('not from the Lapwright that runs now');
   });
 
+  it('asks once more where the host gave up before it had read the request', async () => {
+    fetched.mockResolvedValueOnce(new Response('', { status: 408 }));
+    fetched.mockResolvedValueOnce(new Response('{"ok":true,"value":1}'));
+    expect(await makeLoopbackBridge('t').ask('project.demo', {})).toEqual({ ok: true, value: 1 });
+    expect(fetched).toHaveBeenCalledTimes(2);
+    fetched.mockImplementation(async () => new Response('', { status: 408 }));
+    expect((await makeLoopbackBridge('t').ask('project.demo', {})).ok).toBe(false);
+    expect(fetched).toHaveBeenCalledTimes(4);
+  });
+
   it('does not take just any JSON for a reply', async () => {
     answers({ hello: 1 });
     const reply = await makeLoopbackBridge('t').ask('project.initial', {});

@@ -1,6 +1,6 @@
 /** The one place where keys of the window become actions. */
 import { onCleanup, onMount } from 'solid-js';
-import type { Shell } from '../bridge.ts';
+import type { Bridge } from '../../shared/contract.ts';
 import type { Action } from './action.ts';
 import { type Chord, isPressed, isWriting } from './chord.ts';
 import { KEYS_DIALOG } from './KeysDialog.tsx';
@@ -49,11 +49,27 @@ export function listenForKeys(actions: readonly Action[]): void {
   onCleanup(() => window.removeEventListener('keydown', keys));
 }
 
-/** What the menu of the window's own shell asks for, by the ids of the actions. */
-export function listenForCommands(actions: readonly Action[], shell: Shell | undefined): void {
-  const stop = shell?.onCommand?.((name) => {
-    const action = actions.find(({ id }) => id === name);
-    if (action?.available() && !isHeld(action)) action.run();
+/** What the menu of the window asks for besides actions. */
+export interface Commands {
+  openFile(path: string): void;
+  saveAndClose(): void;
+}
+
+/** The menu of the window, where it has one: its commands are the actions of the same names. */
+export function listenForCommands(
+  actions: readonly Action[],
+  bridge: Pick<Bridge, 'onCommand'>,
+  commands: Commands,
+): void {
+  const stop = bridge.onCommand?.(({ name, path }) => {
+    // A dialog of ours asks something: nothing goes by it.
+    if (document.querySelector('dialog[open]')) return;
+    if (name === 'open-file') commands.openFile(path ?? '');
+    else if (name === 'save-and-close') commands.saveAndClose();
+    else {
+      const action = actions.find(({ id }) => id === name);
+      if (action?.available()) action.run();
+    }
   });
   if (stop) onCleanup(stop);
 }

@@ -41,7 +41,7 @@ export function DropZone(props: DropZoneProps): JSX.Element {
   };
   const leave = (event: DragEvent): void => {
     // Out of the window, not from one part of it into another.
-    if (event.relatedTarget === null) setOver(false);
+    if (!event.relatedTarget) setOver(false);
   };
   const drop = (event: DragEvent): void => {
     setOver(false);

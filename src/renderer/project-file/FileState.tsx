@@ -23,11 +23,11 @@ export function FileState(props: FileStateProps): JSX.Element {
           read only: use Save as
         </span>
       </Show>
-      <Show when={props.files.saving()}>
-        <span class="file-mark">saving …</span>
-      </Show>
-      <Show when={!props.files.saving() && props.project.unsaved()}>
+      <Show when={props.project.unsaved()}>
         <span class="file-mark is-unsaved">changes not saved</span>
+      </Show>
+      <Show when={props.files.saving()}>
+        <span class="file-mark is-saving">saving …</span>
       </Show>
     </p>
   );

@@ -153,7 +153,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
             <Show when={view() !== null && !isChosen()}>
               <div class="folders-choose">
                 <p>{ONLY}</p>
-                <button type="button" class="plain" onClick={() => void chooseFolder()}>
+                <button type="button" class="plain is-first" onClick={() => void chooseFolder()}>
                   Use this folder
                 </button>
               </div>

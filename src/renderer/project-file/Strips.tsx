@@ -72,12 +72,12 @@ export function Strips(props: StripsProps): JSX.Element {
             deeds={[
               {
                 text: 'Open them',
-                label: `Open the kept changes of ${kept.project}`,
+                label: `Open them: the kept changes of ${kept.project}`,
                 act: () => void files.openKept(kept),
               },
               {
                 text: 'Put away',
-                label: `Put away the kept changes of ${kept.project}`,
+                label: `Put away: the kept changes of ${kept.project}`,
                 act: () => void files.recovery.drop(kept),
               },
             ]}

@@ -26,6 +26,9 @@ export function shortFolder(path: string, most = 2): string {
 }
 
 export const lastPart = (path: string): string => parts(path).at(-1) ?? path;
+/** Of a file. */
+export const folderOf = (path: string): string =>
+  path.slice(0, path.lastIndexOf(lastPart(path))).replace(/(.)[\\/]$/, '$1');
 
 export const inFolder = (folder: string, name: string): string =>
   `${folder}${/[\\/]$/.test(folder) ? '' : separatorOf(folder)}${name}`;

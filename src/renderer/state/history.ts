@@ -27,6 +27,8 @@ export interface History {
   readonly state: Accessor<number>;
   /** How many steps lie between a state and this one; null where it cannot be reached by taking back. */
   since(state: number): number | null;
+  /** The state of now, to which taking back will lead: the next edit begins a step of its own. */
+  seal(): number;
 }
 
 export interface Moved {
@@ -174,6 +176,11 @@ export function createHistory(
     undo: () => move(past, setPast, (step) => setFuture((steps) => [...steps, step]), undoes()),
     redo: () => move(future, setFuture, (step) => setPast((steps) => [...steps, step]), redoes()),
     state,
+    seal() {
+      joins = false;
+      open = null;
+      return untrack(state);
+    },
     since(there) {
       if (state() === there) return 0;
       const at = past().findIndex(({ from }) => from === there);

@@ -30,8 +30,8 @@ export interface ProjectState {
   readonly unsaved: Accessor<boolean>;
   /** How many changes are not saved; null where they cannot be counted. */
   readonly unsavedChanges: Accessor<number | null>;
-  /** Of the document as it is now, to be told to `markSaved` once that is saved. */
-  readonly state: Accessor<number>;
+  /** The state of the document as it is sent to be saved, to be told to `markSaved` once it is. */
+  seal(): number;
   /** @param state the state that was saved; that of now when left out */
   markSaved(state?: number): void;
   /** The file of it is gone, or has become another: as it is, it stands nowhere. Gives the state that was saved. */
@@ -87,8 +87,8 @@ export function createProject(): ProjectState {
     revisionOfFigures: ofFigures,
     unsaved: () => history.state() !== savedAt(),
     unsavedChanges: () => history.since(savedAt()),
-    state: history.state,
-    markSaved: (state = history.state()) => setSavedAt(state),
+    seal: history.seal,
+    markSaved: (state = history.seal()) => setSavedAt(state),
     markAdrift() {
       const state = savedAt();
       setSavedAt(ADRIFT);

@@ -9,9 +9,11 @@ import type { RequestError } from '../../../shared/reply.ts';
 import type { Opened } from '../../../shared/reports.ts';
 import type { FileOnDisk, FilePlaces, RecentFile } from '../../../shared/reports-files.ts';
 import { download, fileName, fileText } from '../../files.ts';
+import { lastPart } from '../../project-file/file-words.ts';
 import type { ProjectState } from '../project.ts';
 import { type Asking, createAsking, type Instead } from './questions.ts';
 import { createRecovery, type KeptDocument, type Recovery } from './recovery.ts';
+import { type Chosen, createSaving } from './saving.ts';
 import { createWatch, type Outside } from './watch.ts';
 
 export interface ProjectFiles {
@@ -59,8 +61,6 @@ export interface ProjectFilesSource {
 
 const noPlaces: FilePlaces = { dialogs: false, folders: [], recent: [] };
 const placeOf = ({ field }: RequestError): string => (field === '' ? '' : ` (at ${field})`);
-const lastPart = (path: string): string => path.split(/[\\/]/).at(-1) ?? path;
-const folderOf = (path: string): string => path.slice(0, -lastPart(path).length - 1);
 
 export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
   const { bridge, project, onOpened, onTrouble } = source;
@@ -140,98 +140,45 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
     purpose: 'open' | 'save',
     name: string,
     folder: string | null,
-  ): Promise<string | File | null> {
+  ): Promise<Chosen> {
     await known;
     if (!places().dialogs) {
       const about = { purpose, name, folder, project: project.plain()?.name ?? '' };
-      return asking.ask('browse', about);
+      const taken = await asking.ask('browse', about);
+      return { taken, over: false };
     }
     const reply = await bridge.ask('file.choose', {
       purpose,
       ...(name === '' ? {} : { name }),
       ...(folder === null ? {} : { folder }),
     });
-    if (reply.ok) return reply.value.path;
+    if (reply.ok) return { taken: reply.value.path, over: reply.value.over ?? false };
     onTrouble(reply.error.message);
-    return null;
+    return { taken: null, over: false };
   }
 
   async function open(): Promise<void> {
-    const chosen = await choose('open', '', file()?.folder ?? null);
-    if (chosen instanceof File) await openText(chosen);
-    else if (chosen !== null) await openPath(chosen);
+    const { taken } = await choose('open', '', file()?.folder ?? null);
+    if (taken instanceof File) await openText(taken);
+    else if (taken !== null) await openPath(taken);
   }
 
-  /** One saving at a time: a second wish waits for the first, and saves what was changed meanwhile. */
-  let writing: Promise<unknown> = Promise.resolve();
-  function write(path: string, over = false): Promise<boolean> {
-    const done = writing.then(() => writeNow(path, over));
-    writing = done.catch(() => false);
-    return done.then((reply) => reply === true || (reply !== false && refused(path, reply)));
-  }
-  async function writeNow(path: string, over: boolean): Promise<boolean | RequestError> {
-    const document = project.plain();
-    if (!document) return false;
-    const [opening, state, here] = [project.opening(), project.state(), file()];
-    setSaving(true);
-    const reply = await bridge.ask('file.save', {
-      path,
-      // As it is now: what is changed while it is on its way is not saved with it.
-      document: structuredClone(document),
-      expect: here?.path === path ? here.stamp : null,
-      over,
-    });
-    setSaving(false);
-    if (opening !== project.opening()) return false;
-    if (!reply.ok) return reply.error;
-    batch(() => {
-      setFile(reply.value.file);
+  const { save, saveAs } = createSaving({
+    bridge,
+    project,
+    file,
+    asking,
+    choose,
+    setSaving,
+    onTrouble,
+    onSaved(now) {
+      setFile(now);
       setUnwanted(null);
       setOlderVersion(null);
-      project.markSaved(state);
-      onTrouble(null);
-    });
-    void lookAtPlaces();
-    return true;
-  }
-
-  async function refused(path: string, error: RequestError): Promise<boolean> {
-    const name = lastPart(path);
-    if (error.code === 'changed') {
-      void watch.look();
-      const word = await asking.ask('changed', { name });
-      if (word === 'replace') return write(path, true);
-      return word === 'as' ? saveAs() : false;
-    }
-    if (error.code === 'exists') {
-      const folder = folderOf(path);
-      const word = await asking.ask('exists', { name, folder });
-      if (word === 'replace') return write(path, true);
-      return word === 'as' ? saveUnder(name, folder) : false;
-    }
-    onTrouble(`${error.message}${placeOf(error)}`);
-    return false;
-  }
-
-  async function saveUnder(name: string, folder: string | null): Promise<boolean> {
-    const path = await choose('save', name, folder);
-    if (typeof path !== 'string') return false;
-    return write(path);
-  }
-  const saveAs = async (): Promise<boolean> => {
-    const document = project.plain();
-    if (!document) return false;
-    return saveUnder(file()?.name ?? fileName(document), file()?.folder ?? null);
-  };
-  async function save(): Promise<boolean> {
-    const here = file();
-    if (!here) return saveAs();
-    if (!here.writable) {
-      const word = await asking.ask('readOnly', { name: here.name, folder: here.folder });
-      return word === 'as' ? saveAs() : false;
-    }
-    return write(here.path);
-  }
+      void lookAtPlaces();
+    },
+    onChanged: () => void watch.look(),
+  });
 
   const outside = (): Outside | null => {
     const now = watch.outside();

@@ -122,8 +122,13 @@ export function createRecovery({ bridge, project, file }: RecoverySource): Recov
     if (document.visibilityState === 'hidden' && timer !== undefined) void now();
   };
   onMount(() => {
-    const signs = setInterval(() => {
-      if (own !== '') void bridge.ask('app.about', {});
+    let signing = false;
+    const signs = setInterval(async () => {
+      // Where answers are slow the first sign is enough.
+      if (own === '' || signing) return;
+      signing = true;
+      await bridge.ask('app.about', {});
+      signing = false;
     }, SIGN);
     document.addEventListener('visibilitychange', hidden);
     onCleanup(() => {

@@ -1,0 +1,303 @@
+/** Projects as files, in a browser: saved, opened again, changed by others, not lost. */
+import { chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Locator, Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { root } from '../../src/launch/root.mjs';
+import type { Project } from '../../src/shared/project.ts';
+import { browser, describeInBrowser } from './support/browser.ts';
+import { type AppOptions, type OpenedApp, openApp } from './support/open-app.ts';
+import { violations } from './support/violations.ts';
+
+const pictures = join(root, process.env.LAPWRIGHT_PICTURES ?? 'tests/artefacts');
+mkdirSync(pictures, { recursive: true });
+const patient = { timeout: 60_000 };
+const viewport = { width: 1280, height: 800 };
+const schemes = ['light', 'dark'] as const;
+
+/** The user's own folder, for the host. */
+const home = join(root, 'node_modules/.cache/lapwright/home');
+const frames = join(home, 'frames');
+const file = join(frames, 'Curlew.lapwright.json');
+const owns = ['HOME', 'USERPROFILE'] as const;
+const before = owns.map((name) => process.env[name]);
+
+let apps: OpenedApp[] = [];
+const open = async (options: AppOptions = {}): Promise<OpenedApp> => {
+  const app = await openApp({ viewport, ...options });
+  apps.push(app);
+  await app.page.getByRole('heading', { level: 1 }).waitFor(patient);
+  return app;
+};
+const again = (options: AppOptions = {}): Promise<OpenedApp> =>
+  open({ ...options, remember: true });
+
+beforeEach(async () => {
+  // The browser is the machine's own; only the host has this folder.
+  await browser();
+  rmSync(home, { recursive: true, force: true });
+  mkdirSync(join(home, 'music'), { recursive: true });
+  mkdirSync(frames);
+  for (const name of owns) process.env[name] = home;
+});
+afterEach(async () => {
+  for (const app of apps) await app.close();
+  apps = [];
+  for (const [i, name] of owns.entries()) {
+    if (before[i] === undefined) delete process.env[name];
+    else process.env[name] = before[i];
+  }
+});
+
+const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
+const picture = (page: Page, name: string): Promise<Buffer> =>
+  page.screenshot({ path: join(pictures, `files-${name}.png`) });
+const saved = (): Project => JSON.parse(readFileSync(file, 'utf8')) as Project;
+const isSaved = (page: Page): Promise<void> =>
+  page.getByText('changes not saved').waitFor({ state: 'detached', ...patient });
+
+/** Says by the dialog of folders that projects are in `frames`. */
+async function chooseFrames(page: Page): Promise<void> {
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('option', { name: 'frames' }).dblclick(patient);
+  await dialog.getByText(frames, { exact: true }).waitFor(patient);
+  await dialog.getByRole('button', { name: 'Use this folder' }).click();
+}
+async function saveIntoFrames(page: Page): Promise<void> {
+  await page.keyboard.press('Control+s');
+  await chooseFrames(page);
+  await page.getByRole('dialog').getByRole('button', { name: 'Save', exact: true }).click();
+  await page.locator('.file-state').getByText('Curlew.lapwright.json').waitFor(patient);
+}
+/** A change that nothing has to be calculated for. */
+async function rename(page: Page, to: string): Promise<void> {
+  await page.getByRole('button', { name: 'File', exact: true }).click();
+  await page.getByRole('menuitem', { name: /^Rename the project/ }).click();
+  await page.getByRole('textbox', { name: 'Name' }).fill(to);
+  await page.keyboard.press('Enter');
+  await page.getByText('changes not saved').waitFor(patient);
+}
+
+describeInBrowser('project files', () => {
+  it('are saved where the user chooses, and opened again after a new start', async () => {
+    const { page, problems, close } = await open();
+    await saveIntoFrames(page);
+    expect(saved().name).toBe('Curlew');
+    await rename(page, 'Curlew two');
+    await page.keyboard.press('Control+s');
+    await isSaved(page);
+    expect(saved().name).toBe('Curlew two');
+    expect(problems).toEqual([]);
+    await close();
+
+    const next = await again();
+    await next.page.getByRole('button', { name: 'File', exact: true }).click();
+    await next.page.getByRole('menuitem', { name: /^Curlew two Curlew.lapwright.json/ }).click();
+    await next.page.locator('.file-state').getByText('Curlew.lapwright.json').waitFor(patient);
+    await next.page.getByRole('heading', { name: 'Curlew two' }).waitFor(patient);
+    expect(next.problems).toEqual([]);
+  });
+
+  it.each(schemes)('have dialogs and a menu that read well in %s', async (colorScheme) => {
+    const { page, problems } = await open({ colorScheme });
+    for (const name of ['heron', 'curlew-two', 'landing-gear']) {
+      writeFileSync(
+        join(frames, `${name}.lapwright.json`),
+        readFileSync(join(root, 'docs/example.lapwright.json')),
+      );
+    }
+    await page.keyboard.press('Control+o');
+    await page.getByRole('option', { name: 'frames' }).waitFor(patient);
+    await picture(page, `folders-first-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    // By keys alone: down to it, in, use it, open.
+    await page.getByRole('listbox').press('f');
+    await page.keyboard.press('Enter');
+    await page.getByText(frames, { exact: true }).waitFor(patient);
+    await button(page, 'Use this folder').press('Enter');
+    await page.getByRole('option', { name: 'heron.lapwright.json' }).waitFor(patient);
+    await picture(page, `folders-open-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('listbox').press('Backspace');
+    await page.getByRole('option', { name: 'frames', selected: true }).waitFor(patient);
+    await page.keyboard.press('Escape');
+    expect(await page.getByRole('dialog').count()).toBe(0);
+
+    await page.keyboard.press('Control+Shift+s');
+    await page.getByRole('option', { name: 'heron.lapwright.json' }).waitFor(patient);
+    await picture(page, `folders-save-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press('Enter');
+    await page.locator('.file-state').getByText('Curlew.lapwright.json').waitFor(patient);
+
+    await page.keyboard.press('Alt+n');
+    await page.getByRole('heading', { name: 'New project' }).waitFor(patient);
+    await picture(page, `new-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+
+    await page.getByRole('button', { name: 'File', exact: true }).press('ArrowDown');
+    await page.getByRole('menuitem', { name: /^Curlew/ }).waitFor(patient);
+    await picture(page, `menu-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+
+    await button(page, 'More of Boom root').click();
+    await picture(page, `joint-menu-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    expect(problems).toEqual([]);
+  });
+
+  it.each(schemes)('changed by another program say so, in %s', async (colorScheme) => {
+    const { page, problems } = await open({ colorScheme });
+    await saveIntoFrames(page);
+    await rename(page, 'Curlew two');
+    writeFileSync(file, JSON.stringify({ ...saved(), name: 'Curlew by hand' }));
+    const strip = page.getByText(
+      /^Curlew.lapwright.json was changed by another program at \d\d:\d\d\.$/,
+    );
+    await strip.waitFor(patient);
+    await button(page, 'Open that version, losing one change').waitFor();
+    await picture(page, `changed-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await button(page, 'Keep mine').click();
+    expect(await strip.count()).toBe(0);
+    await page.keyboard.press('Control+s');
+    const dialog = page.getByRole('dialog');
+    await dialog.getByText(/was changed by another program since/).waitFor(patient);
+    await picture(page, `ask-changed-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await dialog.getByRole('button', { name: 'Replace it' }).click();
+    await isSaved(page);
+    expect(saved().name).toBe('Curlew two');
+    expect(readFileSync(`${file}.previous`, 'utf8')).toContain('Curlew by hand');
+
+    writeFileSync(file, JSON.stringify({ ...saved(), name: 'Curlew by hand' }));
+    await button(page, 'Open that version').click(patient);
+    await page.getByRole('heading', { name: 'Curlew by hand' }).waitFor(patient);
+    rmSync(file);
+    await page.getByText('Curlew.lapwright.json is not on the disk any more.').waitFor(patient);
+    await page.getByText('changes not saved').waitFor(patient);
+    await button(page, 'Save it again').click();
+    await isSaved(page);
+    expect(saved().name).toBe('Curlew by hand');
+    expect(problems).toEqual([]);
+  });
+
+  it.skipIf(process.getuid?.() === 0)(
+    'in a folder that may only be read are saved elsewhere',
+    async () => {
+      const { page, problems } = await open();
+      await saveIntoFrames(page);
+      chmodSync(frames, 0o555);
+      try {
+        await page.getByRole('button', { name: 'File', exact: true }).click();
+        await page.getByRole('menuitem', { name: /^Curlew Curlew.lapwright.json/ }).click();
+        await page.getByText('read only: use Save as').waitFor(patient);
+        await page.keyboard.press('Control+s');
+        await page
+          .getByRole('dialog')
+          .getByText(/is read only\.$/)
+          .waitFor(patient);
+        await page.getByRole('dialog').getByRole('button', { name: 'Save as …' }).click();
+        await page
+          .getByRole('dialog')
+          .getByRole('button', { name: 'Save', exact: true })
+          .click(patient);
+        await page.getByRole('dialog').getByRole('button', { name: 'Replace it' }).click(patient);
+        await page.getByText(/could not be saved: this user may not write there/).waitFor(patient);
+      } finally {
+        chmodSync(frames, 0o755);
+      }
+      expect(problems).toEqual([]);
+    },
+  );
+
+  it.each(schemes)('are not lost with the program, in %s', async (colorScheme) => {
+    const first = await open({ colorScheme });
+    await saveIntoFrames(first.page);
+    await rename(first.page, 'Curlew two');
+    await first.page.waitForResponse(/recovery\.keep/, patient);
+    first.host.process.kill('SIGKILL');
+    await first.close();
+    writeFileSync(file, JSON.stringify({ ...saved(), note: 'changed since' }));
+
+    const { page, problems } = await again({ colorScheme });
+    const strip = page.getByText(
+      /^Curlew two was not saved when Lapwright stopped: changes up to \d\d:\d\d are kept\. Curlew.lapwright.json has been changed since\.$/,
+    );
+    await strip.waitFor(patient);
+    await picture(page, `recovery-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await button(page, /^Open them/).click();
+    await page.getByText('changes not saved').waitFor(patient);
+    await page.getByRole('heading', { name: 'Curlew two' }).waitFor(patient);
+    expect(await button(page, /^Undo/).isDisabled()).toBe(true);
+    // The page is loaded anew before it is saved: it is still there.
+    page.on('dialog', (dialog) => void dialog.accept());
+    await page.reload();
+    await strip.waitFor(patient);
+    await button(page, /^Open them/).click();
+    await page.keyboard.press('Control+s');
+    await page.getByRole('dialog').getByRole('button', { name: 'Replace it' }).click(patient);
+    await isSaved(page);
+    expect(saved().name).toBe('Curlew two');
+    await page.reload();
+    await page.getByRole('heading', { level: 1 }).waitFor(patient);
+    expect(await strip.count()).toBe(0);
+    // What was under way when the page went is not a fault of it.
+    expect(problems.filter((one) => !one.endsWith('ERR_ABORTED'))).toEqual([]);
+  });
+
+  it.each(schemes)('are dropped onto the window, in %s', async (colorScheme) => {
+    const { page, problems } = await open({ colorScheme });
+    const drag = async (type: string, names: readonly string[]): Promise<void> => {
+      const text = readFileSync(join(root, 'docs/example.lapwright.json'), 'utf8');
+      const data = await page.evaluateHandle(
+        ([names, text]) => {
+          const transfer = new DataTransfer();
+          for (const name of names) transfer.items.add(new File([text], name));
+          return transfer;
+        },
+        [names, text] as const,
+      );
+      await page.dispatchEvent('main', type, { dataTransfer: data });
+    };
+    await drag('dragenter', ['mast.lapwright.json']);
+    await page.getByText('Drop the project file to open it').waitFor(patient);
+    await picture(page, `drop-${colorScheme}`);
+    expect(await violations(page)).toEqual([]);
+    await drag('drop', ['mast.lapwright.json', 'two.lapwright.json']);
+    await page.getByText(/^2 files were dropped\. Drop one project file/).waitFor(patient);
+    await drag('drop', ['photo.jpg']);
+    await page.getByText(/^Photo.jpg is no project file/i).waitFor(patient);
+    await drag('drop', ['mast.lapwright.json']);
+    await page.getByRole('heading', { name: 'Camera mast' }).waitFor(patient);
+    expect(await page.getByText('Drop the project file to open it').count()).toBe(0);
+    expect(problems).toEqual([]);
+  });
+
+  it('begin anew, with a joint that can be worked out once it is loaded', async () => {
+    const { page, problems } = await open();
+    await page.keyboard.press('Alt+n');
+    await page.getByRole('textbox', { name: 'Name' }).fill('Heron');
+    await page.getByRole('radio', { name: /^Double lap: tube/ }).check();
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Heron' }).waitFor(patient);
+    await button(page, 'Add a joint').click();
+    await page.getByRole('menuitem', { name: 'Single lap: strip on a plate' }).click();
+    await page.getByRole('heading', { name: 'Size Joint 2' }).waitFor(patient);
+    await page.getByRole('combobox', { name: /load case/i }).selectOption({ label: 'Load case 1' });
+    await page
+      .getByRole('textbox', { name: /^Load case 1, .*force|pull/i })
+      .first()
+      .fill('2000');
+    await page.keyboard.press('Tab');
+    await page.getByRole('list', { name: 'Margins, lowest first' }).waitFor(patient);
+    await button(page, 'Joints').click();
+    await picture(page, 'begun-light');
+    await page.keyboard.press('Control+z');
+    expect(problems).toEqual([]);
+  });
+});

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import {
+  folderOf,
+  inFolder,
+  lastPart,
+  nameTrouble,
+  shortFolder,
+  whenText,
+} from '../../src/renderer/project-file/file-words.ts';
+import { withSuffix } from '../../src/renderer/project-file/folder-state.ts';
+import { FILE_SUFFIX } from '../../src/shared/project-text.ts';
+
+it('times are as short as their day allows', () => {
+  const now = new Date(2026, 2, 9, 18, 0);
+  expect(whenText(new Date(2026, 2, 9, 4, 7).toISOString(), now)).toBe('04:07');
+  expect(whenText(new Date(2026, 0, 31, 14, 32).toISOString(), now)).toBe('31 Jan, 14:32');
+  expect(whenText(new Date(2024, 11, 2, 14, 32).toISOString(), now)).toBe('2 Dec 2024');
+  expect(whenText('', now)).toBe('');
+});
+
+describe('paths', () => {
+  it('are taken apart and put together as their system writes them', () => {
+    expect(lastPart('/home/mira/a.json')).toBe('a.json');
+    expect(lastPart('C:\\Users\\mira\\a.json')).toBe('a.json');
+    expect(folderOf('/home/mira/a.json')).toBe('/home/mira');
+    expect(folderOf('C:\\Users\\mira\\a.json')).toBe('C:\\Users\\mira');
+    expect(inFolder('C:\\Users', 'a')).toBe('C:\\Users\\a');
+    expect(inFolder('D:\\', 'a')).toBe('D:\\a');
+    expect(inFolder('/', 'a')).toBe('/a');
+    expect(inFolder('/home', 'a')).toBe('/home/a');
+  });
+
+  it('are told by their end', () => {
+    expect(shortFolder('/home/mira/frames')).toBe('…/mira/frames');
+    expect(shortFolder('/home/mira')).toBe('/home/mira');
+    expect(shortFolder('C:\\Users\\mira\\frames')).toBe('…\\mira\\frames');
+  });
+});
+
+it('names end as projects do, however they were typed', () => {
+  for (const typed of ['mine', 'mine.json', 'mine.lapwright.json', ' mine ']) {
+    expect(withSuffix(typed, FILE_SUFFIX)).toBe('mine.lapwright.json');
+  }
+  expect(nameTrouble('mine')).toBeNull();
+  expect(nameTrouble('curlew 2.lapwright.json')).toBeNull();
+  for (const typed of ['', '  ', 'a/b', 'a\\b', 'a:b', '.mine', 'mine.', 'a\nb']) {
+    expect(nameTrouble(typed), typed).not.toBeNull();
+  }
+});

@@ -1,0 +1,506 @@
+/** The project as a file: what is asked, what is said, and that nothing is lost or written over unasked. */
+import { fireEvent, render, screen, waitFor, within } from '@solidjs/testing-library';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { App } from '../../src/renderer/App.tsx';
+import type { Bridge } from '../../src/shared/contract.ts';
+import type { MenuCommand } from '../../src/shared/menu-commands.ts';
+import { ok } from '../../src/shared/reply.ts';
+import { useDialogs } from './support/dialogs.ts';
+import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
+import { type FakeDisk, HOME, useDisk } from './support/files.ts';
+import { fileMenu, useBrowser } from './support/page.ts';
+import { makeProject } from './support/project.ts';
+
+useBrowser();
+useDialogs();
+
+const FRAMES = `${HOME}/frames`;
+const FILE = `${FRAMES}/test.lapwright.json`;
+
+let bridge: FakeBridge;
+let disk: FakeDisk;
+beforeEach(() => {
+  bridge = makeFakeBridge();
+  disk = useDisk(bridge);
+});
+
+const heading = (name: string): Promise<HTMLElement> => screen.findByRole('heading', { name });
+const show = async (more: Partial<Bridge> = {}): Promise<void> => {
+  render(() => <App bridge={{ ...bridge, ...more }} />);
+  await heading('Test frame');
+};
+/** The window opens with a project that stands on disk. */
+const showFile = async (more: Partial<Bridge> = {}): Promise<void> => {
+  disk.chosen.add(FRAMES);
+  disk.put(FILE, makeProject());
+  bridge.answer('project.initial', () =>
+    ok({ document: makeProject(), origin: 'test.lapwright.json', file: disk.fileAt(FILE) }),
+  );
+  await show(more);
+};
+const press = (key: string, more: KeyboardEventInit = {}): void =>
+  void fireEvent.keyDown(window, { key, ctrlKey: true, ...more });
+const click = (name: string | RegExp, within_: HTMLElement = document.body): void =>
+  void fireEvent.click(within(within_).getByRole('button', { name }));
+const dialog = (): Promise<HTMLElement> => screen.findByRole('dialog');
+const isOpen = (): boolean => screen.queryByRole('dialog') !== null;
+const overlap = (): HTMLInputElement => screen.getByRole('textbox', { name: 'Overlap' });
+const change = (to = '31'): void => {
+  press('2');
+  fireEvent.input(overlap(), { target: { value: to } });
+};
+const isUnsaved = (): boolean => screen.queryByText('changes not saved') !== null;
+const page = (): string => document.body.textContent ?? '';
+const other = (): void =>
+  disk.put(`${FRAMES}/other.lapwright.json`, makeProject({ name: 'Heron' }));
+const settle = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+describe('saving', () => {
+  it('the first time asks for a folder and a name, then knows them', async () => {
+    await show();
+    change();
+    press('s');
+    const asked = await dialog();
+    await within(asked).findByRole('option', { name: 'frames' });
+    expect(asked.textContent).toContain('only inside folders that you choose');
+    expect(within(asked).getByRole<HTMLButtonElement>('button', { name: 'Save' }).disabled).toBe(
+      true,
+    );
+    const list = within(asked).getByRole('listbox');
+    fireEvent.keyDown(list, { key: 'Enter' });
+    await waitFor(() => expect(asked.textContent).toContain(FRAMES));
+    click('Use this folder', asked);
+    await waitFor(() =>
+      expect(within(asked).getByRole<HTMLButtonElement>('button', { name: 'Save' }).disabled).toBe(
+        false,
+      ),
+    );
+    const name = within(asked).getByRole<HTMLInputElement>('textbox', { name: 'File name' });
+    expect(name.value).toBe('Test-frame.lapwright.json');
+    fireEvent.input(name, { target: { value: 'a/b' } });
+    click('Save', asked);
+    expect(asked.textContent).toContain('A name has no / in it.');
+    fireEvent.input(name, { target: { value: 'mine' } });
+    click('Save', asked);
+    await waitFor(() => expect(isUnsaved()).toBe(false));
+    expect(disk.project(`${FRAMES}/mine.lapwright.json`).joints[0]?.overlap).toBe(31);
+    expect(page()).toContain('mine.lapwright.json');
+    change('32');
+    press('s');
+    await waitFor(() => expect(isUnsaved()).toBe(false));
+    expect(disk.project(`${FRAMES}/mine.lapwright.json`).joints[0]?.overlap).toBe(32);
+  });
+
+  it('as another asks before it replaces what is there', async () => {
+    await showFile();
+    other();
+    press('s', { shiftKey: true });
+    let asked = await dialog();
+    await within(asked).findByRole('option', { name: /^other/ });
+    const name = () => within(asked).getByRole('textbox', { name: 'File name' });
+    fireEvent.input(name(), { target: { value: 'other' } });
+    click('Save', asked);
+    await screen.findByText('There is a file other.lapwright.json already.');
+    click('Choose another name …');
+    await screen.findByRole('textbox', { name: 'File name' });
+    asked = await dialog();
+    await waitFor(() => expect((name() as HTMLInputElement).value).toBe('other.lapwright.json'));
+    await within(asked).findByRole('option', { name: /^other/ });
+    expect(disk.project(`${FRAMES}/other.lapwright.json`).name).toBe('Heron');
+    click('Save', asked);
+    await screen.findByText('There is a file other.lapwright.json already.');
+    click('Replace it');
+    await waitFor(() => expect(page()).toContain('other.lapwright.json'));
+    expect(disk.project(`${FRAMES}/other.lapwright.json`).name).toBe('Test frame');
+  });
+
+  it('saves what was sent: what is changed meanwhile is not saved yet', async () => {
+    await showFile();
+    change('31');
+    bridge.hold();
+    press('s');
+    await settle();
+    fireEvent.input(overlap(), { target: { value: '32' } });
+    await bridge.release();
+    await waitFor(() => expect(disk.project(FILE).joints[0]?.overlap).toBe(31));
+    await settle();
+    expect(isUnsaved()).toBe(true);
+    press('s');
+    await waitFor(() => expect(isUnsaved()).toBe(false));
+    expect(disk.project(FILE).joints[0]?.overlap).toBe(32);
+    expect(isOpen()).toBe(false);
+  });
+
+  it('is known again by taking back to what was saved', async () => {
+    await showFile();
+    change('31');
+    press('s');
+    await waitFor(() => expect(isUnsaved()).toBe(false));
+    fireEvent.click(screen.getByRole('button', { name: /^Undo/ }));
+    expect(isUnsaved()).toBe(true);
+    fireEvent.click(screen.getByRole('button', { name: /^Redo/ }));
+    expect(isUnsaved()).toBe(false);
+  });
+
+  it('that the disk refuses says why, and leaves the changes unsaved', async () => {
+    await showFile();
+    change();
+    disk.refuses = { code: 'not-writable', field: '', message: 'The disk is full.' };
+    press('s');
+    expect((await screen.findByText('The disk is full.')).closest('[role="alert"]')).not.toBeNull();
+    expect(isUnsaved()).toBe(true);
+  });
+
+  it('of a file that is read only offers another place', async () => {
+    disk.put(FILE, makeProject());
+    disk.files.get(FILE)!.writable = false;
+    bridge.answer('project.initial', () =>
+      ok({ document: makeProject(), origin: 'x', file: disk.fileAt(FILE) }),
+    );
+    disk.chosen.add(FRAMES);
+    await show();
+    expect(screen.getByText('read only: use Save as')).toBeTruthy();
+    press('s');
+    expect((await dialog()).textContent).toContain('test.lapwright.json is read only.');
+    click('Save as …');
+    await screen.findByRole('textbox', { name: 'File name' });
+    expect(bridge.count('file.save')).toBe(0);
+  });
+
+  it('uses the system’s dialog where there is one, which has asked about replacing', async () => {
+    disk.dialogs = true;
+    other();
+    disk.chooses = `${FRAMES}/other.lapwright.json`;
+    bridge.answer('file.choose', () => ok({ path: disk.chooses, over: true }));
+    await show();
+    press('s');
+    await waitFor(() => expect(page()).toContain('other.lapwright.json'));
+    expect(isOpen()).toBe(false);
+    expect(bridge.last('file.choose')).toEqual({
+      purpose: 'save',
+      name: 'Test-frame.lapwright.json',
+    });
+    expect(disk.project(disk.chooses).name).toBe('Test frame');
+  });
+});
+
+describe('opening', () => {
+  it('walks the folders by keys', async () => {
+    disk.chosen.add(HOME);
+    other();
+    await show();
+    press('o');
+    const asked = await dialog();
+    const list = within(asked).getByRole('listbox');
+    const chosen = (): string =>
+      within(list).queryByRole('option', { selected: true })?.textContent ?? '';
+    await waitFor(() => expect(chosen()).toBe('frames'));
+    fireEvent.keyDown(list, { key: 'ArrowDown' });
+    expect(chosen()).toBe('music');
+    fireEvent.keyDown(list, { key: 'Enter' });
+    await screen.findByText('No folder and no project file in here.');
+    fireEvent.keyDown(list, { key: 'Backspace' });
+    await waitFor(() => expect(chosen()).toBe('music'));
+    fireEvent.keyDown(list, { key: 'f' });
+    fireEvent.keyDown(list, { key: 'Enter' });
+    await waitFor(() => expect(chosen()).toMatch(/^other.lapwright.json/));
+    fireEvent.keyDown(list, { key: 'ArrowUp', altKey: true });
+    await waitFor(() => expect(chosen()).toBe('frames'));
+    fireEvent.keyDown(list, { key: 'Enter' });
+    await waitFor(() => expect(chosen()).toMatch(/^other.lapwright.json/));
+    fireEvent.keyDown(list, { key: 'Enter' });
+    await heading('Heron');
+    expect(isOpen()).toBe(false);
+  });
+
+  it('makes a folder, and is left by Escape', async () => {
+    await show();
+    press('o');
+    const asked = await dialog();
+    await within(asked).findByRole('option', { name: 'frames' });
+    click('New folder …', asked);
+    const name = within(asked).getByRole('textbox', { name: 'Name of the new folder' });
+    fireEvent.input(name, { target: { value: 'gliders' } });
+    fireEvent.keyDown(name, { key: 'Enter' });
+    await waitFor(() => expect(asked.textContent).toContain(`${HOME}/gliders`));
+    expect([...disk.chosen]).toEqual([`${HOME}/gliders`]);
+    fireEvent.keyDown(asked, { key: 'Escape' });
+    await waitFor(() => expect(isOpen()).toBe(false));
+    expect(page()).toContain('Test frame');
+  });
+
+  it('of a file that was open lately; one that is lost can be forgotten', async () => {
+    other();
+    disk.recent = [
+      { path: `${FRAMES}/other.lapwright.json`, project: 'Heron', at: '2025-03-01T09:00:00Z' },
+      { path: `${FRAMES}/gone.lapwright.json`, project: 'Gone', at: '2025-03-01T09:00:00Z' },
+    ];
+    await show();
+    click('File');
+    const lines = screen.getAllByRole('menuitem').map(({ textContent }) => textContent);
+    expect(lines).toContain('Heronother.lapwright.json, …/mira/frames1 Mar 2025');
+    expect(lines).toContain('Gonegone.lapwright.json, …/mira/framesnot there any more');
+    fireEvent.keyDown(screen.getByRole('menu'), { key: 'Escape' });
+    fileMenu('Gone');
+    expect((await dialog()).textContent).toContain('gone.lapwright.json is not there any more.');
+    click('Forget it');
+    await waitFor(() => expect(disk.recent).toHaveLength(1));
+    fileMenu('Heron');
+    await heading('Heron');
+  });
+
+  it('that fails says so and leaves all as it is', async () => {
+    await show();
+    disk.recent = [];
+    bridge.answer('file.open', () => ({
+      ok: false,
+      error: { code: 'bad-input', field: 'joints.0.overlap', message: 'it is no length' },
+    }));
+    other();
+    disk.chosen.add(FRAMES);
+    press('o');
+    fireEvent.keyDown(within(await dialog()).getByRole('listbox'), { key: 'f' });
+    await screen.findByRole('option', { name: 'frames' });
+    fireEvent.keyDown(screen.getByRole('listbox'), { key: 'Enter' });
+    fireEvent.keyDown(
+      await screen.findByRole('option', { name: /^other/ }).then((one) => one.parentElement!),
+      { key: 'Enter' },
+    );
+    expect((await screen.findByRole('alert')).textContent).toContain(
+      'Could not open other.lapwright.json (at joints.0.overlap): it is no length.',
+    );
+    await heading('Test frame');
+  });
+
+  it('never puts changes away without a word: saves first where asked', async () => {
+    await showFile();
+    change();
+    fileMenu('Open the demonstration project');
+    expect((await dialog()).textContent).toContain('Test frame has changes that are not saved.');
+    click('Stay here');
+    await waitFor(() => expect(isOpen()).toBe(false));
+    expect(isUnsaved()).toBe(true);
+    fileMenu('Open the demonstration project');
+    await dialog();
+    click('Save, then open');
+    await heading('Curlew');
+    expect(disk.project(FILE).joints[0]?.overlap).toBe(31);
+  });
+
+  it('stays where the saving before it fails', async () => {
+    await showFile();
+    change();
+    disk.refuses = { code: 'not-writable', field: '', message: 'The disk is full.' };
+    fileMenu('Open the demonstration project');
+    await dialog();
+    click('Save, then open');
+    await screen.findByText('The disk is full.');
+    expect(isUnsaved()).toBe(true);
+    expect(screen.queryByRole('heading', { name: 'Curlew' })).toBeNull();
+  });
+
+  it('of an older version says that it becomes a newer one, until it is saved', async () => {
+    disk.put(FILE, makeProject());
+    bridge.answer('project.initial', () =>
+      ok({ document: makeProject(), origin: 'x', file: disk.fileAt(FILE), olderVersion: 0 }),
+    );
+    await show();
+    const said = 'test.lapwright.json was written by an older Lapwright';
+    expect(page()).toContain(said);
+    press('s');
+    await waitFor(() => expect(page()).not.toContain(said));
+  });
+});
+
+describe('a new project', () => {
+  it('has a name, materials and a joint, and asks about the one before', async () => {
+    await show();
+    change();
+    press('n', { ctrlKey: false, altKey: true });
+    const asked = await dialog();
+    fireEvent.input(within(asked).getByRole('textbox', { name: 'Name' }), {
+      target: { value: 'Heron' },
+    });
+    fireEvent.click(within(asked).getByRole('radio', { name: /^Double lap: strip/ }));
+    click('Begin', asked);
+    await screen.findByText('Beginning a new project puts this one away.');
+    click('Begin without saving');
+    await heading('Heron');
+    expect(isUnsaved()).toBe(false);
+    await waitFor(() =>
+      expect(bridge.last('project.check').document).toMatchObject({ name: 'Heron' }),
+    );
+    const { document } = bridge.last('project.check') as {
+      document: ReturnType<typeof makeProject>;
+    };
+    expect(document.joints.map(({ type }) => type)).toEqual(['flat-double']);
+    expect(document.adhesives).not.toEqual([]);
+  });
+
+  it('is renamed, which can be taken back', async () => {
+    await show();
+    fileMenu('Rename the project …');
+    const asked = await dialog();
+    fireEvent.input(within(asked).getByRole('textbox', { name: 'Name' }), {
+      target: { value: 'Heron' },
+    });
+    click('Rename', asked);
+    await heading('Heron');
+    press('z');
+    await heading('Test frame');
+  });
+});
+
+describe('a file dropped onto the window', () => {
+  const transfer = (files: readonly File[]) => ({ types: ['Files'], files, dropEffect: '' });
+  const file = (name: string): File => {
+    const text = JSON.stringify(makeProject({ name: 'Heron' }));
+    return Object.assign(new File([text], name), { text: async () => text });
+  };
+  const drop = (...names: string[]): boolean =>
+    fireEvent.drop(window, { dataTransfer: transfer(names.map(file)) });
+
+  it('is opened, an overlay says so before', async () => {
+    await show();
+    fireEvent.dragEnter(window, { dataTransfer: transfer([]) });
+    expect(page()).toContain('Drop the project file to open it');
+    fireEvent.dragLeave(window, { dataTransfer: transfer([]) });
+    expect(page()).not.toContain('Drop the project file to open it');
+    // The browser does nothing of its own.
+    expect(drop('heron.lapwright.json')).toBe(false);
+    await heading('Heron');
+    expect(bridge.count('file.open')).toBe(0);
+  });
+
+  it('is opened where it lies, where the window knows that', async () => {
+    other();
+    await show({ pathOf: () => `${FRAMES}/other.lapwright.json` });
+    drop('other.lapwright.json');
+    await heading('Heron');
+    expect(bridge.last('file.open')).toEqual({ path: `${FRAMES}/other.lapwright.json` });
+  });
+
+  it('is refused in words where it is none, or several, and waits for no dialog', async () => {
+    await show();
+    expect(drop('photo.jpg')).toBe(false);
+    expect((await screen.findByRole('alert')).textContent).toContain(
+      'Photo.jpg is no project file',
+    );
+    drop('a.json', 'b.json');
+    expect((await screen.findByRole('alert')).textContent).toContain('2 files were dropped.');
+    fileMenu('Rename the project …');
+    await dialog();
+    expect(drop('heron.lapwright.json')).toBe(false);
+    await settle();
+    expect(screen.queryByRole('heading', { name: 'Heron' })).toBeNull();
+  });
+});
+
+describe('what another program does to the file', () => {
+  const byOther = (name = 'By another'): void =>
+    disk.put(FILE, makeProject({ name }), '2026-03-01T14:35:00');
+  const look = async (): Promise<void> => {
+    fireEvent.focus(window);
+    await settle();
+  };
+  const changed = /^test\.lapwright\.json was changed by another program/;
+
+  it('is looked at every few seconds, and said', async () => {
+    vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
+    try {
+      await showFile();
+      byOther();
+      expect(screen.queryByText(changed)).toBeNull();
+      await vi.advanceTimersByTimeAsync(5000);
+      expect(await screen.findByText(changed)).toBeTruthy();
+      click('Open that version');
+      await heading('By another');
+      expect(screen.queryByText(changed)).toBeNull();
+    } finally {
+      vi.useRealTimers();
+    }
+  });
+
+  it('says what opening that version would lose', async () => {
+    await showFile();
+    change('31');
+    press('1');
+    fireEvent.click(await screen.findByRole('button', { name: 'More of Tail lug' }));
+    fireEvent.click(screen.getByRole('menuitem', { name: 'Copy' }));
+    byOther();
+    await look();
+    click('Open that version, losing two changes');
+    await heading('By another');
+    expect(isUnsaved()).toBe(false);
+  });
+
+  it('is asked about again when one saves what one kept', async () => {
+    await showFile();
+    byOther();
+    await look();
+    click('Keep mine');
+    expect(screen.queryByText(changed)).toBeNull();
+    expect(isUnsaved()).toBe(true);
+    press('s');
+    expect((await dialog()).textContent).toContain('was changed by another program since');
+    click('Stay here');
+    await waitFor(() => expect(isOpen()).toBe(false));
+    expect(disk.project(FILE).name).toBe('By another');
+    // Yet another version is said anew.
+    byOther('By a third');
+    await look();
+    expect(screen.getByText(changed)).toBeTruthy();
+    press('s');
+    await dialog();
+    click('Replace it');
+    await waitFor(() => expect(isUnsaved()).toBe(false));
+    expect(disk.project(FILE).name).toBe('Test frame');
+    expect(screen.queryByText(changed)).toBeNull();
+  });
+
+  it('may be that it is gone: saving writes it anew', async () => {
+    await showFile();
+    const standing = disk.files.get(FILE)!;
+    disk.files.delete(FILE);
+    await look();
+    expect(page()).toContain('test.lapwright.json is not on the disk any more.');
+    expect(isUnsaved()).toBe(true);
+    // Back as it was, nothing is unsaved.
+    disk.files.set(FILE, standing);
+    await look();
+    expect(isUnsaved()).toBe(false);
+    disk.files.delete(FILE);
+    await look();
+    click('Save it again');
+    await waitFor(() => expect(isUnsaved()).toBe(false));
+    expect(disk.files.has(FILE)).toBe(true);
+    expect(page()).not.toContain('not on the disk');
+  });
+});
+
+describe('the menu of the window', () => {
+  it('has its commands carried out by the page, but not past a dialog', async () => {
+    let command = (_command: MenuCommand): void => {};
+    const closed = vi.spyOn(window, 'close').mockReturnValue();
+    await showFile({
+      onCommand(listener) {
+        command = listener;
+        return () => {};
+      },
+    });
+    change();
+    command({ name: 'new' });
+    await dialog();
+    command({ name: 'save' });
+    await settle();
+    expect(bridge.count('file.save')).toBe(0);
+    click('Stay here');
+    await waitFor(() => expect(isOpen()).toBe(false));
+    command({ name: 'save-and-close' });
+    await waitFor(() => expect(closed).toHaveBeenCalledOnce());
+    expect(isUnsaved()).toBe(false);
+    other();
+    command({ name: 'open-file', path: `${FRAMES}/other.lapwright.json` });
+    await heading('Heron');
+  });
+});

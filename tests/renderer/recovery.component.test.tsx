@@ -1,0 +1,192 @@
+/** Unsaved changes outlive the page: kept within five seconds, dropped once they are safe, offered again. */
+import { cleanup, fireEvent, render, screen } from '@solidjs/testing-library';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { App } from '../../src/renderer/App.tsx';
+import { ok, refuse } from '../../src/shared/reply.ts';
+import { useDialogs } from './support/dialogs.ts';
+import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
+import { type FakeDisk, HOME, useDisk } from './support/files.ts';
+import { useBrowser } from './support/page.ts';
+import { makeProject } from './support/project.ts';
+
+useBrowser();
+useDialogs();
+
+const FILE = `${HOME}/frames/test.lapwright.json`;
+let bridge: FakeBridge;
+let disk: FakeDisk;
+beforeEach(() => {
+  bridge = makeFakeBridge();
+  disk = useDisk(bridge);
+  disk.chosen.add(`${HOME}/frames`);
+  disk.put(FILE, makeProject());
+  bridge.answer('project.initial', () =>
+    ok({ document: makeProject(), origin: 'test.lapwright.json', file: disk.fileAt(FILE) }),
+  );
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] });
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+const pass = (ms: number): Promise<unknown> => vi.advanceTimersByTimeAsync(ms);
+const show = async (): Promise<void> => {
+  render(() => <App bridge={bridge} />);
+  await pass(50);
+  expect(screen.getByRole('heading', { name: 'Test frame' })).toBeTruthy();
+};
+const press = (key: string): void => void fireEvent.keyDown(window, { key, ctrlKey: true });
+const change = (to: string): void => {
+  press('2');
+  fireEvent.input(screen.getByRole('textbox', { name: 'Overlap' }), { target: { value: to } });
+};
+const kept = (): number[] =>
+  [...disk.kept.values()].map(({ document }) => document.joints[0]!.overlap);
+const isUnsaved = (): boolean => screen.queryByText('changes not saved') !== null;
+const orphaned = (overlap: number, more: object = {}): void => {
+  const document = makeProject();
+  document.joints[0]!.overlap = overlap;
+  disk.kept.set('of-another-page', {
+    document,
+    origin: 'test.lapwright.json',
+    path: FILE,
+    expect: disk.fileAt(FILE).stamp,
+    at: '2026-03-01T14:32:00',
+    orphan: true,
+    ...more,
+  });
+};
+const offer = /was not saved when Lapwright stopped/;
+const click = (name: string | RegExp): void =>
+  void fireEvent.click(screen.getByRole('button', { name }));
+
+describe('unsaved changes', () => {
+  it('are on disk within five seconds, also in a steady stream of them', async () => {
+    await show();
+    expect(kept()).toEqual([]);
+    change('30.5');
+    for (let i = 1; i <= 24; i++) {
+      await pass(1000);
+      change(`${31 + i}`);
+      const [latest = 0] = kept();
+      // The change of five seconds ago, or a later one.
+      if (i >= 5) expect(latest).toBeGreaterThanOrEqual(31 + i - 5);
+    }
+    await pass(5000);
+    expect(kept()).toEqual([55]);
+  });
+
+  it('are dropped once they are saved, or taken back', async () => {
+    await show();
+    change('31');
+    await pass(5000);
+    expect(kept()).toEqual([31]);
+    press('s');
+    await pass(50);
+    expect(isUnsaved()).toBe(false);
+    expect(kept()).toEqual([]);
+    change('32');
+    await pass(5000);
+    expect(kept()).toEqual([32]);
+    click(/^Undo/);
+    await pass(50);
+    expect(isUnsaved()).toBe(false);
+    expect(kept()).toEqual([]);
+    await pass(20_000);
+    expect(kept()).toEqual([]);
+  });
+
+  it('are dropped with the project that is put away', async () => {
+    await show();
+    change('31');
+    await pass(5000);
+    fireEvent.click(screen.getByRole('button', { name: 'File' }));
+    fireEvent.click(screen.getByRole('menuitem', { name: 'Open the demonstration project' }));
+    await pass(50);
+    click('Open without saving');
+    await pass(50);
+    expect(kept()).toEqual([]);
+  });
+
+  it('that cannot be kept say so, and are tried again', async () => {
+    await show();
+    bridge.answer('recovery.keep', () => refuse('internal', '', 'The disk is full.'));
+    change('31');
+    await pass(5000);
+    expect(screen.getByText('The disk is full.')).toBeTruthy();
+    useDisk(bridge);
+    await pass(5000);
+    expect(screen.queryByText('The disk is full.')).toBeNull();
+  });
+});
+
+describe('what was kept', () => {
+  it('by a page that is gone is offered, opened unsaved and with nothing to take back', async () => {
+    orphaned(38);
+    await show();
+    expect(screen.getByText(offer).textContent).toMatch(/changes up to .*14:32 are kept\.$/);
+    click(/^Open them/);
+    await pass(50);
+    press('2');
+    expect(screen.getByRole<HTMLInputElement>('textbox', { name: 'Overlap' }).value).toBe('38.0');
+    expect(isUnsaved()).toBe(true);
+    expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Undo' }).disabled).toBe(true);
+    expect(screen.queryByText(offer)).toBeNull();
+    // Under an id of this page from now on.
+    expect(kept()).toEqual([38]);
+    expect(disk.kept.has('of-another-page')).toBe(false);
+    press('s');
+    await pass(50);
+    expect(disk.project(FILE).joints[0]?.overlap).toBe(38);
+    expect(kept()).toEqual([]);
+  });
+
+  it('is put away on asking', async () => {
+    orphaned(38);
+    await show();
+    click(/^Put away/);
+    await pass(50);
+    expect(screen.queryByText(offer)).toBeNull();
+    expect(kept()).toEqual([]);
+  });
+
+  it('on a file that was changed since says so, and saving asks', async () => {
+    orphaned(38, { expect: 'another' });
+    await show();
+    expect(screen.getByText(offer).textContent).toContain(
+      'test.lapwright.json has been changed since.',
+    );
+    click(/^Open them/);
+    await pass(50);
+    press('s');
+    await pass(50);
+    expect(screen.getByRole('dialog').textContent).toContain('was changed by another program');
+  });
+
+  it('asks about unsaved changes before it takes their place', async () => {
+    orphaned(38);
+    await show();
+    change('31');
+    click(/^Open them/);
+    await pass(50);
+    click('Stay here');
+    await pass(50);
+    expect(screen.getByText(offer)).toBeTruthy();
+    expect(disk.kept.has('of-another-page')).toBe(true);
+  });
+
+  it('by this very page is offered after it was loaded anew, and not written over meanwhile', async () => {
+    await show();
+    change('31');
+    await pass(5000);
+    cleanup();
+    await show();
+    expect(screen.getByText(offer)).toBeTruthy();
+    change('44');
+    await pass(5000);
+    expect(kept()).toEqual([31, 44]);
+    click(/^Put away/);
+    await pass(50);
+    expect(kept()).toEqual([44]);
+  });
+});
