@@ -19,13 +19,11 @@ export type Ink = Readonly<Record<(typeof names)[number], string>>;
 export const FONT = "'Source Sans 3 Variable', 'Source Sans 3', system-ui, sans-serif";
 
 /** A custom property is read back as it was written; asking an element for its colour resolves it. */
-export function readInk(element: HTMLElement, scheme?: 'light' | 'dark'): Ink {
+export function readInk(element: HTMLElement): Ink {
   const probe = document.createElement('span');
   probe.hidden = true;
   // Where the system forces its colours, a text's would be told: all of them the same.
   probe.style.setProperty('forced-color-adjust', 'none');
-  // What a page has in two colours is resolved where it is used, so a probe can be of the other theme.
-  if (scheme) probe.style.colorScheme = scheme;
   element.append(probe);
   const style = getComputedStyle(probe);
   const ink = Object.fromEntries(
@@ -40,3 +38,19 @@ export function readInk(element: HTMLElement, scheme?: 'light' | 'dark'): Ink {
 
 /** The same by name, for drawings in lines: resolved where they stand, paper's own theme included. */
 export const varInk = Object.fromEntries(names.map((name) => [name, `var(--${name})`])) as Ink;
+
+/**
+ * With the page in the colours of paper for as long as it takes; no frame is painted meanwhile. A colour
+ * scheme set on a part of the page would not do: as built, its colours are chosen at the root.
+ */
+export function onPaper<Result>(work: () => Result): Result {
+  const { dataset } = document.documentElement;
+  const before = dataset.theme;
+  dataset.theme = 'paper';
+  try {
+    return work();
+  } finally {
+    if (before === undefined) delete dataset.theme;
+    else dataset.theme = before;
+  }
+}

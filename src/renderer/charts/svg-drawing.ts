@@ -103,7 +103,7 @@ function paintShape(context: CanvasRenderingContext2D, shape: SVGGeometryElement
   context.stroke(path);
 }
 
-/** As it stands on the page, in the colours of paper. */
+/** As it stands on the page, in the colours that the page has while it is painted. */
 export function svgDrawing(svg: SVGSVGElement, axes: string): Drawing {
   const { width, height } = svg.getBoundingClientRect();
   return {
@@ -111,20 +111,14 @@ export function svgDrawing(svg: SVGSVGElement, axes: string): Drawing {
     width,
     height,
     paint(context, _box, _ink: Ink) {
-      const before = svg.style.colorScheme;
-      svg.style.colorScheme = 'light';
-      try {
-        for (const shape of svg.querySelectorAll<SVGGeometryElement>(SHAPES)) {
-          if (shape.closest('defs') !== null) continue;
-          const at = shape.getCTM();
-          context.save();
-          if (at) context.transform(at.a, at.b, at.c, at.d, at.e, at.f);
-          if (shape.tagName === 'text') paintText(context, shape as unknown as SVGTextElement);
-          else paintShape(context, shape);
-          context.restore();
-        }
-      } finally {
-        svg.style.colorScheme = before;
+      for (const shape of svg.querySelectorAll<SVGGeometryElement>(SHAPES)) {
+        if (shape.closest('defs') !== null) continue;
+        const at = shape.getCTM();
+        context.save();
+        if (at) context.transform(at.a, at.b, at.c, at.d, at.e, at.f);
+        if (shape.tagName === 'text') paintText(context, shape as unknown as SVGTextElement);
+        else paintShape(context, shape);
+        context.restore();
       }
     },
   };

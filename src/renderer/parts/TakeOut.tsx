@@ -1,7 +1,7 @@
 /** A table or a plot taken out of the page: its figures as comma-separated values, its picture as PNG. */
 import { createContext, createSignal, type JSX, Show, useContext } from 'solid-js';
 import { type Sheet, sheetCsv } from '../../shared/sheet.ts';
-import { readInk } from '../charts/ink.ts';
+import { onPaper, readInk } from '../charts/ink.ts';
 import { type Drawing, drawPicture, pngOf } from '../charts/picture-file.ts';
 import { svgDrawing } from '../charts/svg-drawing.ts';
 import { download, takenName } from '../files.ts';
@@ -50,7 +50,7 @@ export function TakeOut(props: TakeOutProps): JSX.Element {
       from: [project, joint ?? '', props.about ?? ''],
       day: new Date().toISOString().slice(0, 10),
     };
-    const sheet = drawPicture(drawing, words, readInk(place, 'light'));
+    const sheet = onPaper(() => drawPicture(drawing, words, readInk(place)));
     const blob = sheet && (await pngOf(sheet));
     if (!blob) return void setSaid('No picture could be made.');
     download(name('png'), blob);

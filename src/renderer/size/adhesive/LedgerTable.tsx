@@ -26,40 +26,44 @@ export function LedgerTable(): JSX.Element {
   return (
     <Show when={ledgers()[0]}>
       {(first) => (
-        <table class="ledger" classList={{ 'is-old': answers.stale() }}>
-          <caption>
-            {answers.stale() ? 'Left, not recalculated' : 'Left at the gap drawn'}{' '}
+        <>
+          <p class="take-row">
             <TakeOut what="Knockdowns at the gap drawn" sheet={() => knockdownsSheet(ledgers())} />
-          </caption>
-          <thead>
-            <tr>
-              <td />
-              <For each={ledgers()}>
-                {({ part, gap }) => (
-                  <th scope="col">
-                    {part} {figure(gap)} {displayUnit('gap').symbol}
-                  </th>
+          </p>
+          <table class="ledger" classList={{ 'is-old': answers.stale() }}>
+            <caption>
+              {answers.stale() ? 'Left, not recalculated' : 'Left at the gap drawn'}
+            </caption>
+            <thead>
+              <tr>
+                <td />
+                <For each={ledgers()}>
+                  {({ part, gap }) => (
+                    <th scope="col">
+                      {part} {figure(gap)} {displayUnit('gap').symbol}
+                    </th>
+                  )}
+                </For>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={first().rows}>
+                {({ name }) => (
+                  <tr>
+                    <th scope="row">{words[name]}</th>
+                    <For each={ledgers()}>{(ledger) => <td>{rowOf(ledger, name)}</td>}</For>
+                  </tr>
                 )}
               </For>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={first().rows}>
-              {({ name }) => (
-                <tr>
-                  <th scope="row">{words[name]}</th>
-                  <For each={ledgers()}>{(ledger) => <td>{rowOf(ledger, name)}</td>}</For>
-                </tr>
-              )}
-            </For>
-          </tbody>
-          <tfoot>
-            <tr>
-              <th scope="row">Left</th>
-              <For each={ledgers()}>{(ledger) => <td>{figure(ledger.left)}</td>}</For>
-            </tr>
-          </tfoot>
-        </table>
+            </tbody>
+            <tfoot>
+              <tr>
+                <th scope="row">Left</th>
+                <For each={ledgers()}>{(ledger) => <td>{figure(ledger.left)}</td>}</For>
+              </tr>
+            </tfoot>
+          </table>
+        </>
       )}
     </Show>
   );
