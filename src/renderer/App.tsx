@@ -32,6 +32,7 @@ import { createProject, jointIndex, type Path } from './state/project.ts';
 import { createSizing } from './state/sizing.ts';
 import { createUndoing } from './state/undoing.ts';
 import { createTheme } from './theme.ts';
+import { createUnits } from './units.ts';
 import { Workspace } from './Workspace.tsx';
 import type { WorkspaceName } from './workspaces.ts';
 
@@ -40,6 +41,7 @@ const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (a
 
 export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const theme = createTheme();
+  const units = createUnits();
   const project = createProject();
   const [workspace, setWorkspace] = createSignal<WorkspaceName>('joints');
   const [jointId, setJointId] = createSignal<string | null>(null);
@@ -156,6 +158,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const registry = createRegistry({
     project,
     theme,
+    units,
     sizing,
     joints,
     coupons,
@@ -169,6 +172,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     openDemo: () => void openDemo(),
     save,
     find: () => sheets.toggle('find'),
+    chooseUnits: () => sheets.toggle('units'),
     listKeys: () => sheets.toggle('list'),
   });
   listenForKeys(registry.fixed);
@@ -195,6 +199,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         project={project}
         undoing={undoing}
         theme={theme}
+        units={units}
+        onUnits={() => sheets.toggle('units')}
         workspace={workspace()}
         onWorkspace={setWorkspace}
         onFile={(file) => void openFile(file)}
@@ -273,7 +279,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
 
       <footer class="caution">{cautionShort}</footer>
 
-      <KeyDialogs sheets={sheets} registry={registry} page={workspace()} />
+      <KeyDialogs sheets={sheets} registry={registry} units={units} page={workspace()} />
       <Show when={waiting()}>
         {(opened) => (
           <AskUnsaved

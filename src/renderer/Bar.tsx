@@ -3,15 +3,19 @@ import { For, type JSX, Show } from 'solid-js';
 import { OpenButton } from './parts/OpenButton.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { UndoControl } from './parts/UndoControl.tsx';
+import { UnitsControl } from './parts/UnitsControl.tsx';
 import type { ProjectState } from './state/project.ts';
 import type { Undoing } from './state/undoing.ts';
 import type { Theme } from './theme.ts';
+import type { Units } from './units.ts';
 import { type WorkspaceName, workspaces } from './workspaces.ts';
 
 export interface BarProps {
   readonly project: ProjectState;
   readonly undoing: Undoing;
   readonly theme: Theme;
+  readonly units: Units;
+  readonly onUnits: () => void;
   readonly workspace: WorkspaceName;
   readonly onWorkspace: (name: WorkspaceName) => void;
   readonly onFile: (file: File) => void;
@@ -67,6 +71,7 @@ export function Bar(props: BarProps): JSX.Element {
             Save a copy
           </button>
         </Show>
+        <UnitsControl units={props.units} onOpen={props.onUnits} />
         <ThemeControl theme={props.theme} />
         <button
           type="button"

@@ -13,6 +13,7 @@ import { createProject } from '../../src/renderer/state/project.ts';
 import { createSizing } from '../../src/renderer/state/sizing.ts';
 import { createUndoing } from '../../src/renderer/state/undoing.ts';
 import { createTheme } from '../../src/renderer/theme.ts';
+import { createUnits } from '../../src/renderer/units.ts';
 import type { WorkspaceName } from '../../src/renderer/workspaces.ts';
 import { cautionShort } from '../../src/shared/cautions.ts';
 import { planCoupons } from '../../src/shared/coupon-plan.ts';
@@ -66,10 +67,12 @@ beforeEach(() => {
       save: vi.fn(),
       find: vi.fn(),
       listKeys: vi.fn(),
+      chooseUnits: vi.fn(),
     };
     const reach: Reach = {
       project,
       theme: createTheme(),
+      units: createUnits(),
       sizing: createSizing({ bridge, project, index: () => 0, active: off }),
       joints: createJointsView(bridge, project, off),
       coupons: createCoupons({ bridge, project, active: off }),
@@ -84,6 +87,7 @@ beforeEach(() => {
       JSON.stringify([
         project.revision(),
         reach.theme.version(),
+        reach.units.choice(),
         reach.sizing.choice(),
         document.activeElement?.tagName,
         print.mock.calls,

@@ -1,16 +1,18 @@
-/** Which of the two sheets of the keyboard is open, if any. */
+/** Which sheet over the page is open, if any: the two of the keyboard, or that of the units. */
 import { createSignal, type JSX, Match, Switch } from 'solid-js';
+import { UnitsSheet } from '../parts/UnitsSheet.tsx';
+import type { Units } from '../units.ts';
 import type { WorkspaceName } from '../workspaces.ts';
 import { CommandBox } from './CommandBox.tsx';
 import type { Registry } from './registry.ts';
 import { ShortcutList } from './ShortcutList.tsx';
 
-type Sheet = 'find' | 'list' | null;
+type Sheet = 'find' | 'list' | 'units' | null;
 
 export interface Sheets {
   readonly open: () => Sheet;
   /** Once more closes it again. */
-  toggle(sheet: 'find' | 'list'): void;
+  toggle(sheet: 'find' | 'list' | 'units'): void;
   close(): void;
 }
 
@@ -31,6 +33,7 @@ export function createSheets(): Sheets {
 export interface KeyDialogsProps {
   readonly sheets: Sheets;
   readonly registry: Registry;
+  readonly units: Units;
   readonly page: WorkspaceName;
 }
 
@@ -47,6 +50,9 @@ export function KeyDialogs(props: KeyDialogsProps): JSX.Element {
       </Match>
       <Match when={props.sheets.open() === 'list'}>
         <ShortcutList actions={props.registry.fixed} onClose={() => props.sheets.close()} />
+      </Match>
+      <Match when={props.sheets.open() === 'units'}>
+        <UnitsSheet units={props.units} onClose={() => props.sheets.close()} />
       </Match>
     </Switch>
   );

@@ -10,6 +10,7 @@ import type { ProjectState } from '../state/project.ts';
 import type { Sizing } from '../state/sizing.ts';
 import type { Undoing } from '../state/undoing.ts';
 import type { Theme } from '../theme.ts';
+import type { Units } from '../units.ts';
 import type { WorkspaceName } from '../workspaces.ts';
 import type { Chord } from './chord.ts';
 
@@ -25,6 +26,7 @@ export const groups = {
   setting: { one: 'Field', all: 'Fields' },
   adhesive: { one: 'Adhesive', all: 'Adhesives' },
   coupons: { one: 'Coupon set', all: 'Coupon sets' },
+  units: { one: 'Units', all: 'Units' },
   look: { one: 'Theme', all: 'Themes' },
 } as const;
 
@@ -51,6 +53,7 @@ export interface Action {
 export interface Reach {
   readonly project: ProjectState;
   readonly theme: Theme;
+  readonly units: Units;
   readonly sizing: Sizing;
   readonly joints: JointsView;
   readonly coupons: CouponsState;
@@ -68,4 +71,6 @@ export interface Reach {
   /** The box that finds, and the list of keys: opened, or closed again. */
   find(): void;
   listKeys(): void;
+  /** The sheet of units. */
+  chooseUnits(): void;
 }

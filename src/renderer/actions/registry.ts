@@ -3,6 +3,7 @@ import type { Action, Reach } from './action.ts';
 import { entityActions } from './entity-actions.ts';
 import { fieldActions } from './field-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
+import { presetActions, unitActions } from './unit-actions.ts';
 import { changeActions, fileActions, findActions, themeActions } from './window-actions.ts';
 
 export interface Registry {
@@ -19,10 +20,11 @@ export function createRegistry(reach: Reach): Registry {
     changeActions,
     fileActions,
     viewActions,
+    presetActions,
     themeActions,
   ].flatMap((actionsOf) => actionsOf(reach));
   return {
     fixed,
-    all: () => [...fixed, ...entityActions(reach), ...fieldActions(reach)],
+    all: () => [...fixed, ...entityActions(reach), ...fieldActions(reach), ...unitActions(reach)],
   };
 }

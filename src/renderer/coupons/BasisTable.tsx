@@ -1,8 +1,9 @@
 /** A and B value of every method, the chosen ones marked; or why there is none and what would do. */
+
 import { For, type JSX, Show } from 'solid-js';
 import { basisMeans, becauseWords, methodWords } from '../../shared/coupon-words.ts';
+import { figureOf, symbolOf } from '../../shared/measures.ts';
 import type { BasisKind, BasisMethod, CouponStatistics } from '../../shared/reports-coupons.ts';
-import { figure } from '../../shared/words.ts';
 
 const kinds: readonly BasisKind[] = ['B', 'A'];
 
@@ -24,7 +25,7 @@ export function BasisTable(props: { readonly statistics: CouponStatistics }): JS
             <For each={kinds}>
               {(kind) => (
                 <th scope="col" class="number" title={basisMeans[kind]}>
-                  {kind}, MPa
+                  {kind}, {symbolOf('stress')}
                 </th>
               )}
             </For>
@@ -51,7 +52,7 @@ export function BasisTable(props: { readonly statistics: CouponStatistics }): JS
                             <Show when={isChosen(method, kind)}>
                               <span class="coupon-chosen">chosen</span>{' '}
                             </Show>
-                            {figure(value())}
+                            {figureOf('stress', value())}
                           </>
                         )}
                       </Show>

@@ -1,4 +1,5 @@
 /** Statistics of one set: the results that count, the way to the values, the values, the plot. */
+
 import { type Accessor, For, type JSX, Show } from 'solid-js';
 import {
   basisSentence,
@@ -8,6 +9,7 @@ import {
   plotSentence,
   samplingWords,
 } from '../../shared/coupon-words.ts';
+import { symbolOf } from '../../shared/measures.ts';
 import type {
   CouponSetReport,
   CouponStatistics,
@@ -40,7 +42,9 @@ function SummaryTable(props: { readonly statistics: CouponStatistics }): JSX.Ele
     <section class="coupon-block" aria-labelledby="summary-title">
       <h2 id="summary-title">
         Load over area{' '}
-        <span class="units">MPa; compares coupons, and is no strength to design to</span>
+        <span class="units">
+          {symbolOf('stress')}; compares coupons, and is no strength to design to
+        </span>
       </h2>
       <table class="coupon-figures">
         <thead>

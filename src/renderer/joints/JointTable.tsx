@@ -1,6 +1,8 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
+
 import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { CheckReport } from '../../shared/reports.ts';
+import { displayUnit } from '../../shared/units.ts';
 import { SortHead } from '../parts/SortHead.tsx';
 import { JointRow } from './JointRow.tsx';
 import { ownFlags, sharedFlags } from './shared-flags.ts';
@@ -53,7 +55,7 @@ export function JointTable(props: JointTableProps): JSX.Element {
           <tr>
             <SortHead {...head('name')}>Joint</SortHead>
             <th scope="col" class="number">
-              Overlap, mm
+              Overlap, {displayUnit('overlap').symbol}
             </th>
             <SortHead {...head('margin')}>Lowest margin</SortHead>
             <th scope="col">Mode</th>

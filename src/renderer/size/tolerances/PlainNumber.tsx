@@ -2,6 +2,7 @@
 import { createEffect, createSignal, createUniqueId, type JSX, on, Show } from 'solid-js';
 import { readNumber } from '../../../shared/number-entry.ts';
 import { sentence } from '../../../shared/words.ts';
+import type { Act } from '../../state/act.ts';
 
 export interface PlainNumberProps {
   /** What it is called when read out. */
@@ -13,6 +14,8 @@ export interface PlainNumberProps {
   /** Stands behind the field. */
   readonly unit?: string;
   readonly onValue: (value: number) => void;
+  /** Of what changes the document: what cannot be read leaves nothing of itself behind. */
+  readonly act?: Act;
 }
 
 export function PlainNumber(props: PlainNumberProps): JSX.Element {
@@ -20,6 +23,7 @@ export function PlainNumber(props: PlainNumberProps): JSX.Element {
   const shown = (): string => String(props.value);
   const [text, setText] = createSignal(shown());
   const [wrong, setWrong] = createSignal('');
+  let typing = false;
   const read = (typed: string): number | null => {
     const entry = readNumber(typed);
     if (!entry.ok) {
@@ -39,6 +43,7 @@ export function PlainNumber(props: PlainNumberProps): JSX.Element {
     on(
       () => props.value,
       (value) => {
+        if (typing && wrong() !== '') return;
         if (read(text()) !== value) setText(shown());
         setWrong('');
       },
@@ -58,11 +63,16 @@ export function PlainNumber(props: PlainNumberProps): JSX.Element {
         aria-describedby={wrong() === '' ? undefined : id}
         value={text()}
         onInput={(event) => {
+          typing = true;
+          props.act?.begin();
           setText(event.currentTarget.value);
           const value = read(event.currentTarget.value);
+          if (value === null) props.act?.drop();
           if (value !== null && value !== props.value) props.onValue(value);
         }}
         onBlur={() => {
+          typing = false;
+          props.act?.end();
           if (wrong() === '') setText(shown());
         }}
       />
