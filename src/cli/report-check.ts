@@ -1,7 +1,7 @@
 /** The answer of `check` as a table: what fails comes first. */
 import type { Project } from '../shared/project.ts';
 import type { CheckReport, Flag, JointSummary, Margin } from '../shared/reports.ts';
-import { clocking, gapWords, millimetres, placeWords, signed, tally } from '../shared/words.ts';
+import { clocking, gapWords, lengthText, placeWords, signed, tally } from '../shared/words.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { marked, painter } from './paint.ts';
 import { caution, type Paper, parts } from './report.ts';
@@ -27,8 +27,7 @@ const byRank = (a: JointSummary, b: JointSummary): number => {
 };
 
 function placeOf(margin: Margin, flat: boolean): string {
-  const place =
-    margin.place === 'within' ? `at ${millimetres(margin.x)}` : placeWords[margin.place];
+  const place = margin.place === 'within' ? `at ${lengthText(margin.x)}` : placeWords[margin.place];
   const around = flat ? [] : [clocking(margin.theta)];
   return [place, ...around, gapWords[margin.gapState]].join(', ');
 }

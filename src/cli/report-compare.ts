@@ -1,7 +1,7 @@
 /** The answer of `compare`: figures side by side, what differs, and why one carries more. */
 import type { CompareColumn, CompareReport, Difference } from '../shared/reports-compare.ts';
 import { springUnits, springWords, stiffnessFigure } from '../shared/springs-text.ts';
-import { caseText, millimetres, signed } from '../shared/words.ts';
+import { caseText, lengthText, signed } from '../shared/words.ts';
 import { significant } from './figures.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { marked, painter } from './paint.ts';
@@ -107,7 +107,7 @@ export function compareText(report: CompareReport, paper: Paper): string {
     columns
       .map(({ id, name, description, overlap, refused }) =>
         paragraph(
-          `${id}: ${name}; ${description}, overlap ${millimetres(overlap)}.${refused ? ` ${refused.message}` : ''}`,
+          `${id}: ${name}; ${description}, overlap ${lengthText(overlap)}.${refused ? ` ${refused.message}` : ''}`,
           width,
         ),
       )

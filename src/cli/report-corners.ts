@@ -5,7 +5,7 @@ import {
   isLowestOf,
   type JointCorners,
 } from '../shared/reports.ts';
-import { clocking, gapWords, millimetres, placeWords, signed, tally } from '../shared/words.ts';
+import { clocking, gapWords, lengthText, placeWords, signed, tally } from '../shared/words.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { marked, markOf, painter } from './paint.ts';
 import { caution, type Paper, parts } from './report.ts';
@@ -36,7 +36,7 @@ export const caseIds = ({ caseId, conditionId }: CornerMargin): string =>
   conditionId === null ? caseId : `${caseId}, at ${conditionId}`;
 
 function placeOf({ place, x, theta }: CornerMargin, flat: boolean): string {
-  const where = place === 'within' ? `at ${millimetres(x)}` : placeWords[place];
+  const where = place === 'within' ? `at ${lengthText(x)}` : placeWords[place];
   return [where, ...(flat ? [] : [clocking(theta)])].join(', ');
 }
 

@@ -9,7 +9,7 @@ import {
   stiffnessFigure,
   typicalWords,
 } from '../shared/springs-text.ts';
-import { millimetres } from '../shared/words.ts';
+import { lengthText } from '../shared/words.ts';
 import { significant } from './figures.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
 import { caution, flagLines, type Paper, parts } from './report.ts';
@@ -53,7 +53,7 @@ export function springsText(report: SpringsReport, paper: Paper): string {
   );
   return parts(
     paragraph(
-      `${report.name}: ${report.description}, overlap ${millimetres(report.overlap)}.`,
+      `${report.name}: ${report.description}, overlap ${lengthText(report.overlap)}.`,
       width,
     ),
     table(columns(part), rows(report), width),

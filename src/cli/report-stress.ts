@@ -11,7 +11,7 @@ import {
   environment,
   gapWords,
   lapWords,
-  millimetres,
+  lengthText,
 } from '../shared/words.ts';
 import { beside, significant } from './figures.ts';
 import { type Cell, type Column, paragraph, table } from './layout.ts';
@@ -121,7 +121,7 @@ function curveTable({ x, bonds }: StressReport, width: number): string {
 
 function troughLine({ trough }: StressReport, bonds: number): string {
   const where = bonds > 1 ? 'the bonds' : 'the bond';
-  return `Between the ends: elastic over ${millimetres(trough.elasticLength)}, at or below a tenth of yield over ${millimetres(trough.restLength)}; the lowest shear along ${where} is ${significant(trough.ratio)} of yield.`;
+  return `Between the ends: elastic over ${lengthText(trough.elasticLength)}, at or below a tenth of yield over ${lengthText(trough.restLength)}; the lowest shear along ${where} is ${significant(trough.ratio)} of yield.`;
 }
 
 function verdict({ carried, capacity }: StressReport): string {
@@ -150,7 +150,7 @@ export function stressText(
   return parts(
     [
       paragraph(
-        `${joint.name}: ${lapWords[lapOf(joint)]}, overlap ${millimetres(joint.overlap)}.`,
+        `${joint.name}: ${lapWords[lapOf(joint)]}, overlap ${lengthText(joint.overlap)}.`,
         width,
       ),
       paragraph(`${state.join(', ')}.`, width),

@@ -1,7 +1,7 @@
 /** The answer of `sweep`: strength against overlap, and where more overlap stops paying. */
 import type { Joint } from '../shared/project.ts';
 import type { SweepReport } from '../shared/reports.ts';
-import { millimetres } from '../shared/words.ts';
+import { lengthText } from '../shared/words.ts';
 import { significant } from './figures.ts';
 import { type Column, paragraph, table } from './layout.ts';
 import { caution, flagLines, type Paper, parts } from './report.ts';
@@ -19,7 +19,7 @@ function plateauLine({ plateau, plateauStrength, caseName, points }: SweepReport
   if (plateau === null) {
     return 'The bond has no plateau within the longest overlap that is looked at: more overlap still adds strength.';
   }
-  return `Past ${millimetres(plateau)} more overlap buys the bond under 2 %: however long, it reaches ${significant(plateauStrength)} times the load asked for, in ${caseName}.`;
+  return `Past ${lengthText(plateau)} more overlap buys the bond under 2 %: however long, it reaches ${significant(plateauStrength)} times the load asked for, in ${caseName}.`;
 }
 
 export function sweepText(report: SweepReport, joint: Joint, paper: Paper): string {
@@ -32,7 +32,7 @@ export function sweepText(report: SweepReport, joint: Joint, paper: Paper): stri
   ]);
   return parts(
     [
-      paragraph(`${joint.name}: overlap now ${millimetres(joint.overlap)}.`, width),
+      paragraph(`${joint.name}: overlap now ${lengthText(joint.overlap)}.`, width),
       paragraph(
         'Strength over the load asked for, worst case and gap; 1.00 is a margin of 0.',
         width,

@@ -42,6 +42,7 @@ import { createSheet } from './state/sheet.ts';
 import { createSizing } from './state/sizing.ts';
 import { createUndoing } from './state/undoing.ts';
 import { createTheme } from './theme.ts';
+import { createUnits } from './units.ts';
 import { Workspace } from './Workspace.tsx';
 import type { WorkspaceName } from './workspaces.ts';
 
@@ -50,6 +51,7 @@ const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (a
 
 export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const theme = createTheme();
+  const units = createUnits();
   const project = createProject();
   const [workspace, setWorkspace] = createSignal<WorkspaceName>('joints');
   const [jointId, setJointId] = createSignal<string | null>(null);
@@ -177,6 +179,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const registry = createRegistry({
     project,
     theme,
+    units,
     sizing,
     joints,
     coupons,
@@ -192,6 +195,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     upload: () => upload(),
     jointDeeds,
     find: () => sheets.toggle('find'),
+    chooseUnits: () => sheets.toggle('units'),
     listKeys: () => sheets.toggle('list'),
     guide: () => sheets.toggle('guide'),
     fieldHelp: fieldNotes.toggle,
@@ -231,6 +235,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         actions={registry.fixed}
         undoing={undoing}
         theme={theme}
+        units={units}
+        onUnits={() => sheets.toggle('units')}
         workspace={workspace()}
         onWorkspace={go}
         onKeys={() => sheets.toggle('list')}
@@ -335,7 +341,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         {tour.said()}
       </p>
       <FieldNote notes={fieldNotes} />
-      <KeyDialogs sheets={sheets} registry={registry} page={workspace()} />
+      <KeyDialogs sheets={sheets} registry={registry} units={units} page={workspace()} />
       <FileDialogs bridge={props.bridge} files={files} />
       <DropZone files={files} pathOf={props.bridge.pathOf} onTrouble={setTrouble} />
     </>

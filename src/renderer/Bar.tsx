@@ -4,12 +4,14 @@ import type { Action } from './actions/action.ts';
 import { HelpMenu } from './help/HelpMenu.tsx';
 import { ThemeControl } from './parts/ThemeControl.tsx';
 import { UndoControl } from './parts/UndoControl.tsx';
+import { UnitsControl } from './parts/UnitsControl.tsx';
 import { FileMenu } from './project-file/FileMenu.tsx';
 import { FileState } from './project-file/FileState.tsx';
 import type { ProjectFiles } from './state/files/project-files.ts';
 import type { ProjectState } from './state/project.ts';
 import type { Undoing } from './state/undoing.ts';
 import type { Theme } from './theme.ts';
+import type { Units } from './units.ts';
 import { type WorkspaceName, workspaces } from './workspaces.ts';
 
 export interface BarProps {
@@ -19,6 +21,8 @@ export interface BarProps {
   readonly actions: readonly Action[];
   readonly undoing: Undoing;
   readonly theme: Theme;
+  readonly units: Units;
+  readonly onUnits: () => void;
   readonly workspace: WorkspaceName;
   readonly onWorkspace: (name: WorkspaceName) => void;
   readonly onKeys: () => void;
@@ -59,6 +63,7 @@ export function Bar(props: BarProps): JSX.Element {
         <Show when={props.project.document()}>
           <UndoControl project={props.project} undoing={props.undoing} />
         </Show>
+        <UnitsControl units={props.units} onOpen={props.onUnits} />
         <ThemeControl theme={props.theme} />
         <HelpMenu
           onGuide={props.onGuide}

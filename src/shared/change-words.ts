@@ -90,6 +90,23 @@ const keys: Readonly<Record<string, Words>> = {
   revisions: ['revisions of the sheet'],
 };
 
+/** Settings of the project are named by their whole place: a step of the overlap is no overlap. */
+const settings: Readonly<Record<string, Words>> = {
+  targetMargin: ['target margin', 'targetMargin'],
+  'factors.limit': ['factor on limit loads', 'factor'],
+  'factors.ultimate': ['factor on ultimate loads', 'factor'],
+  'factors.fitting': ['fitting factor', 'factor'],
+  steps: ['sizing steps'],
+  'steps.overlap': ['sizing step of the overlap', 'step'],
+  'steps.wall': ['sizing step of walls', 'step'],
+  'steps.gap': ['sizing step of gaps', 'step'],
+  printing: ['printing'],
+  'printing.layerThickness': ['printed layer', 'layerThickness'],
+  'printing.base': ['printed base', 'printBase'],
+};
+const ofSettings = (path: Path): Words | undefined =>
+  path[0] === 'settings' ? settings[path.slice(1).join('.')] : undefined;
+
 /** `tubeSerial` as `tube serial`. */
 const plainKey = (key: string): string => key.replace(/([A-Z])/g, ' $1').toLowerCase();
 
@@ -159,7 +176,7 @@ export function changeWords(
 ): string {
   const last = path.at(-1)!;
   const key = typeof last === 'number' ? path.findLast((one) => typeof one === 'string') : last;
-  const [words, quantity] = keys[String(key)] ?? [plainKey(String(key))];
+  const [words, quantity] = ofSettings(path) ?? keys[String(key)] ?? [plainKey(String(key))];
   const owners = ownersOf(document, path);
   const of = owners.length > 0 ? `, ${owners.map(short).join(', ')}` : '';
   if (isPlain(before) && isPlain(after) && typeof last !== 'number') {

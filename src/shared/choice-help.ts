@@ -173,6 +173,11 @@ export const choiceHelp = {
     'The record of the test machine.',
     'Yes or nothing.',
   ),
+  unit: help(
+    'The unit in which this page shows numbers of this kind; nothing of the project changes by it.',
+    'What your drawings and instruments have.',
+    'Units: SI or US sets all of them at once.',
+  ),
   standard: help(
     'The standard whose sizes this piece has; a piece with changed sizes claims none.',
     'The standard itself.',

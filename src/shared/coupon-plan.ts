@@ -2,6 +2,7 @@
 import { ratioText } from './life-words.ts';
 import type { Joint, Moisture, Project } from './project.ts';
 import type { CouponSet, Coupons, LifeSet, Specimen } from './project-coupons.ts';
+import { inSi } from './shown-units.ts';
 import { sleeveSpecimen, standardSpecimen, standardSpecimens } from './standard-specimens.ts';
 import { toDisplay } from './units.ts';
 import { environment } from './words.ts';
@@ -93,7 +94,7 @@ export function couponSetName(
   ratio?: number,
 ): string {
   const cyclic = ratio === undefined ? '' : `, R ${ratioText(ratio)}`;
-  const tail = `, ${environment(temperature, moisture)}, gap ${gap}${cyclic}`;
+  const tail = `, ${inSi(() => environment(temperature, moisture))}, gap ${gap}${cyclic}`;
   return `${specimen.name.slice(0, LETTERS - tail.length)}${tail}`;
 }
 
@@ -105,7 +106,7 @@ export function makeCouponSet(
 ): CouponSet {
   const { adhesive, temperature, moisture, gap, planned } = set;
   const sign = temperature < 0 ? 'm' : '';
-  const wish = `${specimen.id} ${sign}${Math.abs(temperature)}${moisture} ${toDisplay('gap', gap)}`;
+  const wish = `${specimen.id} ${sign}${Math.abs(temperature)}${moisture} ${inSi(() => toDisplay('gap', gap))}`;
   return {
     id: freeId(
       wish,

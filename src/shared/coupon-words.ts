@@ -1,4 +1,5 @@
 /** What is said of coupons and their statistics, the same wherever it is said. */
+import { figureOf, figureText } from './measures.ts';
 import type {
   BasisKind,
   BasisLine,
@@ -10,7 +11,7 @@ import type {
   ProbabilityPlot,
   StatisticsDecision,
 } from './reports-coupons.ts';
-import { count, figure } from './words.ts';
+import { count } from './words.ts';
 
 export const methodWords: Readonly<Record<BasisMethod, string>> = {
   weibull: 'Weibull',
@@ -121,7 +122,7 @@ export function samplingWords(one: CouponStatistics['sampling'][number]): string
 export function basisSentence({ all, chosen }: CouponStatistics): string {
   const value = (kind: BasisKind): string | null => {
     const line = chosen[kind];
-    return line?.value == null ? null : `${kind} value ${figure(line.value)} MPa`;
+    return line?.value == null ? null : `${kind} value ${figureText('stress', line.value)}`;
   };
   const found = [value('B'), value('A')].filter((one) => one !== null);
   if (found.length === 0) {
@@ -142,11 +143,11 @@ const chanceText = (chance: number): string => `${(100 * chance).toFixed(1)} %`;
 export function plotSentence({ family, points, line }: ProbabilityPlot): string {
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return 'No result counts.';
-  const ends = `from ${figure(first.value)} MPa at ${chanceText(first.chance)} to ${figure(last.value)} MPa at ${chanceText(last.chance)}`;
+  const ends = `from ${figureText('stress', first.value)} at ${chanceText(first.chance)} to ${figureText('stress', last.value)} at ${chanceText(last.chance)}`;
   const fitted =
     line === null
       ? 'There is no fitted line: the results are too few or all the same.'
-      : `The fitted line goes from ${figure(onAxis(family, line[0]!.x))} to ${figure(onAxis(family, line.at(-1)!.x))} MPa between the same chances.`;
+      : `The fitted line goes from ${figureOf('stress', onAxis(family, line[0]!.x))} to ${figureText('stress', onAxis(family, line.at(-1)!.x))} between the same chances.`;
   return `Probability plot on ${axisWords[family]} axes: ${amount(points.length, 'results')} ${ends}. ${fitted}`;
 }
 

@@ -2,7 +2,7 @@
  * Looks at every sign of an expression before it is parsed: numbers, names of units, + − * / ^ and
  * brackets are let through, in an order that has one reading; all else is refused in words.
  */
-import { namedUnits, unitList } from './expression-units.ts';
+import { namedUnits, unitList } from './named-units.ts';
 import { readNumber } from './number-entry.ts';
 import { Refused } from './refused.ts';
 

@@ -1,137 +1,9 @@
-/** The units that an expression may name, each an exact multiple of the units that are stored. */
-import { parseDecimal } from './number-entry.ts';
-import { type QuantityName, quantities, type Unit } from './quantities.ts';
-import { divided, ofDecimal, power, type Rational, rational, times } from './rational.ts';
-import { displayUnit } from './units.ts';
-
-/** Powers of N, mm, K, kg, s and degrees of angle. Force stands for itself: nothing here accelerates. */
-export type Dimension = readonly [
-  force: number,
-  length: number,
-  temperature: number,
-  mass: number,
-  time: number,
-  angle: number,
-];
-
-const pure: Dimension = [0, 0, 0, 0, 0, 0];
-const force: Dimension = [1, 0, 0, 0, 0, 0];
-const length: Dimension = [0, 1, 0, 0, 0, 0];
-const temperature: Dimension = [0, 0, 1, 0, 0, 0];
-const mass: Dimension = [0, 0, 0, 1, 0, 0];
-const time: Dimension = [0, 0, 0, 0, 1, 0];
-const angle: Dimension = [0, 0, 0, 0, 0, 1];
-
-export const product = (a: Dimension, b: Dimension, sign = 1): Dimension =>
-  a.map((exponent, i) => exponent + sign * b[i]!) as unknown as Dimension;
-export const raised = (a: Dimension, exponent: number): Dimension =>
-  // Zero times a negative exponent would be another zero.
-  a.map((one) => (one === 0 ? 0 : one * exponent)) as unknown as Dimension;
-export const isSame = (a: Dimension, b: Dimension): boolean => a.every((one, i) => one === b[i]);
-
-export const noDimension = pure;
-export const temperatureDimension = temperature;
-const stress = product(force, length, -2);
-const moment = product(force, length);
-const perKelvin = raised(temperature, -1);
-const density = product(mass, length, -3);
-
-const words: readonly (readonly [Dimension, string])[] = [
-  [pure, 'a number without a unit'],
-  [length, 'a length'],
-  [product(length, length), 'an area'],
-  [product(length, length, 2), 'a volume'],
-  [force, 'a force'],
-  [moment, 'a moment'],
-  [stress, 'a stress'],
-  [product(force, length, -1), 'a force per length'],
-  [temperature, 'a temperature'],
-  [perKelvin, 'an expansion per kelvin'],
-  [mass, 'a mass'],
-  [density, 'a density'],
-  [time, 'a time'],
-  [angle, 'an angle'],
-];
-
-/** `a length`, as it stands in a sentence. */
-export const dimensionWords = (dimension: Dimension): string =>
-  words.find(([one]) => isSame(one, dimension))?.[1] ?? 'of no kind that a field takes';
-
-export interface NamedUnit {
-  readonly factor: Rational;
-  readonly dimension: Dimension;
-  /** As it is written in an answer, where that is not its name. */
-  readonly shown?: string;
-  /** What is added after the factor: a reading on a scale whose zero is not that of kelvin. */
-  readonly zero?: Rational;
-}
-
-const exact = (text: string): Rational => ofDecimal(parseDecimal(text)!);
-const unit = (factor: string | Rational, dimension: Dimension, shown?: string): NamedUnit => ({
-  factor: typeof factor === 'string' ? exact(factor) : factor,
-  dimension,
-  ...(shown === undefined ? {} : { shown }),
-});
-
-const inch = exact('25.4');
-const poundForce = exact('4.4482216152605');
-const psi = divided(poundForce, power(inch, 2));
-const fahrenheit = rational(5n, 9n);
-const iceInKelvin = exact('273.15');
-
-/** By a map: no name of JavaScript's own objects is found in it. */
-export const namedUnits: ReadonlyMap<string, NamedUnit> = new Map(
-  Object.entries({
-    mm: unit('1', length),
-    cm: unit('10', length),
-    m: unit('1e3', length),
-    um: unit('1e-3', length, 'µm'),
-    in: unit(inch, length),
-    ft: unit('304.8', length),
-    N: unit('1', force),
-    kN: unit('1e3', force),
-    lbf: unit(poundForce, force),
-    Pa: unit('1e-6', stress),
-    MPa: unit('1', stress),
-    GPa: unit('1e3', stress),
-    psi: unit(psi, stress),
-    ksi: unit(times(psi, exact('1e3')), stress),
-    K: unit('1', temperature),
-    degC: { ...unit('1', temperature, '°C'), zero: iceInKelvin },
-    degF: {
-      ...unit(fahrenheit, temperature, '°F'),
-      zero: times(exact('459.67'), fahrenheit),
-    },
-    kg: unit('1', mass),
-    g: unit('1e-3', mass),
-    lb: unit('0.45359237', mass),
-    s: unit('1', time),
-    min: unit('60', time),
-    h: unit('3600', time),
-    deg: unit('1', angle, '°'),
-    percent: unit('1e-2', pure, '%'),
-  }),
-);
-
-/** For whoever named another. */
-export const unitList =
-  'mm, cm, m, um, in, ft, N, kN, lbf, Pa, MPa, GPa, psi, ksi, K, degC, degF, kg, g, lb, s, min, h, deg, %';
-
-const stored: Readonly<Record<Unit, readonly [Rational, Dimension]>> = {
-  mm: [exact('1'), length],
-  MPa: [exact('1'), stress],
-  N: [exact('1'), force],
-  'N/mm': [exact('1'), product(force, length, -1)],
-  N·mm: [exact('1'), moment],
-  '°C': [exact('1'), temperature],
-  '1/K': [exact('1'), perKelvin],
-  'kg/m³': [exact('1e-9'), density],
-  '1': [exact('1'), pure],
-  cycles: [exact('1'), pure],
-  '°': [exact('1'), angle],
-  min: [exact('60'), time],
-  h: [exact('3600'), time],
-};
+/** What a number field takes, for whoever reads an expression typed into it. */
+import type { DisplayUnit } from './display-units.ts';
+import { type Dimension, exact, storedUnits } from './named-units.ts';
+import { type QuantityName, quantities } from './quantities.ts';
+import { type Rational, times } from './rational.ts';
+import { displayUnit, isDifference } from './units.ts';
 
 /** What a field takes, and how large one of its units is. */
 export interface Target {
@@ -140,6 +12,8 @@ export interface Target {
   readonly stored: Rational;
   /** Of what the field shows, and a bare number means. */
   readonly shown: Rational;
+  /** What is stored where the field shows zero, in what is stored: of a scale of temperature alone. */
+  readonly zero?: Rational;
   readonly symbol: string;
   /** A temperature on the scale of °C; otherwise a difference of temperatures, or neither. */
   readonly onScale: boolean;
@@ -147,21 +21,20 @@ export interface Target {
 
 /** Stored as so many per cent. */
 const inPercent: ReadonlySet<QuantityName> = new Set(['percent']);
-/** Stored in °C, but as far as one temperature is from another. */
-const differences: ReadonlySet<QuantityName> = new Set(['toleranceTemperature']);
 
-export function targetOf(name: QuantityName): Target {
+export function targetOf(
+  name: QuantityName,
+  { symbol, size: shown, zero }: DisplayUnit = displayUnit(name),
+): Target {
   const { unit } = quantities[name];
-  const { symbol, shift } = displayUnit(name);
-  const [whole, dimension] = stored[unit];
+  const [whole, dimension] = storedUnits[unit];
   const size = inPercent.has(name) ? times(whole, exact('0.01')) : whole;
   return {
     dimension,
     stored: size,
-    shown: times(size, exact(`1e${shift}`)),
+    shown: times(size, shown),
+    ...(zero === undefined ? {} : { zero }),
     symbol,
-    onScale: unit === '°C' && !differences.has(name),
+    onScale: unit === '°C' && !isDifference(name),
   };
 }
-
-export { iceInKelvin };

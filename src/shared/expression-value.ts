@@ -7,6 +7,7 @@ import {
   SymbolNode,
   type TreeNode,
 } from './expression-tree.ts';
+import type { Target } from './expression-units.ts';
 import {
   type Dimension,
   dimensionWords,
@@ -15,9 +16,8 @@ import {
   noDimension,
   product,
   raised,
-  type Target,
   temperatureDimension,
-} from './expression-units.ts';
+} from './named-units.ts';
 import { parseDecimal } from './number-entry.ts';
 import {
   add,

@@ -1,4 +1,5 @@
 /** What is said of the ledger of allowables, the same on the page, in the terminal and in a spreadsheet. */
+import { plainOf, plainText, symbolOf } from './measures.ts';
 import type { Source } from './project-fields.ts';
 import type {
   AdhesiveLedger,
@@ -86,16 +87,22 @@ export function ledgerLines(list: readonly LedgerGap[]): readonly LedgerLine[] {
  */
 export function gapsText(gaps: readonly number[], isWhole: boolean): string {
   const [first, last] = [gaps[0], gaps.at(-1)];
-  if (first === undefined) return 'any';
-  if (isWhole && gaps.length > 1) return `${first} to ${last}`;
-  return gaps.length > 4 ? `${first} … ${last}, ${gaps.length} gaps` : gaps.join(', ');
+  if (first === undefined || last === undefined) return 'any';
+  const text = (gap: number): string => plainOf('small', gap);
+  if (isWhole && gaps.length > 1) return `${text(first)} to ${text(last)}`;
+  return gaps.length > 4
+    ? `${text(first)} … ${text(last)}, ${gaps.length} gaps`
+    : gaps.map(text).join(', ');
 }
 
 /** How the adhesive's rows give the properties; empty where one of them stands for itself. */
 export function rowsText({ rows, rowsAt }: LedgerEnvironment): string {
-  const temperatures = rowsAt.map(minus).join(' and ');
-  if (rows === 'between') return `properties between the rows at ${temperatures} °C`;
-  return rows === 'beyond' ? `beyond the rows: properties of that at ${temperatures} °C` : '';
+  const temperatures = rowsAt.map((at) => plainOf('temperature', at)).join(' and ');
+  const degrees = symbolOf('temperature');
+  if (rows === 'between') return `properties between the rows at ${temperatures} ${degrees}`;
+  return rows === 'beyond'
+    ? `beyond the rows: properties of that at ${temperatures} ${degrees}`
+    : '';
 }
 
 const day = (taken: string): string => taken.slice(0, 10);
@@ -104,7 +111,7 @@ const day = (taken: string): string => taken.slice(0, 10);
 export function allowableText({ taken, tested }: LedgerAllowable): string {
   const { coupons, batches, gap } = taken;
   return [
-    `${some(coupons, 'coupon')} in ${batches} batch${batches === 1 ? '' : 'es'} at gap ${gap} mm`,
+    `${some(coupons, 'coupon')} in ${batches} batch${batches === 1 ? '' : 'es'} at gap ${plainText('small', gap)}`,
     ...(tested === null ? [] : [`tested ${tested}`]),
     `taken ${day(taken.taken)}`,
   ].join(', ');
@@ -122,7 +129,7 @@ export const setText = ({ set }: LedgerAllowable): string =>
 export function offerText({ results, counted, gap, barred }: LedgerOffer): string {
   const apart = counted === results ? '' : `, ${counted} of them count`;
   const rest = barred === '' ? 'no allowable is taken.' : `no allowable. ${barred}`;
-  return `${some(results, 'result')} at gap ${gap} mm${apart}: ${rest}`;
+  return `${some(results, 'result')} at gap ${plainText('small', gap)}${apart}: ${rest}`;
 }
 
 /** The cases that bring a joint there. */
@@ -160,7 +167,7 @@ export function ledgerOthers({
           what: 'strength against gap',
           value: knockdowns.gap
             .toSorted((a, b) => a.gap - b.gap)
-            .map(({ gap, factor }) => `${gap} mm ${factor}`)
+            .map(({ gap, factor }) => `${plainText('small', gap)} ${factor}`)
             .join(', '),
           source: knockdowns.source,
         }
@@ -168,7 +175,7 @@ export function ledgerOthers({
     fracture
       ? {
           what: 'fracture energies',
-          value: `opening ${fracture.modeI} N/mm, sliding ${fracture.modeII} N/mm, exponent ${fracture.exponent}`,
+          value: `opening ${plainText('fractureEnergy', fracture.modeI)}, sliding ${plainText('fractureEnergy', fracture.modeII)}, exponent ${fracture.exponent}`,
           source: fracture.source,
         }
       : { what: 'fracture energies', value: 'a crack is not checked', source: null },

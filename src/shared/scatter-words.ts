@@ -1,4 +1,5 @@
 /** What the screens and the terminal say about scatter, in one place, so that both say it alike. */
+import { plainText } from './measures.ts';
 import type {
   InputTolerance,
   LowestMargin,
@@ -96,11 +97,15 @@ export const originWords: Readonly<Record<InputTolerance['origin'], string>> = {
 
 const plain = (value: number): string => String(Number(value.toPrecision(6)));
 
+/** Sizes vary by little, whatever they are. */
+export const spreadMeasures = { mm: 'small', '°C': 'difference' } as const;
+
 /** A change of an input in its unit: `+0.5 mm`, `−12 %`. */
 export function changeText(value: number, unit: InputTolerance['unit']): string {
   const sign = value < 0 ? '−' : value > 0 ? '+' : '';
   const size = Math.abs(value);
-  return unit === '1' ? `${sign}${plain(100 * size)} %` : `${sign}${plain(size)} ${unit}`;
+  if (unit === '1') return `${sign}${plain(100 * size)} %`;
+  return `${sign}${plainText(spreadMeasures[unit], Number(plain(size)))}`;
 }
 
 /** `± 0.5 mm, uniform`, `standard deviation 5 %`; an offset that runs from 0 says so. */

@@ -1,5 +1,6 @@
 /** What is said of a sizing, on the page and on the terminal alike. */
 
+import { plainText } from './measures.ts';
 import type { JointType } from './project.ts';
 import type { Margin } from './reports.ts';
 import type {
@@ -8,7 +9,7 @@ import type {
   SizingSuggestion,
   SuggestionKind,
 } from './reports-sizing.ts';
-import { toDisplay } from './units.ts';
+import { withUnit } from './units.ts';
 import type { Vary } from './vary-joint.ts';
 import { caseText, gapWords, modeAndPlace, signed } from './words.ts';
 
@@ -79,9 +80,11 @@ export function inWordsOf(type: JointType, text: string): string {
     .replaceAll('Tube wall', 'Strip');
 }
 
+export const varyQuantity = (vary: Vary): 'overlap' | 'gap' | 'wall' =>
+  vary === 'overlap' || vary === 'gap' ? vary : 'wall';
+
 /** A size with the decimals that its step has, at least those of its field. */
-export const sizeText = (vary: Vary, value: number): string =>
-  `${toDisplay(vary === 'overlap' ? 'overlap' : vary === 'gap' ? 'gap' : 'wall', value)} mm`;
+export const sizeText = (vary: Vary, value: number): string => withUnit(varyQuantity(vary), value);
 
 /** The case, with its condition, and the gap that a margin is reached in. */
 export const stateText = ({ caseName, conditionName, gapState }: Margin): string =>
@@ -171,7 +174,10 @@ export const changeText = (report: SizingReport, suggestion: SizingSuggestion): 
 
 /** What exactly was varied, as a sentence. */
 export const varyNote = ({ vary, step, type }: SizingReport): string =>
-  inWordsOf(type, `${varyWords[vary].title} in steps of ${step} mm. ${noteOf(vary, type)}`);
+  inWordsOf(
+    type,
+    `${varyWords[vary].title} in steps of ${plainText(vary === 'gap' ? 'small' : 'length', step)}. ${noteOf(vary, type)}`,
+  );
 
 const noteOf = (vary: Vary, type: JointType): string =>
   vary === 'tube-wall' && type.startsWith('flat') ? 'All else as it is.' : varyWords[vary].note;

@@ -2,10 +2,12 @@
  * From lives of coupons to the S-N line of their adhesive: what would be written, why nothing can be, whether
  * what stands is of these coupons as they are, and how far it reaches beyond them.
  */
+
 import { cyclesText, lineText, livesCounted, ratioText, reachOf, shareText } from './life-words.ts';
 import type { Adhesive, Project } from './project.ts';
 import { quantities } from './quantities.ts';
 import type { LifeFit, LifeSetReport, PowerLine } from './reports-coupons.ts';
+import { inSi } from './shown-units.ts';
 import { environment } from './words.ts';
 
 export type SnLine = NonNullable<Adhesive['fatigue']>;
@@ -44,7 +46,7 @@ export function snLineOf(
   const [low, high] = fit.shares;
   const piece = specimen.standard === '' ? specimen.name : `${specimen.name}, ${specimen.standard}`;
   const tested = days.tested === undefined ? '' : `tested ${days.tested}, `;
-  const figures = `${environment(temperature, moisture)}, gap ${gap} mm, load ratio ${ratioText(ratio)}; below the 90 % bound with 95 % confidence, shares ${shareText(low)} to ${shareText(high)}, up to ${cyclesText(fit.longest)} cycles; ${tested}taken ${days.taken}.`;
+  const figures = `${inSi(() => environment(temperature, moisture))}, gap ${gap} mm, load ratio ${ratioText(ratio)}; below the 90 % bound with 95 % confidence, shares ${shareText(low)} to ${shareText(high)}, up to ${cyclesText(fit.longest)} cycles; ${tested}taken ${days.taken}.`;
   const text = `${beginning(setId)} ${livesCounted(lines)}, ${figures}`;
   const withPiece = `${text} Specimen: ${piece}.`;
   const { coefficient, exponent } = fit.bound;

@@ -1,7 +1,8 @@
 /** Springs as tables: words, units and the sign convention, and the same as CSV for a frame model. */
 import { writeCsv } from './csv.ts';
+import { figureText, plainText } from './measures.ts';
 import type { Spring, SpringKind, SpringState, SpringsReport } from './reports-springs.ts';
-import { environment, figure } from './words.ts';
+import { environment } from './words.ts';
 
 export const springWords: Readonly<Record<SpringKind, string>> = {
   axial: 'axial',
@@ -27,7 +28,7 @@ export function conventionWords({
     ? 'Bending is in the plane of the strip.'
     : 'Bending is the same about every diameter.';
   return [
-    `x runs along the ${part}, out of the ${flat ? 'lap' : 'sleeve'}: 0 at the root, where the metal is solid, ${Number(overlap.toPrecision(6))} mm at the mouth. A positive load on the ${part} at the mouth, seen along x, moves it in its own direction against the metal at the root: force along x (tension), moment and rotation by the right hand.`,
+    `x runs along the ${part}, out of the ${flat ? 'lap' : 'sleeve'}: 0 at the root, where the metal is solid, ${lengthOf(overlap)} at the mouth. A positive load on the ${part} at the mouth, seen along x, moves it in its own direction against the metal at the root: force along x (tension), moment and rotation by the right hand.`,
     `Between the ${part}’s end at the mouth and the metal, carried rigidly from the root to the mouth: the stiffness. Where the frame runs the ${part} on to the root instead, the spring there is the one at the root; where none is given, the joint is stiffer than the bare ${part} of that length. Or run the ${part} past the mouth by the length given and hold it rigidly there.`,
     `${bending} The three do not act on one another. Across, the bond is taken as rigid and the walls shear side by side; the sideways step that bending makes over the overlap, about half of it times the rotation, is left out.`,
     'Elastic, small movements, nominal gap. A bond that has yielded is softer.',
@@ -84,6 +85,9 @@ const springCells = ({ kind, stiffness, tube, atRoot, tubeLength }: Spring): str
   ascii(springUnits[kind].tube),
 ];
 
+/** With the figures that a drawing has. */
+const lengthOf = (value: number): string => plainText('length', Number(value.toPrecision(6)));
+
 /** Empty where every property is the user's own. */
 export const typicalWords = ({ typical }: Pick<SpringsReport, 'typical'>): string =>
   typical ? 'Typical properties stand behind these figures: replace them by your own.' : '';
@@ -93,10 +97,10 @@ export const stateWords = ({ temperature, moisture }: SpringState): string =>
 
 /** What the joint weighs and takes to print, in a sentence or two. */
 export function makingWords({ mass, print }: Pick<SpringsReport, 'mass' | 'print'>): string {
-  const volume = `${figure(mass.adhesiveVolume / 1000)} ml of adhesive`;
+  const volume = `${figureText('volume', mass.adhesiveVolume)} of adhesive`;
   const weight =
     mass.added === null
       ? `What it adds in mass is not known: ${mass.without.map((name) => `“${name}”`).join(', ')} ${mass.without.length === 1 ? 'has' : 'have'} no density.`
-      : `It adds ${figure(mass.added)} g over the overlap, walls and adhesive.`;
-  return `${weight} It takes ${volume} and ${print.layers} printed layers of ${print.layerThickness} mm (${Number(print.height.toPrecision(6))} mm).`;
+      : `It adds ${figureText('mass', mass.added)} over the overlap, walls and adhesive.`;
+  return `${weight} It takes ${volume} and ${print.layers} printed layers of ${plainText('small', print.layerThickness)} (${lengthOf(print.height)}).`;
 }

@@ -1,42 +1,32 @@
 /**
- * Units as people read them. The document keeps N, mm, MPa, °C; only the edge of the screen converts,
- * by moving the decimal point of the written number, so that no figure changes by being looked at.
+ * Units as people read them. The document keeps N, mm, MPa, °C; only the edge of the screen converts. Where
+ * a unit is so many times ten of what is stored, the decimal point moves and every digit is shown; else the
+ * exact figure is rounded for the eye, and a field that is written in shows as many digits as bring the very
+ * same value back. No figure changes by being looked at.
  */
+import { decimalText, rounded } from './decimal-text.ts';
+import {
+  type DisplayUnit,
+  isDifference,
+  kindOfQuantity,
+  presets,
+  unitOfQuantity,
+} from './display-units.ts';
 import { decimalToNumber, type Entry, parseDecimal, readNumber } from './number-entry.ts';
-import { type QuantityName, quantities, type Unit } from './quantities.ts';
+import { type QuantityName, quantities } from './quantities.ts';
+import { add, divided, negated, ofDecimal, type Rational, times, toNumber } from './rational.ts';
+import { shownUnits } from './shown-units.ts';
 
-export interface DisplayUnit {
-  /** Empty for a pure number. */
-  readonly symbol: string;
-  /** Places by which the decimal point moves left on the way out: 3 shows N as kN. */
-  readonly shift: number;
-}
+export { isDifference };
 
-const byUnit: Readonly<Record<Unit, DisplayUnit>> = {
-  mm: { symbol: 'mm', shift: 0 },
-  MPa: { symbol: 'MPa', shift: 0 },
-  N: { symbol: 'kN', shift: 3 },
-  'N/mm': { symbol: 'N/mm', shift: 0 },
-  N·mm: { symbol: 'N·m', shift: 3 },
-  '°C': { symbol: '°C', shift: 0 },
-  '1/K': { symbol: 'µm/m/K', shift: -6 },
-  'kg/m³': { symbol: 'kg/m³', shift: 0 },
-  '1': { symbol: '', shift: 0 },
-  cycles: { symbol: 'cycles', shift: 0 },
-  '°': { symbol: '°', shift: 0 },
-  min: { symbol: 'min', shift: 0 },
-  h: { symbol: 'h', shift: 0 },
-};
+/** Significant digits of a figure that has no end, or none that one reads. */
+const FOR_THE_EYE = 5;
+/** What ends so soon is shown whole: it was typed in this unit. */
+const WHOLE = 8;
+/** Fewer tell a double from its neighbours, but near the zero of a scale. */
+const MOST = 40;
 
-const gigapascal: DisplayUnit = { symbol: 'GPa', shift: 3 };
-
-/** Adherend moduli are quoted in GPa; those of adhesives, a hundred times smaller, in MPa. */
-const byName: Readonly<Partial<Record<QuantityName, DisplayUnit>>> = {
-  modulus: gigapascal,
-  shearModulus: gigapascal,
-};
-
-/** Decimals shown at least, so that columns of like figures line up. */
+/** Decimals shown at least in SI, so that columns of like figures line up. */
 const decimals: Readonly<Partial<Record<QuantityName, number>>> = {
   overlap: 1,
   outsideDiameter: 1,
@@ -49,59 +39,122 @@ const decimals: Readonly<Partial<Record<QuantityName, number>>> = {
   shear: 1,
 };
 
-export const displayUnit = (name: QuantityName): DisplayUnit =>
-  byName[name] ?? byUnit[quantities[name].unit];
+export const displayUnit = (name: QuantityName): DisplayUnit => unitOfQuantity(shownUnits(), name);
 
-/** `12.5` moved three places right is `12500`; the digits themselves never change. */
-function written(value: number, shift: number, atLeast: number): string {
-  const decimal = parseDecimal(String(value));
-  if (!decimal) return String(value);
-  const exponent = decimal.digits === '0' ? 0 : decimal.exponent + shift;
-  const digits = decimal.digits;
-  const sign = decimal.negative && digits !== '0' ? '−' : '';
-  // Powers beyond what anyone counts as zeros are written as powers.
-  const magnitude = digits.length + exponent;
-  if (magnitude > 12 || magnitude < -6) {
-    const [first = '0', ...rest] = digits;
-    const tail = rest.join('').replace(/0+$/, '');
-    return `${sign}${first}${tail && `.${tail}`}e${magnitude - 1}`.replace('e-', 'e−');
-  }
-  if (exponent >= 0) {
-    const whole = digits + '0'.repeat(exponent);
-    return sign + whole + (atLeast > 0 ? `.${'0'.repeat(atLeast)}` : '');
-  }
-  const padded = digits.padStart(1 - exponent, '0');
-  const whole = padded.slice(0, padded.length + exponent);
-  const fraction = padded
-    .slice(padded.length + exponent)
-    .replace(/0+$/, '')
-    .padEnd(atLeast, '0');
-  return sign + whole + (fraction && `.${fraction}`);
+/** What SI writes it in, whatever is on the screen. */
+export const siUnit = (name: QuantityName): DisplayUnit => unitOfQuantity(presets.SI, name);
+
+/** `12.7 mm`: as it is written in SI, whatever is on the screen. */
+export function inSiUnits(name: QuantityName, value: number): string {
+  const { symbol, shift: places } = siUnit(name);
+  return `${shift(value, places ?? 0, decimals[name])} ${symbol}`;
 }
 
-/** The stored value in display units, every digit of it: typing it back gives the same value. */
-export const toDisplay = (name: QuantityName, value: number): string =>
-  written(value, -displayUnit(name).shift, decimals[name] ?? 0);
+/** True where a quantity is shown as it is in SI. */
+export function isInSi(name: QuantityName): boolean {
+  const kind = kindOfQuantity(name);
+  return kind === null || shownUnits()[kind] === presets.SI[kind];
+}
+
+/** The value in this unit, exactly; null of what is no number. */
+function exactly(value: number, { size, zero }: DisplayUnit): Rational | null {
+  const decimal = parseDecimal(String(value));
+  if (!decimal) return null;
+  const stored = ofDecimal(decimal);
+  return divided(zero ? add(stored, negated(zero)) : stored, size);
+}
+
+function read(unit: DisplayUnit, text: string): Entry {
+  if (unit.shift !== null) return readNumber(text, unit.shift);
+  const plain = readNumber(text);
+  const typed = text.trim();
+  const decimal = parseDecimal(typed.replaceAll('−', '-'));
+  if (!plain.ok || !decimal) return plain;
+  const shown = decimal.digits === '0' ? { ...decimal, exponent: 0 } : decimal;
+  const size = times(ofDecimal(shown), unit.size);
+  const value = toNumber(unit.zero ? add(size, unit.zero) : size);
+  if (!Number.isFinite(value)) return { ok: false, message: `“${typed}” is too large.` };
+  return value === 0 && size.over !== 0n && !unit.zero
+    ? { ok: false, message: `“${typed}” is too small.` }
+    : { ok: true, value };
+}
+
+/** With so many digits; null where they bring another value back. */
+function whole(value: number, unit: DisplayUnit, exact: Rational, digits: number): string | null {
+  const text = decimalText(rounded(exact, digits));
+  const back = read(unit, text);
+  return back.ok && back.value === value ? text : null;
+}
+
+function shift(value: number, places: number, atLeast = 0): string {
+  const decimal = parseDecimal(String(value));
+  if (!decimal) return String(value);
+  return decimalText({ ...decimal, exponent: decimal.exponent - places }, atLeast);
+}
+
+/** The stored value in display units, rounded for the eye where it would have no end. */
+export function toDisplay(name: QuantityName, value: number): string {
+  const unit = displayUnit(name);
+  if (unit.shift !== null) {
+    return shift(value, unit.shift, isInSi(name) ? decimals[name] : 0);
+  }
+  const exact = exactly(value, unit);
+  if (!exact) return String(value);
+  return whole(value, unit, exact, WHOLE) ?? decimalText(rounded(exact, FOR_THE_EYE));
+}
+
+/** The same with every digit that it takes: typed back it is the very value. */
+export function toDisplayWhole(name: QuantityName, value: number): string {
+  const unit = displayUnit(name);
+  const exact = unit.shift === null ? exactly(value, unit) : null;
+  if (!exact) return toDisplay(name, value);
+  for (let digits = WHOLE; digits < MOST; digits += 1) {
+    const text = whole(value, unit, exact, digits);
+    if (text !== null) return text;
+  }
+  return decimalText(rounded(exact, MOST));
+}
 
 /** Text in display units to the value that is stored. */
-export const fromDisplay = (name: QuantityName, text: string): Entry =>
-  readNumber(text, displayUnit(name).shift);
+export const fromDisplay = (
+  name: QuantityName,
+  text: string,
+  unit: DisplayUnit = displayUnit(name),
+): Entry => read(unit, text);
 
 type Refusal = Extract<Entry, { ok: false }>;
+
+/** An end of a range in display units: rounded inwards, so that it may itself be typed. */
+function endText(name: QuantityName, end: number, towards: 'more' | 'less'): string {
+  const unit = displayUnit(name);
+  const exact = unit.shift === null ? exactly(end, unit) : null;
+  if (!exact) return String(inDisplayUnit(name, end)).replace('-', '−');
+  return decimalText(rounded(exact, FOR_THE_EYE, towards));
+}
+
+/** `1 and 500 mm`: between which a quantity lies. */
+export function rangeText(name: QuantityName): string {
+  const { min, max } = quantities[name];
+  const { symbol } = displayUnit(name);
+  const ends = `${endText(name, min, 'more')} and ${endText(name, max, 'less')}`;
+  return symbol === '' ? ends : `${ends} ${symbol}`;
+}
 
 /** The same entry where its value lies in the range of its quantity. */
 export function withinRange<E extends Entry>(name: QuantityName, entry: E): E | Refusal {
   const { min, max } = quantities[name];
   if (!entry.ok || (entry.value >= min && entry.value <= max)) return entry;
-  const ends = [min, max].map((end) => inDisplayUnit(name, end));
-  return { ok: false, message: `It lies between ${ends[0]} and ${ends[1]}.` };
+  return { ok: false, message: `It lies between ${rangeText(name)}.` };
 }
 
 /** The stored value as a number in display units, for axes and sliders. */
 export const inDisplayUnit = (name: QuantityName, value: number): number => {
+  const unit = displayUnit(name);
   const decimal = parseDecimal(String(value));
   if (!decimal) return value;
-  return decimalToNumber({ ...decimal, exponent: decimal.exponent - displayUnit(name).shift });
+  return unit.shift === null
+    ? toNumber(exactly(value, unit)!)
+    : decimalToNumber({ ...decimal, exponent: decimal.exponent - unit.shift });
 };
 
 /** `16.0 kN`, `410 N·m`, `23 °C`. */

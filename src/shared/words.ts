@@ -1,5 +1,6 @@
 /** Every word that the screens say about a figure, in one place, so that all of them say it alike. */
 import type { Lap } from './convert-lap.ts';
+import { figure, lengthText } from './measures.ts';
 import type { LoadCase, Moisture } from './project.ts';
 import type {
   EdgeMomentReport,
@@ -12,7 +13,7 @@ import type {
   Mode,
   Place,
 } from './reports.ts';
-import { toDisplay } from './units.ts';
+import { withUnit } from './units.ts';
 
 export const lapWords: Readonly<Record<Lap, string>> = {
   socket: 'single, tube in socket',
@@ -70,16 +71,7 @@ export function signed(value: number, decimals = 2): string {
   return size >= 99.995 ? `> ${sign}99` : `${sign}${size.toFixed(decimals)}`;
 }
 
-/** Three significant figures, never in powers: for readouts and labels beside a drawing. */
-export function figure(value: number): string {
-  const size = Math.abs(value);
-  const decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
-  const text = size.toFixed(decimals);
-  return (value < 0 && Number(text) !== 0 ? '−' : '') + text;
-}
-
-export const millimetres = (value: number): string =>
-  `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(1)} mm`;
+export { figure, lengthText } from './measures.ts';
 
 /** −0 and 360 are both 0°. */
 export const clocking = (theta: number): string => {
@@ -88,7 +80,7 @@ export const clocking = (theta: number): string => {
 };
 
 export const environment = (temperature: number, moisture: Moisture): string =>
-  `${toDisplay('temperature', temperature)} °C ${moisture}`;
+  `${withUnit('temperature', temperature)} ${moisture}`;
 
 export const kindOf = (load: LoadCase): string =>
   load.kind === 'cyclic' ? `cyclic, ${power(load.cycles)} cycles` : load.kind;
@@ -104,7 +96,7 @@ function power(value: number): string {
 
 /** Where along the overlap: at an end, or so far from the root. */
 export const placeText = (margin: Pick<Margin, 'place' | 'x'>): string =>
-  margin.place === 'within' ? `at ${millimetres(margin.x)}` : placeWords[margin.place];
+  margin.place === 'within' ? `at ${lengthText(margin.x)}` : placeWords[margin.place];
 
 /** `Gust, at Cold soak`: a case, and the condition it is judged in where that is not its own. */
 export const caseText = (caseName: string, conditionName: string | null): string =>
@@ -146,7 +138,7 @@ const modeWords: Readonly<Record<Mode, (margin: Margin) => string>> = {
 /** A failure mode and where it happens, as a sentence begins: `Peel with shear at the mouth`. */
 export const modeAndPlace = (margin: Margin): string =>
   `${capital(modeWords[margin.mode](margin))} ${
-    margin.place === 'within' ? `${millimetres(margin.x)} from the root` : `at the ${margin.place}`
+    margin.place === 'within' ? `${lengthText(margin.x)} from the root` : `at the ${margin.place}`
   }`;
 
 /** What sets the strength of the joint: `Peel at the mouth governs: +0.12 in Gust, cold soak`. */

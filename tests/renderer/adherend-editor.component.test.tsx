@@ -147,11 +147,12 @@ describe('a wall of given stiffness', () => {
     expect(field('Strip, E2 across').value).toBe('30');
   });
 
-  it('says at its closed line what the core refuses', () => {
+  it('opens where the core refuses something in it, and says it at the field', () => {
     const { issues } = renderInputs(makeProject(), 'tip');
     issues.setRefusal({ code: 'bad-input', field: 'adherends.0.poisson', message: 'too high' });
     const said = group('Tube').getByText('Too high.');
-    expect(said.closest('summary')?.textContent).toContain('Material properties');
+    expect(said.closest('summary')).toBeNull();
+    expect(field('Tube, ν12').getAttribute('aria-describedby')).toContain(said.id);
   });
 });
 

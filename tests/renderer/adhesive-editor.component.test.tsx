@@ -64,6 +64,7 @@ describe('the ledger of knockdowns', () => {
       ageing: 0.9,
       scatter: 0.85,
     });
+    fireEvent.blur(field('Knockdown, scatter'));
     type('Knockdown, scatter', '0,8');
     expect(issues.stale()).toBe(true);
     expect(sent().adhesives[0]?.knockdowns?.scatter).toBe(0.85);

@@ -90,7 +90,7 @@ describe('sets of lives', () => {
     const { life: _life, ...rest } = coupons!;
     await open(makeProject({ coupons: rest }));
     type(screen.getByLabelText('Load ratio, lowest over highest load'), '1');
-    expect(page()).toContain('It lies between -1 and 0.95.');
+    expect(page()).toContain('It lies between −1 and 0.95.');
     expect(
       screen.getByRole<HTMLButtonElement>('button', { name: 'Add set of lives' }).disabled,
     ).toBe(true);

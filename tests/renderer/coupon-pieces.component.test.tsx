@@ -192,12 +192,13 @@ describe('the sizes of a piece', () => {
     fireEvent.click(screen.getByRole('button', { name: 'Make 1 set' }));
     type('Width', '20');
     await waitFor(() => expect(sent('own-flat-single')?.shape).toMatchObject({ width: 20 }));
+    fireEvent.blur(field('Width'));
     type('Width', '20,5');
     expect(field('Width').value).toBe('20,5');
     expect(field('Width').getAttribute('aria-invalid')).toBe('true');
     expect(list().textContent).toContain('“20,5” is ambiguous: write 20.5.');
     type('Overlap', '600');
-    expect(list().textContent).toContain('It lies between 1 and 500.');
+    expect(list().textContent).toContain('It lies between 1 and 500 mm.');
     type('Strip thickness', '3.5');
     await waitFor(() =>
       expect(sent('own-flat-single')?.shape).toMatchObject({

@@ -39,14 +39,9 @@ const described = (field: HTMLInputElement): string =>
 function renderField(
   path: readonly (string | number)[],
   quantity: 'force' | 'overlap',
-  within?: true,
 ): HTMLInputElement {
   render(() => (
-    <NumberField
-      project={project}
-      issues={issues}
-      input={{ path, quantity, name: 'Field', ...(within ? { within } : {}) }}
-    />
+    <NumberField project={project} issues={issues} input={{ path, quantity, name: 'Field' }} />
   ));
   return screen.getByRole('textbox', { name: 'Field' });
 }
@@ -108,19 +103,67 @@ describe('an expression in a field of the document', () => {
     expect(screen.queryByRole('status')).toBeNull();
   });
 
-  it('leaves the range to the core, whose refusal stands behind what was understood', () => {
+  it('has a refusal of the core behind what was understood', () => {
     const field = renderField(overlap, 'overlap');
-    type(field, '100 in');
-    expect(stored(overlap)).toBe(2540);
+    type(field, '10 in');
+    expect(stored(overlap)).toBe(254);
     issues.setRefusal({ code: 'bad-input', field: 'joints.0.overlap', message: 'too long' });
-    expect(described(field)).toBe('= 2540.0 mm. Too long. | mm');
+    expect(described(field)).toBe('= 254.0 mm. Too long. | mm');
     expect(screen.queryByRole('status')).toBeNull();
   });
 
-  it('keeps to the range itself where no answer comes back', () => {
-    type(renderField(overlap, 'overlap', true), '100 in');
+  it('keeps to the range, and says what it was out of it', () => {
+    const field = renderField(overlap, 'overlap');
+    type(field, '100 in');
     expect(stored(overlap)).toBe(30);
-    expect(screen.getByText(/lies between 1 and 500/)).toBeTruthy();
+    expect(described(field)).toBe('= 2540.0 mm. It lies between 1 and 500 mm. | mm');
+  });
+
+  it('leaves nothing of itself behind where it is of another kind, letter by letter', () => {
+    const field = renderField(overlap, 'overlap');
+    const before = JSON.stringify(project.plain());
+    const seen: unknown[] = [];
+    for (const text of ['5', '5 ', '5 M', '5 MP', '5 MPa']) {
+      type(field, text);
+      seen.push(stored(overlap));
+    }
+    // What can be read on the way is drawn at once.
+    expect(seen).toEqual([5, 5, 30, 30, 30]);
+    expect(JSON.stringify(project.plain())).toBe(before);
+    expect(project.unsaved()).toBe(false);
+    expect(project.history.undoes()).toBeNull();
+    fireEvent.blur(field);
+    expect(stored(overlap)).toBe(30);
+    fireEvent.focus(field);
+    type(field, '6');
+    expect(stored(overlap)).toBe(6);
+    fireEvent.blur(field);
+    type(field, '7x');
+    expect(stored(overlap)).toBe(6);
+    expect(project.history.undoes()).toMatch(/30\.0 → 6\.0 mm/);
+  });
+
+  it('leaves what was done before it in peace, and what could be done again', async () => {
+    const field = renderField(overlap, 'overlap');
+    project.edit(overlap, 31);
+    await Promise.resolve();
+    project.edit(['joints', 0, 'tube', 'wall'], 3);
+    project.history.undo();
+    type(field, '4');
+    expect(project.history.redoes()).toBeNull();
+    type(field, '4 psi');
+    expect(stored(overlap)).toBe(31);
+    expect(project.history.redoes()).toMatch(/wall/);
+    expect(project.history.undoes()).toMatch(/30\.0 → 31\.0/);
+  });
+
+  it('keeps what else was changed while it was typed', () => {
+    const field = renderField(overlap, 'overlap');
+    type(field, '5');
+    project.edit(['joints', 0, 'tube', 'wall'], 3);
+    type(field, '5 MPa');
+    expect(stored(overlap)).toBe(30);
+    expect(stored(['joints', 0, 'tube', 'wall'])).toBe(3);
   });
 });
 

@@ -1,7 +1,7 @@
 import { fireEvent, render, screen } from '@solidjs/testing-library';
 import { createSignal } from 'solid-js';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { keyed, OverlapHandle, tenth } from '../../src/renderer/size/section/OverlapHandle.tsx';
+import { byHand, keyed, OverlapHandle } from '../../src/renderer/size/section/OverlapHandle.tsx';
 import { useBrowser } from './support/page.ts';
 
 useBrowser();
@@ -88,9 +88,9 @@ describe('the handle at the mouth', () => {
   });
 
   it('keeps between 1 and 500 mm', () => {
-    expect(tenth(-3)).toBe(1);
-    expect(tenth(501)).toBe(500);
-    expect(tenth(30.0499)).toBe(30);
+    expect(byHand(-3)).toBe(1);
+    expect(byHand(501)).toBe(500);
+    expect(byHand(30.0499)).toBe(30);
     expect(keyed(1.2, 'ArrowLeft', false)).toBe(1);
     expect(keyed(498, 'ArrowUp', true)).toBe(500);
     expect(keyed(30, 'Home', false)).toBe(1);

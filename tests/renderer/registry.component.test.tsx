@@ -14,6 +14,7 @@ import { createProject } from '../../src/renderer/state/project.ts';
 import { createSizing } from '../../src/renderer/state/sizing.ts';
 import { createUndoing } from '../../src/renderer/state/undoing.ts';
 import { createTheme } from '../../src/renderer/theme.ts';
+import { createUnits } from '../../src/renderer/units.ts';
 import type { WorkspaceName } from '../../src/renderer/workspaces.ts';
 import { cautionShort } from '../../src/shared/cautions.ts';
 import { planCoupons } from '../../src/shared/coupon-plan.ts';
@@ -78,6 +79,7 @@ beforeEach(() => {
       guide: vi.fn(),
       fieldHelp: vi.fn(),
       showNotes: vi.fn(),
+      chooseUnits: vi.fn(),
     };
     const deeds = {
       begin: vi.fn(),
@@ -101,6 +103,7 @@ beforeEach(() => {
       jointDeeds,
       project,
       theme: createTheme(),
+      units: createUnits(),
       sizing: createSizing({ bridge, project, index: () => 0, active: off }),
       joints: createJointsView(bridge, project, off),
       coupons: createCoupons({ bridge, project, active: off }),
@@ -116,6 +119,7 @@ beforeEach(() => {
       JSON.stringify([
         project.revision(),
         reach.theme.version(),
+        reach.units.choice(),
         reach.sizing.choice(),
         document.activeElement?.tagName,
         print.mock.calls,

@@ -1,7 +1,8 @@
 /** Expressions with units in a number field: hand values, and what is refused in which words. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type FieldEntry, readBox, readEntry } from '../../src/shared/expression-entry.ts';
+import { readBox } from '../../src/shared/box-entry.ts';
+import { type FieldEntry, readEntry } from '../../src/shared/expression-entry.ts';
 import { type QuantityName, quantities } from '../../src/shared/quantities.ts';
 import { readQuantity } from '../../src/shared/quantity-entry.ts';
 import { fromDisplay, toDisplay } from '../../src/shared/units.ts';
@@ -223,7 +224,7 @@ describe('a box that asks in the stored unit', () => {
     });
     expect(readBox('100 in', 'overlap')).toMatchObject({
       ok: false,
-      message: 'It lies between 1 and 500.',
+      message: 'It lies between 1 and 500 mm.',
     });
     expect(readBox('12', 'overlap')).toEqual({ ok: true, value: 12 });
   });

@@ -83,7 +83,7 @@ describe('a number inside its range', () => {
   it('is told its ends in the unit that is shown', () => {
     const said = (text: string) => withinRange('modulus', fromDisplay('modulus', text));
     expect(said('114')).toEqual({ ok: true, value: 114_000 });
-    expect(said('0.05')).toEqual({ ok: false, message: 'It lies between 0.1 and 1000.' });
+    expect(said('0.05')).toEqual({ ok: false, message: 'It lies between 0.1 and 1000 GPa.' });
     expect(said('1000')).toEqual({ ok: true, value: 1_000_000 });
     expect(said('x')).toMatchObject({ ok: false, message: expect.stringContaining('no') });
   });

@@ -21,7 +21,7 @@ import {
   environment,
   gapWords,
   kindOf,
-  millimetres,
+  lengthText,
 } from '../../shared/words.ts';
 import { drawnRow, isCaseOf } from './drawn-row.ts';
 import { cardsOf } from './explain-cards.ts';
@@ -133,12 +133,12 @@ function showFigure(
     case 'peak-shear': {
       const { j, steps, x } = largest((i) => peakShearWorking(given, state, i));
       const title = `Peak shear${inBond(j)}`;
-      return ok({ title, steps, place: `at ${millimetres(x)}`, x, like: 'adhesive-yield' });
+      return ok({ title, steps, place: `at ${lengthText(x)}`, x, like: 'adhesive-yield' });
     }
     case 'peak-peel': {
       const { j, steps, x } = largest((i) => peakPeelWorking(given, state, i));
       const title = `Peak peel${inBond(j)}`;
-      return ok({ title, steps, place: `at ${millimetres(x)}`, x, like: 'adhesive-peel' });
+      return ok({ title, steps, place: `at ${lengthText(x)}`, x, like: 'adhesive-peel' });
     }
     case 'edge-moment': {
       if (!isFlatSingle(given.state.assembly)) {
@@ -205,7 +205,7 @@ function explainPlateau({ settings }: Project, resolved: ResolvedJoint): Reply<W
     gapWords[mode.gapState],
     overlap === null
       ? 'no plateau within the longest overlap that is looked at'
-      : `plateau at ${millimetres(overlap)}`,
+      : `plateau at ${lengthText(overlap)}`,
   ];
   return ok({
     jointId: resolved.joint.id,

@@ -21,7 +21,7 @@ import { quantities } from '../../shared/quantities.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Equal, VariantReport } from '../../shared/reports-compare.ts';
 import { namedWalls } from '../../shared/vary-joint.ts';
-import { figure, millimetres, signed } from '../../shared/words.ts';
+import { figure, lengthText, signed } from '../../shared/words.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { modeLabel } from './labels.ts';
 import { governingModes } from './margins.ts';
@@ -186,7 +186,7 @@ function atEqualMargin(
     joint: { ...plain, overlap },
     changed: [
       ...changed,
-      `overlap ${millimetres(overlap)} instead of ${millimetres(joint.overlap)}: the shortest, in steps of ${step} mm, whose lowest margin ${signed(result.margin)} reaches ${signed(target)}`,
+      `overlap ${lengthText(overlap)} instead of ${lengthText(joint.overlap)}: the shortest, in steps of ${step} mm, whose lowest margin ${signed(result.margin)} reaches ${signed(target)}`,
       'the walls are kept',
     ],
     equal: { what: 'margin', of: target, variant: result.margin },

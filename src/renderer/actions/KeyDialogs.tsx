@@ -1,17 +1,19 @@
-/** Which of the sheets over the page is open, if any: what finds, the list of keys, the guide. */
+/** Which of the sheets over the page is open, if any: what finds, the list of keys, the guide, the units. */
 import { createSignal, type JSX, Match, Switch } from 'solid-js';
 import { Guide } from '../guide/Guide.tsx';
+import { UnitsSheet } from '../parts/UnitsSheet.tsx';
+import type { Units } from '../units.ts';
 import type { WorkspaceName } from '../workspaces.ts';
 import { CommandBox } from './CommandBox.tsx';
 import type { Registry } from './registry.ts';
 import { ShortcutList } from './ShortcutList.tsx';
 
-type Sheet = 'find' | 'list' | 'guide' | null;
+type Sheet = 'find' | 'list' | 'guide' | 'units' | null;
 
 export interface Sheets {
   readonly open: () => Sheet;
   /** Once more closes it again. */
-  toggle(sheet: 'find' | 'list' | 'guide'): void;
+  toggle(sheet: 'find' | 'list' | 'guide' | 'units'): void;
   close(): void;
 }
 
@@ -32,6 +34,7 @@ export function createSheets(): Sheets {
 export interface KeyDialogsProps {
   readonly sheets: Sheets;
   readonly registry: Registry;
+  readonly units: Units;
   readonly page: WorkspaceName;
 }
 
@@ -51,6 +54,9 @@ export function KeyDialogs(props: KeyDialogsProps): JSX.Element {
       </Match>
       <Match when={props.sheets.open() === 'guide'}>
         <Guide page={props.page} onClose={() => props.sheets.close()} />
+      </Match>
+      <Match when={props.sheets.open() === 'units'}>
+        <UnitsSheet units={props.units} onClose={() => props.sheets.close()} />
       </Match>
     </Switch>
   );

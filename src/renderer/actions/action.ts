@@ -12,6 +12,7 @@ import type { ProjectState } from '../state/project.ts';
 import type { Sizing } from '../state/sizing.ts';
 import type { Undoing } from '../state/undoing.ts';
 import type { Theme } from '../theme.ts';
+import type { Units } from '../units.ts';
 import type { WorkspaceName } from '../workspaces.ts';
 import type { Chord } from './chord.ts';
 import type { SheetOf } from './sheet-actions.ts';
@@ -28,6 +29,7 @@ export const groups = {
   setting: { one: 'Field', all: 'Fields' },
   adhesive: { one: 'Adhesive', all: 'Adhesives' },
   coupons: { one: 'Coupon set', all: 'Coupon sets' },
+  units: { one: 'Units', all: 'Units' },
   look: { one: 'Theme', all: 'Themes' },
 } as const;
 
@@ -54,6 +56,7 @@ export interface Action {
 export interface Reach {
   readonly project: ProjectState;
   readonly theme: Theme;
+  readonly units: Units;
   readonly sizing: Sizing;
   readonly joints: JointsView;
   readonly coupons: CouponsState;
@@ -79,4 +82,6 @@ export interface Reach {
   guide(): void;
   fieldHelp(): void;
   showNotes(): void;
+  /** The sheet of units. */
+  chooseUnits(): void;
 }

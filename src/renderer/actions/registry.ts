@@ -8,6 +8,7 @@ import { jointActions } from './joint-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
 import { sheetActions } from './sheet-actions.ts';
 import { takeActions } from './take-actions.ts';
+import { presetActions, unitActions } from './unit-actions.ts';
 import { changeActions, findActions, themeActions } from './window-actions.ts';
 
 export interface Registry {
@@ -27,6 +28,7 @@ export function createRegistry(reach: Reach): Registry {
     fileActions,
     jointActions,
     viewActions,
+    presetActions,
     themeActions,
   ].flatMap((actionsOf) => actionsOf(reach));
   return {
@@ -37,6 +39,7 @@ export function createRegistry(reach: Reach): Registry {
       ...entityActions(reach),
       ...fieldActions(reach),
       ...takeActions(),
+      ...unitActions(reach),
     ],
   };
 }

@@ -1,5 +1,6 @@
 /** A canvas with a sentence for those who do not see it, painted at most once a frame. */
 import { createEffect, type JSX, onCleanup, onMount } from 'solid-js';
+import { shownUnits } from '../../shared/shown-units.ts';
 import { makeFrame } from '../frame.ts';
 
 export interface Painted<Picture> {
@@ -26,6 +27,8 @@ export function Canvas<Picture>(props: CanvasProps<Picture>): JSX.Element {
       if (latest !== null) painted.show(latest);
     });
     createEffect(() => {
+      // What is painted is written in them.
+      shownUnits();
       latest = props.picture;
       if (latest !== null) frame.ask();
     });

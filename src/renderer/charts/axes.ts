@@ -1,4 +1,6 @@
 /** Axes as a drawing office draws them: hairlines across, figures outside, no box. */
+import type { Measure } from '../../shared/display-units.ts';
+import { fromShown, inShown, symbolOf } from '../../shared/measures.ts';
 import type { Ink } from './ink.ts';
 import { rule, write } from './pen.ts';
 import type { Painter } from './plot.ts';
@@ -7,20 +9,37 @@ import { tickDecimals, ticks } from './ticks.ts';
 const label = (value: number, decimals: number): string =>
   `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(decimals)}`;
 
-/** Hairlines and figures up the left side, from `xFrom` to `xTo` in the data's units. */
+/** Round in the unit on the screen, each with its place in the data's own; a pure number has one unit. */
+function rungsOf(
+  range: { low: number; high: number; about: number },
+  measure: Measure | null,
+): { decimals: number; marks: { at: number; shown: number }[] } {
+  const ends = [range.low, range.high].map((end) => (measure ? inShown(measure, end) : end));
+  const values = ticks(ends[0]!, ends[1]!, range.about);
+  const marks = values.map((shown) => ({
+    shown,
+    at: measure ? fromShown(measure, shown) : shown,
+  }));
+  return { decimals: tickDecimals(values), marks };
+}
+
+/**
+ * Hairlines and figures up the left side, from `xFrom` to `xTo` in the data's units.
+ * @param measure what the figures are; null of a pure number
+ */
 export function drawRungs(
   { context, area, x, y }: Painter,
   ink: Ink,
   range: { low: number; high: number; xFrom: number; xTo: number; about: number; strong: number },
+  measure: Measure | null = null,
 ): void {
-  const values = ticks(range.low, range.high, range.about);
-  const decimals = tickDecimals(values);
-  for (const value of values) {
+  const { decimals, marks } = rungsOf(range, measure);
+  for (const { at: value, shown } of marks) {
     const height = y(value);
     const colour = value === range.strong ? ink.line : ink.rule;
     rule(context, { x: x(range.xFrom), y: height }, { x: x(range.xTo), y: height }, { colour });
     const at = { x: area.left - 10, y: height };
-    write(context, label(value, decimals), at, { colour: ink.soft, align: 'right' });
+    write(context, label(shown, decimals), at, { colour: ink.soft, align: 'right' });
   }
 }
 
@@ -31,19 +50,18 @@ export function drawRungs(
 export function drawFoot(
   { context, area, x }: Painter,
   ink: Ink,
-  range: { low: number; high: number; about: number; unit: string; away?: boolean },
+  range: { low: number; high: number; about: number; measure: Measure; away?: boolean },
 ): void {
-  const values = ticks(range.low, range.high, range.about);
-  const decimals = tickDecimals(values);
+  const { decimals, marks } = rungsOf(range, range.measure);
   const base = area.bottom;
   const colour = ink.line;
   rule(context, { x: x(range.low), y: base }, { x: x(range.high), y: base }, { colour });
-  for (const value of values) {
+  for (const { at: value, shown } of marks) {
     rule(context, { x: x(value), y: base }, { x: x(value), y: base + 4 }, { colour });
     const at = { x: x(value), y: base + 14 };
-    const text = label(range.away ? Math.abs(value) : value, decimals);
+    const text = label(range.away ? Math.abs(shown) : shown, decimals);
     write(context, text, at, { colour: ink.soft, align: 'center' });
   }
   const unit = { x: area.left - 10, y: base + 14 };
-  write(context, range.unit, unit, { colour: ink.soft, align: 'right' });
+  write(context, symbolOf(range.measure), unit, { colour: ink.soft, align: 'right' });
 }

@@ -2,7 +2,7 @@
  * Stresses along the bondline, drawn at the scale of the section above them, so that the ends of the
  * overlap stand under each other. What lies right of the mouth is free: labels go there first.
  */
-import { figure, millimetres } from '../../shared/words.ts';
+import { figureText, lengthText } from '../../shared/measures.ts';
 import { drawFoot, drawRungs } from './axes.ts';
 import type { BondCurve, BondPicture } from './bond-picture.ts';
 import { lineOf, nearest } from './bond-picture.ts';
@@ -92,7 +92,7 @@ export function makeBondChart(canvas: HTMLCanvasElement, make: MakePlot = makePl
       context.fillRect(left, area.top, Math.max(1.5, x(zone.to) - left), area.bottom - area.top);
     }
     const rungs = (area.bottom - area.top) / 42;
-    drawRungs(painter, ink, { ...range, xFrom: 0, xTo: length, about: rungs, strong: 0 });
+    drawRungs(painter, ink, { ...range, xFrom: 0, xTo: length, about: rungs, strong: 0 }, 'stress');
     if (range.low < 0 && range.high > 0) {
       rule(context, { x: x(0), y: y(0) }, { x: x(length), y: y(0) }, { colour: ink.soft });
     }
@@ -107,7 +107,7 @@ export function makeBondChart(canvas: HTMLCanvasElement, make: MakePlot = makePl
     }
     if (!foot) return;
     const about = Math.max(2, (length * view.scale) / 64);
-    drawFoot(painter, ink, { low: 0, high: length, about, unit: 'mm' });
+    drawFoot(painter, ink, { low: 0, high: length, about, measure: 'length' });
   }
 
   function over(painter: Painter): void {
@@ -168,9 +168,9 @@ export function makeBondChart(canvas: HTMLCanvasElement, make: MakePlot = makePl
       const dot = { x: here, y: y(value) };
       const isInside = dot.y >= area.top - 1 && dot.y <= area.bottom + 1;
       if (width > 1 && isInside) ring(context, dot, ink[colour], ink[colour]);
-      return { text: `${name} ${figure(value)} MPa`, colour: ink[colour] };
+      return { text: `${name} ${figureText('stress', value)}`, colour: ink[colour] };
     });
-    const place = { text: `at ${millimetres(picture.x[station] ?? 0)}`, colour: ink.ink };
+    const place = { text: `at ${lengthText(picture.x[station] ?? 0)}`, colour: ink.ink };
     const lines = [place, ...figures];
     const heights = [0.9, 0.7, 0.5, 0.3, 0.1].map(
       (share) => area.top + share * (area.bottom - area.top),

@@ -1,5 +1,5 @@
 /** Curves of several joints over one another on one axis, each with its own stations. */
-import { figure, millimetres } from '../../shared/words.ts';
+import { figureText, lengthText } from '../../shared/measures.ts';
 import { drawFoot, drawRungs } from './axes.ts';
 import { lineOf, nearest } from './bond-picture.ts';
 import type { CompareCurve, ComparePlot } from './compare-data.ts';
@@ -71,7 +71,12 @@ export function makeCompareChart(canvas: HTMLCanvasElement): CompareChart {
     const { ink, range, levels, span, curves, from } = picture;
     const { context, area, x, y } = painter;
     const about = (area.bottom - area.top) / 42;
-    drawRungs(painter, ink, { ...range, xFrom: span.low, xTo: span.high, about, strong: 0 });
+    drawRungs(
+      painter,
+      ink,
+      { ...range, xFrom: span.low, xTo: span.high, about, strong: 0 },
+      'stress',
+    );
     if (range.low < 0 && range.high > 0) {
       rule(context, { x: area.left, y: y(0) }, { x: area.right, y: y(0) }, { colour: ink.soft });
     }
@@ -85,7 +90,7 @@ export function makeCompareChart(canvas: HTMLCanvasElement): CompareChart {
       rule(context, { x: area.left, y: y(value) }, { x: area.right, y: y(value) }, style);
     }
     const ticks = Math.max(2, (area.right - area.left) / 64);
-    drawFoot(painter, ink, { ...span, about: ticks, unit: 'mm', away: from === 'mouth' });
+    drawFoot(painter, ink, { ...span, about: ticks, measure: 'length', away: from === 'mouth' });
   }
 
   function over(painter: Painter): void {
@@ -128,9 +133,9 @@ export function makeCompareChart(canvas: HTMLCanvasElement): CompareChart {
       if (at < low - 1e-9 || at > high + 1e-9) return [];
       const value = curve.values[nearest(curve.x, at)] ?? 0;
       ring(context, { x: here, y: y(value) }, ink[curve.colour], ink[curve.colour]);
-      return [{ text: `${curve.name} ${figure(value)} MPa`, colour: ink[curve.colour] }];
+      return [{ text: `${curve.name} ${figureText('stress', value)}`, colour: ink[curve.colour] }];
     });
-    const place = `${millimetres(Math.abs(at))} from the ${from}`;
+    const place = `${lengthText(Math.abs(at))} from the ${from}`;
     const lines = [{ text: place, colour: ink.ink }, ...figures];
     const spots = (['e', 'w'] as const).flatMap((side) =>
       [0.5, 0.7, 0.3].map((down) => ({

@@ -1,6 +1,8 @@
 /** From the reports of several joints to one plot: what is drawn, and what is said of it. */
+
+import { figureOf, figureText, fixedOf, symbolOf } from '../../shared/measures.ts';
 import type { BondStress, StressReport } from '../../shared/reports.ts';
-import { figure, millimetres } from '../../shared/words.ts';
+import { figure, lengthText } from '../../shared/words.ts';
 import { type BondCurve, isMain, placeAlong, type Range, tableStations } from './bond-picture.ts';
 import { countedPeel, drawnStrengths } from './peel-data.ts';
 import { allowables, shearRange } from './shear-data.ts';
@@ -62,8 +64,9 @@ function peakText({ letter, stress }: Compared, index: number, quantity: Quantit
     const { x, value } = peakOf(other, quantity);
     return x === peak.x && figure(value) === figure(peak.value);
   });
-  if (bonds.length === 1 || !same) return `${nameOf(letter, bond)} ${figure(peak.value)}`;
-  return isMain(index, bonds.length) ? `${letter} both ${figure(peak.value)}` : null;
+  if (bonds.length === 1 || !same)
+    return `${nameOf(letter, bond)} ${figureOf('stress', peak.value)}`;
+  return isMain(index, bonds.length) ? `${letter} both ${figureOf('stress', peak.value)}` : null;
 }
 
 function curvesOf(one: Compared, quantity: Quantity, from: From): CompareCurve[] {
@@ -104,7 +107,7 @@ function levelsOf(
     const owners = all.filter(({ stress }) => has(stress).includes(value));
     const whose =
       owners.length === all.length ? '' : `, ${owners.map(({ letter }) => letter).join(' ')}`;
-    return { value, text: `${word} ${figure(Math.abs(value))}${whose}` };
+    return { value, text: `${word} ${figureOf('stress', Math.abs(value))}${whose}` };
   });
 }
 
@@ -124,7 +127,7 @@ function farNote(all: readonly Compared[], levels: readonly { value: number }[])
     ? null
     : `↑ peel strength ${far
         .sort((a, b) => a - b)
-        .map(figure)
+        .map((one) => figureOf('stress', one))
         .join(', ')}`;
 }
 
@@ -161,12 +164,12 @@ export function compareSentence(
     const length = lengthOf(stress);
     const bonds = stress.bonds.map((bond) => {
       const { x, value } = peakOf(bond, quantity);
-      const where = placeAlong(x, length, `${millimetres(x)} from the root`);
+      const where = placeAlong(x, length, `${lengthText(x)} from the root`);
       return quantity === 'peel' && value <= 0
         ? `${bond.part} is pressed together all along`
-        : `${bond.part} peaks at ${figure(value)} MPa ${where}`;
+        : `${bond.part} peaks at ${figureText('stress', value)} ${where}`;
     });
-    return `${letter}, ${name}: ${bonds.join(' and ')}, over ${millimetres(length)}`;
+    return `${letter}, ${name}: ${bonds.join(' and ')}, over ${lengthText(length)}`;
   });
   const what = quantity === 'shear' ? 'Shear' : 'Peel';
   return `${what} along the bonds over one another, ${caseName}. ${each.join('; ')}.`;
@@ -181,18 +184,18 @@ export function compareTables(
     const length = lengthOf(stress);
     const columns = stress.bonds.flatMap((bond) =>
       (['shear', 'peel'] as const).map((quantity) => ({
-        title: `${[shortPart(bond.part), quantity].filter((word) => word !== '').join(' ')}, MPa`,
+        title: `${[shortPart(bond.part), quantity].filter((word) => word !== '').join(' ')}, ${symbolOf('stress')}`,
         values: valuesOf(bond, quantity),
       })),
     );
     return {
       caption: `${letter}, ${name}`,
-      head: [`from the ${from}, mm`, ...columns.map(({ title }) => title)],
+      head: [`from the ${from}, ${symbolOf('length')}`, ...columns.map(({ title }) => title)],
       rows: tableStations(stress.x).map((i) => {
         const x = stress.x[i] ?? 0;
         return [
-          (from === 'mouth' ? length - x : x).toFixed(2),
-          ...columns.map(({ values }) => figure(values[i] ?? 0)),
+          fixedOf('length', from === 'mouth' ? length - x : x, 2),
+          ...columns.map(({ values }) => figureOf('stress', values[i] ?? 0)),
         ];
       }),
     };

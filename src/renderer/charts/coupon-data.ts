@@ -1,5 +1,16 @@
 /** What the charts of coupons show, and the same as tables. */
 import { apartWords, onAxis } from '../../shared/coupon-words.ts';
+import type { Measure } from '../../shared/display-units.ts';
+import {
+  figureOf,
+  figureText,
+  fixedOf,
+  fromShown,
+  inShown,
+  plainOf,
+  plainText,
+  symbolOf,
+} from '../../shared/measures.ts';
 import type {
   Correlation,
   CouponLine,
@@ -32,12 +43,13 @@ const rungs = (family: Family): readonly AxisTick[] =>
 
 /** Round values along an axis that may be logarithmic. */
 function valueTicks(family: Family, low: number, high: number): readonly AxisTick[] {
-  const values = ticks(onAxis(family, low), onAxis(family, high), 6);
+  const [from, to] = [low, high].map((end) => inShown('stress', onAxis(family, end)));
+  const values = ticks(from!, to!, 6);
   const decimals = tickDecimals(values);
   return values
     .filter((value) => family === 'normal' || value > 0)
     .map((value) => ({
-      at: family === 'normal' ? value : Math.log(value),
+      at: family === 'normal' ? fromShown('stress', value) : Math.log(fromShown('stress', value)),
       text: value.toFixed(decimals).replace('-', '−'),
     }));
 }
@@ -66,13 +78,13 @@ export function probabilityPlot({ family, points, line }: ProbabilityPlot): DotP
   const within = ({ at }: AxisTick): boolean => at >= up.low && at <= up.high;
   const [from, to] = [ends[0], ends.at(-1)];
   return {
-    x: { ...across, ticks: valueTicks(family, across.low, across.high), unit: 'MPa' },
+    x: { ...across, ticks: valueTicks(family, across.low, across.high), unit: symbolOf('stress') },
     y: { ...up, ticks: rungs(family).filter(within), unit: '%' },
     dots: points.map(({ x, y, value, chance }) => ({
       x,
       y,
       apart: false,
-      text: [`${(100 * chance).toFixed(1)} %`, `${figure(value)} MPa`],
+      text: [`${(100 * chance).toFixed(1)} %`, figureText('stress', value)],
     })),
     lines: from && to ? [{ from, to, look: 'fitted' }] : [],
     band: null,
@@ -81,9 +93,9 @@ export function probabilityPlot({ family, points, line }: ProbabilityPlot): DotP
 
 export const probabilityTable = ({ points, family }: ProbabilityPlot) => ({
   caption: `Results in rising order with their median ranks, ${family} axes`,
-  head: ['load over area, MPa', 'chance, %', 'along', 'up'],
+  head: [`load over area, ${symbolOf('stress')}`, 'chance, %', 'along', 'up'],
   rows: points.map(({ value, chance, x, y }) => [
-    figure(value),
+    figureOf('stress', value),
     (100 * chance).toFixed(1),
     x.toFixed(3).replace('-', '−'),
     y.toFixed(3).replace('-', '−'),
@@ -93,11 +105,11 @@ export const probabilityTable = ({ points, family }: ProbabilityPlot) => ({
 export type Against = 'gap' | 'overlap' | 'temperature';
 
 export const againstWords: Readonly<
-  Record<Against, { readonly text: string; readonly unit: string }>
+  Record<Against, { readonly text: string; readonly measure: Measure }>
 > = {
-  gap: { text: 'gap', unit: 'mm' },
-  overlap: { text: 'overlap', unit: 'mm' },
-  temperature: { text: 'temperature', unit: '°C' },
+  gap: { text: 'gap', measure: 'small' },
+  overlap: { text: 'overlap', measure: 'length' },
+  temperature: { text: 'temperature', measure: 'temperature' },
 };
 
 /** One coupon of one set. */
@@ -120,7 +132,7 @@ export function agreementPlot(
   against: Against,
   found: Correlation | null,
 ): DotPlot | null {
-  const { unit } = againstWords[against];
+  const { measure } = againstWords[against];
   const dots: Dot[] = lines.flatMap((line) =>
     line.ratio === null
       ? []
@@ -130,7 +142,7 @@ export function agreementPlot(
             y: line.ratio,
             apart: line.apart !== null,
             text: [
-              `${nameOf(line)}, ${Number(line[against].toFixed(3))} ${unit}`,
+              `${nameOf(line)}, ${plainText(measure, Number(line[against].toFixed(3)))}`,
               `${line.ratio.toFixed(2)} of the prediction`,
               ...(line.apart === null ? [] : [apartWords[line.apart]]),
             ],
@@ -155,8 +167,8 @@ export function agreementPlot(
     text,
   });
   return {
-    x: axis(across, 6, unit),
-    y: axis(up, 5, ''),
+    x: axis(across, 6, measure),
+    y: axis(up, 5, null),
     dots,
     lines: [
       level(1, 'level', 'as predicted'),
@@ -169,13 +181,17 @@ export function agreementPlot(
   };
 }
 
-function axis(range: { low: number; high: number }, about: number, unit: string): Axis {
-  const values = ticks(range.low, range.high, about);
+function axis(range: { low: number; high: number }, about: number, measure: Measure | null): Axis {
+  const shown = (value: number): number => (measure ? inShown(measure, value) : value);
+  const values = ticks(shown(range.low), shown(range.high), about);
   const decimals = tickDecimals(values);
   return {
     ...range,
-    ticks: values.map((at) => ({ at, text: at.toFixed(decimals).replace('-', '−') })),
-    unit,
+    ticks: values.map((value) => ({
+      at: measure ? fromShown(measure, value) : value,
+      text: value.toFixed(decimals).replace('-', '−'),
+    })),
+    unit: measure ? symbolOf(measure) : '',
   };
 }
 
@@ -185,29 +201,39 @@ export function agreementAlt(lines: readonly SetLine[], against: Against): strin
   const apart = drawn.filter((line) => line.apart !== null).length;
   const ratios = drawn.map(({ ratio }) => ratio!);
   const places = drawn.map((line) => line[against]);
-  const { text, unit } = againstWords[against];
-  const span = (list: readonly number[]): string =>
-    `${figure(Math.min(...list))} to ${figure(Math.max(...list))}`;
+  const { text, measure } = againstWords[against];
+  const span = (list: readonly number[], text: (value: number) => string = figure): string =>
+    `${text(Math.min(...list))} to ${text(Math.max(...list))}`;
   const crosses =
     apart === 0
       ? ''
       : apart === 1
         ? ' 1 of them is kept apart and drawn as a cross.'
         : ` ${apart} of them are kept apart and drawn as crosses.`;
-  return `Measured over predicted load of ${drawn.length} coupons against ${text}: ${span(ratios)}, at ${span(places)} ${unit}.${crosses}`;
+  return `Measured over predicted load of ${drawn.length} coupons against ${text}: ${span(ratios)}, at ${span(places, (place) => figureOf(measure, place))} ${symbolOf(measure)}.${crosses}`;
 }
 
 export const agreementTable = (lines: readonly SetLine[]) => ({
   caption: 'Measured over predicted, by coupon',
-  head: ['set', 'coupon', 'batch', 'gap', 'overlap', 'load, N', 'predicted, N', 'ratio', 'counts'],
+  head: [
+    'set',
+    'coupon',
+    'batch',
+    `gap, ${symbolOf('small')}`,
+    `overlap, ${symbolOf('length')}`,
+    `load, ${symbolOf('load')}`,
+    `predicted, ${symbolOf('load')}`,
+    'ratio',
+    'counts',
+  ],
   rows: lines.map(({ set, coupon, batch, gap, overlap, load, predicted, ratio, apart }) => [
     set,
     coupon,
     batch,
-    String(gap),
-    String(overlap),
-    load.toFixed(0),
-    predicted === null ? '–' : predicted.toFixed(0),
+    plainOf('small', gap),
+    plainOf('length', overlap),
+    fixedOf('load', load, 0),
+    predicted === null ? '–' : fixedOf('load', predicted, 0),
     ratio === null ? '–' : ratio.toFixed(3),
     apart === null ? 'yes' : apartWords[apart],
   ]),

@@ -1,5 +1,6 @@
 /** The S-N plot of coupons under cycles, both axes logarithmic, and the same as tables. */
 import { cyclesText, lifeOnLine, shareOnLine, shareText } from '../../shared/life-words.ts';
+import { plainOf, symbolOf } from '../../shared/measures.ts';
 import type {
   LifeFit,
   LifeLineReport,
@@ -148,11 +149,18 @@ export function lifePlot({ lines, fit }: LifeSetReport): DotPlot | null {
 export const lifeTables = ({ lines, fit }: LifeSetReport) => [
   {
     caption: 'Coupons under cycles',
-    head: ['coupon', 'batch', 'peak, N', 'peak shear over yield', 'cycles', 'ran out'],
+    head: [
+      'coupon',
+      'batch',
+      `peak, ${symbolOf('load')}`,
+      'peak shear over yield',
+      'cycles',
+      'ran out',
+    ],
     rows: lines.map(({ coupon, batch, peak, share, cycles, runOut }) => [
       coupon,
       batch,
-      String(peak),
+      plainOf('load', peak),
       share === null ? '–' : shareText(share),
       String(cycles),
       runOut ? 'yes' : 'no',

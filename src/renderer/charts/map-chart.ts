@@ -2,7 +2,7 @@
  * Stress over the unrolled bond: along it under the section, around it upwards. The scale runs from the
  * paper to the colour of the stress in equal steps to the eye; where peel closes the bond it runs to grey.
  */
-import { figure } from '../../shared/words.ts';
+import { figureOf } from '../../shared/measures.ts';
 import { drawFoot } from './axes.ts';
 import type { BondView } from './bond-picture.ts';
 import type { Ink } from './ink.ts';
@@ -134,12 +134,12 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
     const { allowable } = field;
     const marks = [...new Set([bottom, 0, top])].map((value) => ({
       at: y(value),
-      text: figure(value),
+      text: figureOf('stress', value),
     }));
     if (allowable !== null && allowable < top) {
       const at = y(allowable);
       rule(context!, { x: left - 3, y: at }, { x: left + width + 3, y: at }, { colour: ink.ink });
-      marks.push({ at, text: `${name} ${figure(allowable)}` });
+      marks.push({ at, text: `${name} ${figureOf('stress', allowable)}` });
     }
     const taken: number[] = [];
     let end = left + width;
@@ -200,7 +200,7 @@ export function makeMapChart(canvas: HTMLCanvasElement, onSpot: (spot: Spot) => 
     }
     const painter: Painter = { context, area, x, y };
     const about = Math.max(2, (length * view.scale) / 64);
-    if (foot) drawFoot(painter, ink, { low: 0, high: length, about, unit: 'mm' });
+    if (foot) drawFoot(painter, ink, { low: 0, high: length, about, measure: 'length' });
     const at = ({ x: along, theta }: { x: number; theta: number }): Point => ({
       x: x(along),
       y: y(theta),

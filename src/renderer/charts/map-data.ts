@@ -1,6 +1,8 @@
 /** From the stresses over the bond and around it to what is drawn and said of them. */
+
+import { figureOf, figureText } from '../../shared/measures.ts';
 import type { StressMap, StressReport } from '../../shared/reports.ts';
-import { clocking, figure, millimetres } from '../../shared/words.ts';
+import { clocking, lengthText } from '../../shared/words.ts';
 import { placeAlong, tableStations } from './bond-picture.ts';
 
 export type Quantity = 'shear' | 'peel';
@@ -114,7 +116,7 @@ export function between(field: Field, x: number, theta: number): number {
 export const around = (theta: number): string => clocking(theta <= -180 ? 180 : theta);
 
 export const spotText = (field: Field, spot: Spot): string =>
-  `${figure(valueAt(field, spot))} MPa at ${millimetres(field.x[spot.i] ?? 0)}, ${around(field.theta[spot.j] ?? 0)}`;
+  `${figureText('stress', valueAt(field, spot))} at ${lengthText(field.x[spot.i] ?? 0)}, ${around(field.theta[spot.j] ?? 0)}`;
 
 const names = { shear: 'shear', peel: 'opening peel' } as const;
 const limits = { shear: 'yield', peel: 'peel strength' } as const;
@@ -122,16 +124,16 @@ const limits = { shear: 'yield', peel: 'peel strength' } as const;
 export function mapSentence(field: Field, part: string, quantity: Quantity): string {
   const spot = worstSpot(field, quantity);
   const x = field.x[spot.i] ?? 0;
-  const where = placeAlong(x, field.x.at(-1) ?? 0, `${millimetres(x)} from the root`);
+  const where = placeAlong(x, field.x.at(-1) ?? 0, `${lengthText(x)} from the root`);
   const { allowable } = field;
   const reached =
     allowable === null
       ? 'No peel strength is given.'
       : badness(valueAt(field, spot), quantity) >= allowable
-        ? `It passes the ${limits[quantity]} of ${figure(allowable)} MPa inside the marked line.`
-        : `Nowhere does it reach the ${limits[quantity]} of ${figure(allowable)} MPa.`;
+        ? `It passes the ${limits[quantity]} of ${figureText('stress', allowable)} inside the marked line.`
+        : `Nowhere does it reach the ${limits[quantity]} of ${figureText('stress', allowable)}.`;
   return (
-    `Elastic ${quantity} around the bond, ${part}: the largest ${names[quantity]} is ${figure(valueAt(field, spot))} MPa, ` +
+    `Elastic ${quantity} around the bond, ${part}: the largest ${names[quantity]} is ${figureText('stress', valueAt(field, spot))}, ` +
     `${where} and ${around(field.theta[spot.j] ?? 0)} from the plane of bending. ${reached}`
   );
 }
@@ -141,10 +143,10 @@ export function mapTable(field: Field): { head: string[]; rows: string[][] } {
   const stations = tableStations(field.x, 7);
   const clockings = tableStations(field.theta, 13);
   return {
-    head: ['clocking', ...stations.map((i) => `${(field.x[i] ?? 0).toFixed(1)} mm`)],
+    head: ['clocking', ...stations.map((i) => lengthText(field.x[i] ?? 0))],
     rows: clockings.map((j) => [
       around(field.theta[j] ?? 0),
-      ...stations.map((i) => figure(valueAt(field, { i, j }))),
+      ...stations.map((i) => figureOf('stress', valueAt(field, { i, j }))),
     ]),
   };
 }

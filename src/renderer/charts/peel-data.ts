@@ -1,6 +1,8 @@
 /** From the stress report to what is drawn and said of peel. Opening is positive. */
+
+import { figureOf, figureText, symbolOf } from '../../shared/measures.ts';
 import type { BondStress, StressReport } from '../../shared/reports.ts';
-import { clocking, figure, gapWords, millimetres } from '../../shared/words.ts';
+import { clocking, figure, gapWords, lengthText } from '../../shared/words.ts';
 import { type BondPlot, DASHED, isMain, placeAlong, type Range, THIN } from './bond-picture.ts';
 
 /** The curve that the margins use: the one with the shear capped at yield, where there is one. */
@@ -51,7 +53,7 @@ export function peelPeakText(stress: StressReport, index: number): string | null
   const bond = stress.bonds[index];
   if (!bond || bond.layered.peak.value <= 0) return null;
   const { x, value } = bond.layered.peak;
-  const peak = `${figure(value)} at ${millimetres(x)}`;
+  const peak = `${figureOf('stress', value)} at ${lengthText(x)}`;
   if (stress.bonds.length === 1) return `peak ${peak}`;
   const isShared = stress.bonds.every(
     ({ layered }) => layered.peak.x === x && figure(layered.peak.value) === figure(value),
@@ -64,7 +66,9 @@ export function peelPeakText(stress: StressReport, index: number): string | null
 export function strengthBeyond(stress: StressReport): string | null {
   const drawn = drawnStrengths(stress);
   const far = strengths(stress).filter((strength) => !drawn.includes(strength));
-  return far.length === 0 ? null : `peel strength ${far.map(figure).join(' and ')} MPa ↑`;
+  return far.length === 0
+    ? null
+    : `peel strength ${far.map((one) => figureOf('stress', one)).join(' and ')} ${symbolOf('stress')} ↑`;
 }
 
 export function peelPlot(stress: StressReport): BondPlot {
@@ -101,7 +105,7 @@ export function peelPlot(stress: StressReport): BondPlot {
     curves: [...counted, ...elastic],
     levels: drawnStrengths(stress).map((value) => ({
       value,
-      text: `peel strength ${figure(value)}`,
+      text: `peel strength ${figureOf('stress', value)}`,
     })),
     zones: [],
     range: peelRange(stress),
@@ -110,7 +114,7 @@ export function peelPlot(stress: StressReport): BondPlot {
 }
 
 const strengthWords = (strength: number | null): string =>
-  strength === null ? 'no peel strength given' : `peel strength ${figure(strength)} MPa`;
+  strength === null ? 'no peel strength given' : `peel strength ${figureText('stress', strength)}`;
 
 /** What the picture shows, in sentences, for whoever does not see it. */
 export function peelSentence(stress: StressReport, caseName: string): string {
@@ -119,17 +123,18 @@ export function peelSentence(stress: StressReport, caseName: string): string {
     const { peak, strength, capped, peel } = bond.layered;
     const opening =
       peak.value > 0
-        ? `opens most, ${figure(peak.value)} MPa, ${placeAlong(peak.x, length, `${millimetres(peak.x)} from the root`)}`
+        ? `opens most, ${figureText('stress', peak.value)}, ${placeAlong(peak.x, length, `${lengthText(peak.x)} from the root`)}`
         : 'is pressed together all along';
     const least = Math.min(...countedPeel(bond));
-    const closing = peak.value > 0 && least < 0 ? `, closes by up to ${figure(-least)} MPa` : '';
+    const closing =
+      peak.value > 0 && least < 0 ? `, closes by up to ${figureText('stress', -least)}` : '';
     const elastic = capped
-      ? `, ${figure(Math.max(...peel))} MPa if nothing yielded; the curve has the shear capped at yield`
+      ? `, ${figureText('stress', Math.max(...peel))} if nothing yielded; the curve has the shear capped at yield`
       : '';
     return `${bond.part} ${opening}${closing}${elastic}, ${strengthWords(strength)}`;
   });
   return (
-    `Peel along ${millimetres(length)} of bond, ${caseName}, ${gapWords[stress.gapState]}, clocking ${clocking(stress.theta)}. ` +
+    `Peel along ${lengthText(length)} of bond, ${caseName}, ${gapWords[stress.gapState]}, clocking ${clocking(stress.theta)}. ` +
     `${bonds.join('; ')}.`
   );
 }
@@ -143,6 +148,7 @@ export function peelSpoken(stress: StressReport): string {
     first,
   );
   const { peak, strength } = worst.layered;
-  const opening = peak.value > 0 ? `Peel peak ${figure(peak.value)} MPa` : 'Peel opens nothing';
+  const opening =
+    peak.value > 0 ? `Peel peak ${figureText('stress', peak.value)}` : 'Peel opens nothing';
   return `${opening}, ${strengthWords(strength)}.`;
 }

@@ -1,6 +1,8 @@
 /** From the stress report to what is drawn and what is said of it. Nothing here decides a margin. */
+
+import { figureOf, figureText } from '../../shared/measures.ts';
 import type { BondStress, StressReport } from '../../shared/reports.ts';
-import { clocking, figure, gapWords, millimetres } from '../../shared/words.ts';
+import { clocking, figure, gapWords, lengthText } from '../../shared/words.ts';
 import { type BondPlot, DASHED, isMain, placeAlong, type Range, THIN } from './bond-picture.ts';
 
 /** A curve that only grazes zero does not need the other half of the axis. */
@@ -43,7 +45,7 @@ const samePeak = (a: BondStress, b: BondStress): boolean =>
 export function peakText(stress: StressReport, index: number): string | null {
   const bond = stress.bonds[index];
   if (!bond) return null;
-  const peak = `peak ${figure(bond.peak.value)}`;
+  const peak = `peak ${figureOf('stress', bond.peak.value)}`;
   if (stress.bonds.length === 1) return peak;
   if (!stress.bonds.every((other) => samePeak(other, bond))) return `${bond.part}, ${peak}`;
   return index === stress.bonds.length - 1 ? `both bonds, ${peak}` : null;
@@ -58,16 +60,16 @@ export function shearSentence(stress: StressReport, caseName: string): string {
       Math.abs(value) < Math.abs(low) ? value : low,
     );
     return (
-      `${bond.part}: peak ${figure(bond.peak.value)} MPa ${placeAlong(bond.peak.x, length, `${millimetres(bond.peak.x)} from the root`)}, ` +
-      `lowest ${figure(least)} MPa, yield ${figure(bond.shearYield)} MPa, ` +
-      (plastic > 0 ? `plastic over ${millimetres(plastic)}` : 'no plastic zone')
+      `${bond.part}: peak ${figureText('stress', bond.peak.value)} ${placeAlong(bond.peak.x, length, `${lengthText(bond.peak.x)} from the root`)}, ` +
+      `lowest ${figureText('stress', least)}, yield ${figureText('stress', bond.shearYield)}, ` +
+      (plastic > 0 ? `plastic over ${lengthText(plastic)}` : 'no plastic zone')
     );
   });
   const carried = stress.carried
     ? ''
     : ` The bond cannot carry this load; the curve is at the most it carries, ${figure(stress.capacity)} of it.`;
   return (
-    `Shear along ${millimetres(length)} of bond, ${caseName}, ${gapWords[stress.gapState]}, clocking ${clocking(stress.theta)}. ` +
+    `Shear along ${lengthText(length)} of bond, ${caseName}, ${gapWords[stress.gapState]}, clocking ${clocking(stress.theta)}. ` +
     `${bonds.join('; ')}.${carried}`
   );
 }

@@ -47,7 +47,8 @@ export function makeSizingChart(canvas: HTMLCanvasElement): Painted<SizingPictur
     const about = (area.bottom - area.top) / 44;
     drawRungs(painter, ink, { ...span, xFrom: low, xTo: high, about, strong: 0 });
     const room = (area.right - area.left) / 70;
-    drawFoot(painter, ink, { low, high, about: room, unit: 'mm' });
+    const measure = report.vary === 'gap' ? 'small' : 'length';
+    drawFoot(painter, ink, { low, high, about: room, measure });
     const level = y(report.target);
     const style = { colour: ink.ink, dash: [2, 4], width: 1.5 };
     rule(context, { x: area.left, y: level }, { x: area.right, y: level }, style);

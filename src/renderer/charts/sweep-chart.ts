@@ -1,6 +1,6 @@
 /** Strength against overlap. The present overlap is a mark on it that moves without a new sweep. */
 import type { SweepReport } from '../../shared/reports.ts';
-import { figure, millimetres } from '../../shared/words.ts';
+import { figure, lengthText } from '../../shared/words.ts';
 import { drawFoot, drawRungs } from './axes.ts';
 import type { Ink } from './ink.ts';
 import { type LabelSet, LINE, makeLabelSet, writeBeside } from './label-set.ts';
@@ -55,7 +55,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
     }
     const about = (area.bottom - area.top) / 44;
     drawRungs(painter, ink, { low: 0, high, xFrom: span.low, xTo: span.high, about, strong: 1 });
-    drawFoot(painter, ink, { ...span, about: (area.right - area.left) / 70, unit: 'mm' });
+    drawFoot(painter, ink, { ...span, about: (area.right - area.left) / 70, measure: 'length' });
     const level = y(1 + target);
     const style = { colour: ink.ink, dash: [2, 4], width: 1.5 };
     rule(context, { x: area.left, y: level }, { x: area.right, y: level }, style);
@@ -74,8 +74,8 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
     if (here && here.bond <= high) ring(context, { x: at, y: y(here.bond) }, ink.shear, ink.paper);
     if (here && here.all <= high) ring(context, { x: at, y: y(here.all) }, ink.ink, ink.paper);
     const text = here
-      ? `${millimetres(present)}, strength ${figure(picture.strength ?? here.all)}`
-      : millimetres(present);
+      ? `${lengthText(present)}, strength ${figure(picture.strength ?? here.all)}`
+      : lengthText(present);
     labels.add(text, { colour: ink.ink, weight: 650 }, [
       { at: { x: at, y: area.bottom - 12 }, side: 'w', gap: 8 },
       { at: { x: at, y: area.bottom - 12 }, side: 'e', gap: 8 },
@@ -149,7 +149,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
     const style = { colour: ink.soft, dash: [3, 3] };
     rule(context, { x: x(at), y: area.top }, { x: x(at), y: area.bottom }, style);
     const lines = [
-      { text: millimetres(at), colour: ink.ink },
+      { text: lengthText(at), colour: ink.ink },
       { text: `bond ${figure(here.bond)}`, colour: ink.shear },
       { text: `${here.mode} ${figure(here.all)}`, colour: ink.ink },
     ];

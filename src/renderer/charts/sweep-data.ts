@@ -1,6 +1,8 @@
 /** From the sweep report to what is drawn and said of strength against overlap. */
+
+import { fixedOf, symbolOf } from '../../shared/measures.ts';
 import type { SweepReport } from '../../shared/reports.ts';
-import { figure, millimetres } from '../../shared/words.ts';
+import { figure, lengthText } from '../../shared/words.ts';
 
 /** Strength at an overlap, between the points of the sweep; null outside it. */
 export function strengthAt(
@@ -28,7 +30,7 @@ export function sweepHigh(sweep: SweepReport, target: number): number {
 }
 
 export const plateauText = (plateau: number): string =>
-  `past ${Math.round(plateau)} mm, more overlap buys under 2 %`;
+  `past ${fixedOf('length', plateau, 0)} ${symbolOf('length')}, more overlap buys under 2 %`;
 
 export function sweepSentence(sweep: SweepReport, overlap: number, target: number): string {
   const [first] = sweep.points;
@@ -36,14 +38,14 @@ export function sweepSentence(sweep: SweepReport, overlap: number, target: numbe
   if (!first || !last) return 'Strength against overlap: nothing to show.';
   const here = strengthAt(sweep, overlap);
   const present = here
-    ? ` At the present ${millimetres(overlap)} the bond reaches ${figure(here.bond)} and the lowest of all modes but the durability trough, ${here.mode}, ${figure(here.all)}.`
+    ? ` At the present ${lengthText(overlap)} the bond reaches ${figure(here.bond)} and the lowest of all modes but the durability trough, ${here.mode}, ${figure(here.all)}.`
     : '';
   const plateau =
     sweep.plateau === null
       ? ' More overlap still adds strength at the end of the range.'
       : ` ${plateauText(sweep.plateau).replace('past', 'Past')}.`;
   return (
-    `Strength over the load asked for, against overlap from ${millimetres(first.overlap)} to ${millimetres(last.overlap)}: ` +
+    `Strength over the load asked for, against overlap from ${lengthText(first.overlap)} to ${lengthText(last.overlap)}: ` +
     `the bond from ${figure(first.bond)} to ${figure(last.bond)}, all modes but the durability trough from ${figure(first.all)} to ${figure(last.all)}; ` +
     `the target is ${figure(1 + target)}.${present}${plateau}`
   );

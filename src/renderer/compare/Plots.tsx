@@ -9,6 +9,7 @@ import {
   type JSX,
   Show,
 } from 'solid-js';
+import { symbolOf } from '../../shared/measures.ts';
 import { figure } from '../../shared/words.ts';
 import { Canvas } from '../charts/Canvas.tsx';
 import { makeCompareChart } from '../charts/compare-chart.ts';
@@ -91,7 +92,7 @@ export function Plots(props: PlotsProps): JSX.Element {
       <div class="plot">
         <header>
           <h2>Shear along the bonds</h2>
-          <span class="units">MPa, at the loads of the case</span>
+          <span class="units">{symbolOf('stress')}, at the loads of the case</span>
           <fieldset class="segments">
             <legend class="hidden">Drawn from</legend>
             <For each={ends}>
@@ -115,7 +116,7 @@ export function Plots(props: PlotsProps): JSX.Element {
       <div class="plot">
         <header>
           <h2>Peel along the bonds</h2>
-          <span class="units">MPa, opening +</span>
+          <span class="units">{symbolOf('stress')}, opening +</span>
           <span class="figure-tools">
             {take('peel')}
             <Figures tables={compareTables(props.compared, from())} />

@@ -2,6 +2,8 @@
  * The results of several columns as rows of a table. All figures are the report's own; here they are only
  * put beside each other and written.
  */
+import type { Measure } from '../../shared/display-units.ts';
+import { figureOf, plainText, symbolOf } from '../../shared/measures.ts';
 import type { Joint } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
 import type { CompareColumn } from '../../shared/reports-compare.ts';
@@ -22,9 +24,14 @@ import type { Cell, Result, ResultGroup, ResultRow } from './result-row.ts';
 const largest = (values: readonly number[]): number =>
   values.reduce((most, value) => (Math.abs(value) > Math.abs(most) ? value : most), 0);
 
-const plain = (value: number, scale = 1): Cell => ({ text: figure(value / scale), value });
-const perhaps = (value: number | null | undefined, scale = 1): Cell | null =>
-  value === null || value === undefined ? null : plain(value, scale);
+const plain = (value: number, measure: Measure): Cell => ({
+  text: figureOf(measure, value),
+  value,
+});
+const perhaps = (value: number | null | undefined, measure: Measure): Cell | null =>
+  value === null || value === undefined ? null : plain(value, measure);
+
+const percentCell = (value: number): Cell => ({ text: figure(value / 0.01), value });
 
 const marginCell = (margin: Margin): Cell => ({
   text: signed(margin.margin),
@@ -63,20 +70,22 @@ export function resultGroups(results: readonly Result[]): ResultGroup[] {
       title: 'Mass',
       note: massNote(columns),
       rows: [
-        row('added by the joint', ({ mass }) => perhaps(mass?.added), {
-          unit: 'g',
+        row('added by the joint', ({ mass }) => perhaps(mass?.added, 'mass'), {
+          unit: symbolOf('mass'),
           better: 'low',
           strong: true,
         }),
-        row('sleeve walls', ({ mass }) => perhaps(mass && sum(mass.walls)), {
-          unit: 'g',
+        row('sleeve walls', ({ mass }) => perhaps(mass && sum(mass.walls), 'mass'), {
+          unit: symbolOf('mass'),
           better: 'low',
         }),
-        row('adhesive', ({ mass }) => perhaps(mass && sum(mass.bonds)), {
-          unit: 'g',
+        row('adhesive', ({ mass }) => perhaps(mass && sum(mass.bonds), 'mass'), {
+          unit: symbolOf('mass'),
           better: 'low',
         }),
-        row('tube in the overlap', ({ mass }) => perhaps(mass?.tube.mass), { unit: 'g' }),
+        row('tube in the overlap', ({ mass }) => perhaps(mass?.tube.mass, 'mass'), {
+          unit: symbolOf('mass'),
+        }),
       ],
     },
     { title: 'Stiffness', note: stiffnessNote(columns), rows: stiffness(row) },
@@ -84,15 +93,15 @@ export function resultGroups(results: readonly Result[]): ResultGroup[] {
       title: 'Making',
       note: printNote(columns),
       rows: [
-        row('height of print', ({ print }) => perhaps(print?.height), {
-          unit: 'mm',
+        row('height of print', ({ print }) => perhaps(print?.height, 'length'), {
+          unit: symbolOf('length'),
           better: 'low',
         }),
         row('layers', ({ print }) => print && { text: `${print.layers}`, value: print.layers }, {
           better: 'low',
         }),
-        row('adhesive volume', ({ mass }) => perhaps(mass?.adhesiveVolume), {
-          unit: 'mm³',
+        row('adhesive volume', ({ mass }) => perhaps(mass?.adhesiveVolume, 'bondVolume'), {
+          unit: symbolOf('bondVolume'),
           better: 'low',
         }),
       ],
@@ -161,7 +170,9 @@ function sameLoads(results: readonly Result[]): boolean {
 function peak(column: CompareColumn, of: 'peakShear' | 'peakPeel'): Cell | null {
   if (column.bonds.length === 0) return null;
   const value = largest(column.bonds.map((bond) => bond[of]));
-  const each = column.bonds.map((bond) => `${bond.part.replace(/ bond$/, '')} ${figure(bond[of])}`);
+  const each = column.bonds.map(
+    (bond) => `${bond.part.replace(/ bond$/, '')} ${figureOf('stress', bond[of])}`,
+  );
   const more = [
     ...(each.length > 1 ? each : []),
     ...(atLoads(column)
@@ -169,7 +180,7 @@ function peak(column: CompareColumn, of: 'peakShear' | 'peakPeel'): Cell | null 
       : [`at × ${figure(column.stress?.capacity ?? 0)}, the most it carries`]),
   ];
   return {
-    text: figure(value),
+    text: figureOf('stress', value),
     value: Math.abs(value),
     signed: value,
     ...(more.length > 0 ? { more: more.join(' · ') } : {}),
@@ -200,22 +211,30 @@ function strength(results: readonly Result[], row: MakeRow): ResultGroup {
           },
         high,
       ),
-      row('peak shear', (column) => peak(column, 'peakShear'), { unit: 'MPa', ...low }),
-      row('peak peel', (column) => peak(column, 'peakPeel'), { unit: 'MPa', ...low }),
+      row('peak shear', (column) => peak(column, 'peakShear'), {
+        unit: symbolOf('stress'),
+        ...low,
+      }),
+      row('peak peel', (column) => peak(column, 'peakPeel'), { unit: symbolOf('stress'), ...low }),
       row(
         'largest shear strain',
         // A bond at its plastic limit has no strain of its own.
         (column) =>
           column.bonds.length === 0 || !atLoads(column)
             ? null
-            : plain(largest(column.bonds.map(({ strain }) => strain)), 0.01),
+            : percentCell(largest(column.bonds.map(({ strain }) => strain))),
         { unit: '%', ...low },
       ),
       row(
         'bonded area',
         ({ bonds }) =>
-          bonds.length === 0 ? null : plain(bonds.reduce((all, { area }) => all + area, 0)),
-        { unit: 'mm²', better: 'high' },
+          bonds.length === 0
+            ? null
+            : plain(
+                bonds.reduce((all, { area }) => all + area, 0),
+                'area',
+              ),
+        { unit: symbolOf('area'), better: 'high' },
       ),
     ],
   };
@@ -234,9 +253,9 @@ function shares(results: readonly Result[], row: MakeRow): ResultRow[] {
         const bond = bonds.find((one) => named(joint, one.part) === part);
         if (!bond) return null;
         const share = `${Math.round(100 * bond.share)} %`;
-        return { text: `${figure(bond.force / 1000)} · ${share}`, value: bond.force };
+        return { text: `${figureOf('force', bond.force)} · ${share}`, value: bond.force };
       },
-      { unit: 'kN' },
+      { unit: symbolOf('force') },
     ),
   );
 }
@@ -257,16 +276,16 @@ function massNote(columns: readonly CompareColumn[]): string {
 function stiffness(row: MakeRow): ResultRow[] {
   return [
     ...(['axial', 'bending', 'torsion'] as const).map((kind) => {
-      const along = kind === 'axial';
+      const measure = kind === 'axial' ? 'stiffness' : 'rotation';
       return row(
         kind,
         ({ stiffness: state }) =>
-          perhaps(state?.springs.find((one) => one.kind === kind)?.stiffness, along ? 1e3 : 1e6),
-        { unit: along ? 'kN/mm' : 'kN·m/rad', better: 'high' },
+          perhaps(state?.springs.find((one) => one.kind === kind)?.stiffness, measure),
+        { unit: symbolOf(measure), better: 'high' },
       );
     }),
-    row('across', ({ stiffness: state }) => perhaps(state?.shear, 1e3), {
-      unit: 'kN/mm',
+    row('across', ({ stiffness: state }) => perhaps(state?.shear, 'stiffness'), {
+      unit: symbolOf('stiffness'),
       better: 'high',
     }),
   ];
@@ -281,7 +300,7 @@ function stiffnessNote(columns: readonly CompareColumn[]): string {
 
 function printNote(columns: readonly CompareColumn[]): string {
   const print = columns.find((column) => column.print !== null)?.print;
-  return print ? `printed upright, layers of ${print.layerThickness} mm` : '';
+  return print ? `printed upright, layers of ${plainText('small', print.layerThickness)}` : '';
 }
 
 /** What the curves and bond strengths are of, for the line above them. */

@@ -16,6 +16,7 @@ import {
   countedSentence,
   percentOf,
 } from '../../shared/coupon-words.ts';
+import { symbolOf } from '../../shared/measures.ts';
 import type { Correlation, CouponSetReport } from '../../shared/reports-coupons.ts';
 import { sentence } from '../../shared/words.ts';
 import {
@@ -164,7 +165,7 @@ export function AgreementView(props: AgreementViewProps): JSX.Element {
       <div class="coupon-halves is-agreement">
         <DotFigure
           title="Measured over predicted"
-          units={`against ${againstWords[against()].text}, ${againstWords[against()].unit}`}
+          units={`against ${againstWords[against()].text}, ${symbolOf(againstWords[against()].measure)}`}
           plot={agreementPlot(lines(), against(), isKnown() ? found() : null)}
           empty={
             lines().length === 0
@@ -176,7 +177,7 @@ export function AgreementView(props: AgreementViewProps): JSX.Element {
           }
           tables={[agreementTable(lines())]}
           sheet={() => agreementSheet(lines())}
-          axes={`Up: measured over predicted load; along: ${againstWords[against()].text}, ${againstWords[against()].unit}`}
+          axes={`Up: measured over predicted load; along: ${againstWords[against()].text}, ${symbolOf(againstWords[against()].measure)}`}
           of={named()}
           ink={props.ink}
         />

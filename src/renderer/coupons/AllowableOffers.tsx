@@ -1,6 +1,8 @@
 /** What a set would allow, and what is taken from coupons already: taken by a person, never by itself. */
+
 import { For, type JSX, Show } from 'solid-js';
 import { methodWords } from '../../shared/coupon-words.ts';
+import { figureText } from '../../shared/measures.ts';
 import type { Allowable } from '../../shared/project.ts';
 import type {
   AllowableOffer,
@@ -79,10 +81,10 @@ export function AllowableOffers(props: AllowableOffersProps): JSX.Element {
         {(offer) => (
           <p class="allowable-offer">
             <span class="allowable-words">
-              {offer.basis}-basis {figure(offer.value)} MPa of {figure(offer.mean)} MPa mean (
-              {methodOf(offer.method)}), measured over predicted for the adhesive{' '}
-              {figure(offer.ratio)}: a strength of <b>{figure(offer.factor)}</b> times what the
-              properties of the adhesive give.
+              {offer.basis}-basis {figureText('stress', offer.value)} of{' '}
+              {figureText('stress', offer.mean)} mean ({methodOf(offer.method)}), measured over
+              predicted for the adhesive {figure(offer.ratio)}: a strength of{' '}
+              <b>{figure(offer.factor)}</b> times what the properties of the adhesive give.
             </span>
             <button type="button" class="plain" onClick={() => take(offer)}>
               Take the {offer.basis} value as the allowable

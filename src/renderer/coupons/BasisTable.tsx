@@ -2,8 +2,8 @@
 
 import { For, type JSX, Show } from 'solid-js';
 import { basisMeans, becauseWords, methodWords } from '../../shared/coupon-words.ts';
+import { figureOf, symbolOf } from '../../shared/measures.ts';
 import type { BasisKind, BasisMethod, CouponStatistics } from '../../shared/reports-coupons.ts';
-import { figure } from '../../shared/words.ts';
 import { TakeOut } from '../parts/TakeOut.tsx';
 import { basisSheet } from '../sheets/coupon-sheets.ts';
 
@@ -34,7 +34,7 @@ export function BasisTable(props: {
             <For each={kinds}>
               {(kind) => (
                 <th scope="col" class="number" title={basisMeans[kind]}>
-                  {kind}, MPa
+                  {kind}, {symbolOf('stress')}
                 </th>
               )}
             </For>
@@ -61,7 +61,7 @@ export function BasisTable(props: {
                             <Show when={isChosen(method, kind)}>
                               <span class="coupon-chosen">chosen</span>{' '}
                             </Show>
-                            {figure(value())}
+                            {figureOf('stress', value())}
                           </>
                         )}
                       </Show>

@@ -1,8 +1,10 @@
 /** Strength against gap from own coupons: offered in place of the adhesive's table, taken by a person. */
 
 import { For, type JSX } from 'solid-js';
+import { plainOf, plainText, symbolOf } from '../../shared/measures.ts';
 import type { Knockdowns } from '../../shared/project.ts';
 import type { GapCurve } from '../../shared/reports-coupons.ts';
+import { inSi } from '../../shared/shown-units.ts';
 import { environment } from '../../shared/words.ts';
 import { TakeOut } from '../parts/TakeOut.tsx';
 import { gapCurveSheet } from '../sheets/coupon-sheets.ts';
@@ -33,7 +35,7 @@ export function GapCurves(props: GapCurvesProps): JSX.Element {
       gap: rowsOf(curve),
       source: {
         kind: 'tested',
-        text: `Strength against gap from ${coupons} coupons at ${environment(curve.temperature, curve.moisture)}; the other knockdowns as they were.`,
+        text: `Strength against gap from ${coupons} coupons at ${inSi(() => environment(curve.temperature, curve.moisture))}; the other knockdowns as they were.`,
       },
     });
   };
@@ -52,10 +54,10 @@ export function GapCurves(props: GapCurvesProps): JSX.Element {
             <thead>
               <tr>
                 <th scope="col" class="number">
-                  gap, mm
+                  gap, {symbolOf('small')}
                 </th>
                 <th scope="col" class="number">
-                  of that at {curve.reference} mm
+                  of that at {plainText('small', curve.reference)}
                 </th>
                 <th scope="col" class="number">
                   coupons
@@ -66,7 +68,7 @@ export function GapCurves(props: GapCurvesProps): JSX.Element {
               <For each={curve.rows}>
                 {({ gap, factor, n }) => (
                   <tr>
-                    <td class="number">{gap}</td>
+                    <td class="number">{plainOf('small', gap)}</td>
                     <td class="number">{factor.toFixed(3)}</td>
                     <td class="number">{n}</td>
                   </tr>

@@ -1,4 +1,5 @@
 /** One adhesive of the ledger: environments, and under each of them its gaps, equal ones on one line. */
+
 import { createMemo, For, type JSX, Show } from 'solid-js';
 import {
   allowableText,
@@ -12,6 +13,7 @@ import {
   setText,
   useText,
 } from '../../shared/ledger-words.ts';
+import { figureOf, symbolOf } from '../../shared/measures.ts';
 import type { AdhesiveLedger, LedgerEnvironment } from '../../shared/reports-ledger.ts';
 import { environment, figure, sentence } from '../../shared/words.ts';
 
@@ -95,15 +97,18 @@ function UsedBy(props: {
   );
 }
 
-const columns: readonly (readonly [head: string, title: string])[] = [
-  ['Rows, MPa', 'Shear yield that the adhesive’s rows give here, before knockdowns'],
+const columns = (): readonly (readonly [head: string, title: string])[] => [
+  [
+    `Rows, ${symbolOf('stress')}`,
+    'Shear yield that the adhesive’s rows give here, before knockdowns',
+  ],
   ['× environ.', 'Left by the knockdown for environment'],
   ['× ageing', 'Left by the knockdown for ageing'],
   ['× scatter', 'Left by the knockdown for scatter, or by the allowable in its place'],
-  ['Gap, mm', 'Gaps of bonds in all their states, of the table, of coupons'],
+  [`Gap, ${symbolOf('small')}`, 'Gaps of bonds in all their states, of the table, of coupons'],
   ['× gap', 'Left at this gap'],
-  ['= Yield, MPa', 'Shear yield that margins use'],
-  ['Peel, MPa', 'Peel strength that margins use'],
+  [`= Yield, ${symbolOf('stress')}`, 'Shear yield that margins use'],
+  [`Peel, ${symbolOf('stress')}`, 'Peel strength that margins use'],
 ];
 
 function Rows(props: {
@@ -135,7 +140,7 @@ function Rows(props: {
               </td>
               <td rowspan={span()} class="number">
                 <Show when={props.environment.table} fallback="–">
-                  {(table) => figure(table().shearYield)}
+                  {(table) => figureOf('stress', table().shearYield)}
                 </Show>
               </td>
               <For each={['environment', 'ageing', 'scatter'] as const}>
@@ -161,10 +166,12 @@ function Rows(props: {
             </td>
             <td class="number">{line.factors ? figure(line.factors.gap) : '–'}</td>
             <td class="number ledger-strength">
-              {line.strength ? figure(line.strength.shearYield) : '–'}
+              {line.strength ? figureOf('stress', line.strength.shearYield) : '–'}
             </td>
             <td class="number ledger-strength">
-              {line.strength?.peelStrength == null ? '–' : figure(line.strength.peelStrength)}
+              {line.strength?.peelStrength == null
+                ? '–'
+                : figureOf('stress', line.strength.peelStrength)}
             </td>
             <td>
               <UsedBy line={line} environment={props.environment} ways={props.ways} />
@@ -200,7 +207,7 @@ export function LedgerTable(props: {
           <tr>
             <th scope="col">Environment</th>
             <th scope="col">Rests on</th>
-            <For each={columns}>
+            <For each={columns()}>
               {([head, title]) => (
                 <th scope="col" class="number" title={title}>
                   {head}

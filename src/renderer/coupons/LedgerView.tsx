@@ -4,6 +4,7 @@ import { createSignal, For, type JSX, Show } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import { ledgerCsv } from '../../shared/ledger-csv.ts';
 import { isBare, ledgerOthers, ledgerSentence, sourceWords } from '../../shared/ledger-words.ts';
+import { symbolOf } from '../../shared/measures.ts';
 import type { AdhesiveLedger } from '../../shared/reports-ledger.ts';
 import { sentence } from '../../shared/words.ts';
 import { download, takenName } from '../files.ts';
@@ -119,8 +120,8 @@ export function LedgerView(props: LedgerViewProps): JSX.Element {
                 Ledger as CSV
               </button>
               <p class="units">
-                Yield and peel as margins use them, in MPa; the fitting factor is asked of the loads
-                and not taken off here.
+                Yield and peel as margins use them, in {symbolOf('stress')}; the fitting factor is
+                asked of the loads and not taken off here.
               </p>
             </div>
             <For each={report().refused}>

@@ -1,6 +1,7 @@
 /** The test matrix: which specimens, where, at which gaps, how many; makes the sets. */
 import { createMemo, For, Index, type JSX, Show } from 'solid-js';
 import { type PlannedSets, planCoupons, sleeveJoints } from '../../shared/coupon-plan.ts';
+import { symbolOf } from '../../shared/measures.ts';
 import type { Moisture, Project } from '../../shared/project.ts';
 import { standardSpecimens } from '../../shared/standard-specimens.ts';
 import { Choice } from '../size/Choice.tsx';
@@ -117,9 +118,9 @@ export function MatrixForm(props: MatrixFormProps): JSX.Element {
                 {row().name}
               </Tick>
               <NumberBox
-                name={`Temperature, ${row().name}, °C`}
+                name={`Temperature, ${row().name}, ${symbolOf('temperature')}`}
                 quantity="temperature"
-                unit="°C"
+                unit
                 text={row().temperature}
                 onText={(text) => set('environments', i, 'temperature', text)}
               />
@@ -146,9 +147,9 @@ export function MatrixForm(props: MatrixFormProps): JSX.Element {
                 {row().name}
               </Tick>
               <NumberBox
-                name={`Gap, ${row().name}, mm`}
+                name={`Gap, ${row().name}, ${symbolOf('small')}`}
                 quantity="gap"
-                unit="mm"
+                unit
                 text={row().gap}
                 onText={(text) => set('gaps', i, 'gap', text)}
               />

@@ -1,45 +1,45 @@
 /** A number of a question, its name read out but not seen: what stands beside it says what it is. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
-import { type FieldEntry, readBox } from '../../shared/expression-entry.ts';
+import { readBox } from '../../shared/box-entry.ts';
 import { helpOfNumber } from '../../shared/field-help.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
-import { toDisplay } from '../../shared/units.ts';
 import { tellHelp } from '../help/known-fields.ts';
 import { createRemark } from '../help/remark.ts';
+import { createBox } from '../parts/box.ts';
 
 export interface NumberBoxProps {
   readonly name: string;
   readonly quantity: QuantityName;
+  /** In the unit that is stored. */
   readonly text: string;
   readonly onText: (text: string) => void;
-  readonly unit?: string;
+  /** True for that of its quantity; or what is counted. */
+  readonly unit?: string | true;
   /** True of what is counted. */
   readonly whole?: boolean;
 }
 
 export function NumberBox(props: NumberBoxProps): JSX.Element {
   const id = createUniqueId();
-  const read = (): FieldEntry => readBox(props.text, props.quantity);
+  const box = createBox({
+    quantity: () => props.quantity,
+    kept: () => props.text,
+    keep: (text) => props.onText(text),
+    wrong: (value) =>
+      props.whole && !Number.isInteger(value) ? 'A whole number is needed here.' : null,
+  });
   const wrong = (): string | null => {
-    const entry = read();
-    if (!entry.ok) return entry.message;
-    return props.whole && !Number.isInteger(entry.value) ? 'A whole number is needed here.' : null;
+    const entry = box.read();
+    return entry.ok ? null : entry.message;
   };
   const understood = (): string | undefined => {
-    const entry = read();
-    return entry.ok && wrong() === null ? entry.understood : undefined;
+    const entry = box.read();
+    return entry.ok ? entry.understood : undefined;
   };
   const remark = createRemark(props.quantity, () => {
-    const entry = read();
+    const entry = box.read();
     return entry.ok ? entry.value : undefined;
   });
-  /** Left, it shows the plain figure. */
-  const leave = (): void => {
-    const entry = read();
-    if (entry.ok && understood() !== undefined) {
-      props.onText(toDisplay(props.quantity, entry.value));
-    }
-  };
   return (
     <span class="number-box">
       <input
@@ -50,7 +50,7 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
         autocomplete="off"
         spellcheck={false}
         aria-label={props.name}
-        value={props.text}
+        value={box.text()}
         aria-invalid={wrong() === null ? undefined : 'true'}
         aria-describedby={
           wrong() !== null
@@ -61,10 +61,13 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
                 ? `${id}-unusual`
                 : undefined
         }
-        onInput={(event) => props.onText(event.currentTarget.value)}
-        onBlur={leave}
+        onFocus={box.enter}
+        onInput={(event) => box.typed(event.currentTarget.value)}
+        onBlur={box.leave}
       />
-      <Show when={props.unit}>{(unit) => <span class="unit">{unit()}</span>}</Show>
+      <Show when={props.unit === true ? box.unit() : props.unit}>
+        {(unit) => <span class="unit">{unit()}</span>}
+      </Show>
       <Show when={understood()}>
         {(words) => (
           <span class="understood" id={`${id}-read`} role="status">

@@ -1,10 +1,12 @@
 /** Results of one set: typed, pasted or read from a file; nothing is written over unasked. */
+
 import { type JSX, Show } from 'solid-js';
 import { couponSheet, UNPLANNED } from '../../shared/coupon-text.ts';
 import { countedSentence } from '../../shared/coupon-words.ts';
+import { figureOf, symbolOf } from '../../shared/measures.ts';
 import type { CouponSet, Specimen } from '../../shared/project-coupons.ts';
 import type { CouponLine } from '../../shared/reports-coupons.ts';
-import { figure, sentence } from '../../shared/words.ts';
+import { sentence } from '../../shared/words.ts';
 import type { CouponEdits } from '../state/coupon-edits.ts';
 import type { CouponsState } from '../state/coupons.ts';
 import { plannedNumber, some } from './coupon-format.ts';
@@ -26,12 +28,12 @@ export interface ResultsViewProps {
 }
 
 /** What the report tells of each coupon. */
-const worked: readonly Worked<CouponLine>[] = [
+const worked = (): readonly Worked<CouponLine>[] => [
   {
     head: 'Over area',
-    unit: 'MPa',
+    unit: symbolOf('stress'),
     help: 'Load over bonded area; compares coupons of a kind',
-    text: ({ strength }) => figure(strength),
+    text: ({ strength }) => figureOf('stress', strength),
   },
   {
     head: 'Of predicted',
@@ -102,7 +104,7 @@ export function ResultsView(props: ResultsViewProps): JSX.Element {
           const line = report()?.lines[place];
           return line?.coupon === stored.coupon && line.load === stored.load ? line : null;
         }}
-        worked={worked}
+        worked={worked()}
         isApart={({ apart }) => apart !== null}
         placeholder={(column, line) => (column === 'apart' ? (line?.why ?? '') : '')}
         onPaste={entry.paste}

@@ -1,6 +1,8 @@
 /** Which set is looked at, of static results or of lives, and what it was of. */
+
 import { type JSX, Show } from 'solid-js';
 import { ratioText } from '../../shared/life-words.ts';
+import { plainText } from '../../shared/measures.ts';
 import type { Adhesive } from '../../shared/project.ts';
 import type { CouponSet, LifeSet, Specimen } from '../../shared/project-coupons.ts';
 import { environment } from '../../shared/words.ts';
@@ -29,7 +31,7 @@ export function SetChoice(props: SetChoiceProps): JSX.Element {
     [
       props.specimens.find(({ id }) => id === set.specimen)?.standard,
       environment(set.temperature, set.moisture),
-      `gap ${set.gap} mm`,
+      `gap ${plainText('small', set.gap)}`,
       'ratio' in set ? `R ${ratioText(set.ratio)}` : '',
     ]
       .filter(Boolean)

@@ -1,5 +1,7 @@
 /** The sets of the test matrix: what is tested where, what is expected, how many are in. */
+
 import { For, type JSX, Show } from 'solid-js';
+import { plainOf, symbolOf } from '../../shared/measures.ts';
 import type { CouponSet } from '../../shared/project-coupons.ts';
 import { environment, sentence } from '../../shared/words.ts';
 import { Mark } from '../parts/Mark.tsx';
@@ -50,7 +52,7 @@ function Row(props: SetTableProps & { readonly set: CouponSet }): JSX.Element {
         </span>
       </th>
       <td>{environment(props.set.temperature, props.set.moisture)}</td>
-      <td class="number">{props.set.gap}</td>
+      <td class="number">{plainOf('small', props.set.gap)}</td>
       <td class="number">{plannedText(props.set)}</td>
       <td class="number">{report() ? areaText(report()!.area) : ''}</td>
       <Show
@@ -103,7 +105,7 @@ export function SetTable(props: SetTableProps): JSX.Element {
           <th scope="col">Set</th>
           <th scope="col">Environment</th>
           <th scope="col" class="number">
-            Gap, mm
+            Gap, {symbolOf('small')}
           </th>
           <th scope="col" class="number" title="Batches × coupons of each">
             Planned

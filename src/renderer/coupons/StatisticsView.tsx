@@ -9,6 +9,7 @@ import {
   plotSentence,
   samplingWords,
 } from '../../shared/coupon-words.ts';
+import { symbolOf } from '../../shared/measures.ts';
 import type {
   CouponSetReport,
   CouponStatistics,
@@ -49,7 +50,9 @@ function SummaryTable(props: OfSet): JSX.Element {
     <section class="coupon-block" aria-labelledby="summary-title">
       <h2 id="summary-title">
         Load over area{' '}
-        <span class="units">MPa; compares coupons, and is no strength to design to</span>{' '}
+        <span class="units">
+          {symbolOf('stress')}; compares coupons, and is no strength to design to
+        </span>{' '}
         <TakeOut
           what={`Load over area, ${props.set}`}
           sheet={() => summarySheet(props.statistics)}

@@ -1,8 +1,10 @@
-/** The sheet for the testing machine: each set with what is expected, blanks for what is read. On paper only. */
+/** The sheet for the testing machine: each set with what is expected, blanks for what is read. On paper only, in N and mm as results are typed. */
+
 import { For, type JSX } from 'solid-js';
 import { cautions } from '../../shared/cautions.ts';
 import type { Project } from '../../shared/project.ts';
 import type { CouponSet } from '../../shared/project-coupons.ts';
+import { inSi } from '../../shared/shown-units.ts';
 import { smallLapNote } from '../../shared/standard-specimens.ts';
 import { environment } from '../../shared/words.ts';
 import type { CouponsState } from '../state/coupons.ts';
@@ -52,11 +54,11 @@ export function TestSheet(props: TestSheetProps): JSX.Element {
                 <b>{set.name}</b> {specimen()?.standard}
               </p>
               <p>
-                {environment(set.temperature, set.moisture)} · gap <b>{set.gap} mm</b> · area{' '}
-                <b>{report() ? areaText(report()!.area) : '____'}</b> · expected{' '}
-                <b>{load() === null ? '____' : loadText(load()!)}</b>
+                {inSi(() => environment(set.temperature, set.moisture))} · gap <b>{set.gap} mm</b> ·
+                area <b>{report() ? inSi(() => areaText(report()!.area)) : '____'}</b> · expected{' '}
+                <b>{load() === null ? '____' : inSi(() => loadText(load()!))}</b>
                 {report()?.predicted.mode ? `, ${report()!.predicted.mode}` : ''} · grips{' '}
-                <b>{grip() === null ? '____' : loadText(grip()!)}</b> · number{' '}
+                <b>{grip() === null ? '____' : inSi(() => loadText(grip()!))}</b> · number{' '}
                 <b>
                   {plannedText(set)}
                   {set.planned ? ` = ${plannedNumber(set)}` : ''}

@@ -1,5 +1,6 @@
 /** What every set of coupons is of, static or under cycles: specimen, adhesive, environment, gap. */
 import { createSignal, type JSX } from 'solid-js';
+import { symbolOf } from '../../shared/measures.ts';
 import type { Moisture, Project } from '../../shared/project.ts';
 import type { CouponSet, Specimen } from '../../shared/project-coupons.ts';
 import { Choice } from '../size/Choice.tsx';
@@ -57,9 +58,9 @@ export function createWhere(source: WhereSource): WhereDraft {
           onChoose={setAdhesive}
         />
         <NumberBox
-          name="Temperature, °C"
+          name={`Temperature, ${symbolOf('temperature')}`}
           quantity="temperature"
-          unit="°C"
+          unit
           text={temperature()}
           onText={setTemperature}
         />
@@ -75,7 +76,13 @@ export function createWhere(source: WhereSource): WhereDraft {
         />
         <span class="coupon-line">
           gap
-          <NumberBox name="Gap, mm" quantity="gap" unit="mm" text={gap()} onText={setGap} />
+          <NumberBox
+            name={`Gap, ${symbolOf('small')}`}
+            quantity="gap"
+            unit
+            text={gap()}
+            onText={setGap}
+          />
         </span>
       </>
     ),

@@ -1,12 +1,14 @@
 /** Loads, areas and numbers of a set as the page writes them. */
+import { figureText, symbolOf } from '../../shared/measures.ts';
 import type { CouponSet } from '../../shared/project-coupons.ts';
-import { figure } from '../../shared/words.ts';
 
 /** `4.18 kN`; small loads in N. */
-export const loadText = (load: number): string =>
-  load < 1000 ? `${figure(load)} N` : `${figure(load / 1000)} kN`;
+export const loadText = (load: number): string => figureText(load < 1000 ? 'load' : 'force', load);
 
-export const areaText = (area: number): string => `${area.toFixed(area < 1000 ? 1 : 0)} mm²`;
+export const areaText = (area: number): string =>
+  symbolOf('area') === 'mm²'
+    ? `${area.toFixed(area < 1000 ? 1 : 0)} mm²`
+    : figureText('area', area);
 
 /** `3 × 6`; `–` where nothing is planned. */
 export const plannedText = ({ planned }: Pick<CouponSet, 'planned'>): string =>

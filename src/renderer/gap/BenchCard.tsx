@@ -1,10 +1,12 @@
 /** The card for the bench: one printed page, read at arm's length. Seen on paper only. */
+
 import { For, type JSX, Show } from 'solid-js';
 import { glossary, usualChecklist, verdictWords } from '../../shared/bench-words.ts';
 import { cautions } from '../../shared/cautions.ts';
 import type { GapCheck, Joint, Project } from '../../shared/project.ts';
 import { changedSince, cureText } from '../../shared/recorded-check.ts';
 import type { GapReport, GapVerdict } from '../../shared/reports-gap.ts';
+import { inSi } from '../../shared/shown-units.ts';
 import { signed } from '../../shared/words.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { mixText, spacerText } from './bench-text.ts';
@@ -100,7 +102,8 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
           {(bond) => (
             <p>
               {bond.bond === 'bond' ? 'Gap' : bond.bond} <b>{mm(bond.min.value)}</b> to{' '}
-              <b>{mm(bond.max.value)}</b> ± {mm(bond.max.uncertainty)} mm; allowed {limitText(bond)}
+              <b>{mm(bond.max.value)}</b> ± {mm(bond.max.uncertainty)} mm; allowed{' '}
+              {inSi(() => limitText(bond))}
             </p>
           )}
         </For>
@@ -115,10 +118,12 @@ export function BenchCard(props: BenchCardProps): JSX.Element {
           <p>
             Mix{' '}
             <b>
-              {state() === 'unknown' ? 'when all is measured' : mixText(result(), props.report)}
+              {state() === 'unknown'
+                ? 'when all is measured'
+                : inSi(() => mixText(result(), props.report))}
             </b>{' '}
-            of {made()?.adhesive ?? adhesive()?.name} · {spacerText(made() ?? props.joint.bench)} ·
-            open time{' '}
+            of {made()?.adhesive ?? adhesive()?.name} ·{' '}
+            {inSi(() => spacerText(made() ?? props.joint.bench))} · open time{' '}
             <b>
               {made() ? (made()!.openTime ?? '____') : (adhesive()?.process?.openTime ?? '____')}{' '}
               min

@@ -1,5 +1,6 @@
 /** Between which gaps a bond may be made, as the engineer sets it: both ends, or neither. */
 import { createEffect, createSignal, type JSX, on, Show } from 'solid-js';
+import { plainOf, plainText } from '../../shared/measures.ts';
 import type { BondToMeasure } from '../../shared/measuring-plan.ts';
 import type { GapRange } from '../../shared/reports-gap.ts';
 import { LooseNumber, readLoose } from '../parts/LooseNumber.tsx';
@@ -38,7 +39,9 @@ export function BondLimits(props: BondLimitsProps): JSX.Element {
     const [from, to] = [numberOf('from'), numberOf('to')];
     if (from === undefined && to === undefined) return null;
     if (from === undefined || to === undefined) return 'Give both ends: not stored yet.';
-    return from < to ? null : `${from} to ${to} mm do not rise: not stored.`;
+    return from < to
+      ? null
+      : `${plainOf('small', from)} to ${plainText('small', to)} do not rise: not stored.`;
   };
   const enter = (end: End, text: string): void => {
     setTyped({ ...typed(), [end]: text });

@@ -1,6 +1,8 @@
 /** What the engineer sets for a joint at the bench: limits with the ranges found, holding, waste, steps. */
+
 import { createSignal, For, Index, type JSX, Show } from 'solid-js';
 import { usualChecklist } from '../../shared/bench-words.ts';
+import { plainOf, plainText } from '../../shared/measures.ts';
 import { measuringPlan, usualWaste } from '../../shared/measuring-plan.ts';
 import type { Bench, Joint } from '../../shared/project.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
@@ -9,6 +11,7 @@ import { sentence } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
 import { LooseNumber, readLoose } from '../parts/LooseNumber.tsx';
 import { Choice } from '../size/Choice.tsx';
+import { createAct } from '../state/act.ts';
 import { createFound, type FoundSource } from '../state/found.ts';
 import { BondLimits } from './BondLimits.tsx';
 import { Checklist } from './Checklist.tsx';
@@ -22,7 +25,7 @@ export interface EngineerPanelProps {
 }
 
 const rangeText = (range: GapRange | null): string =>
-  range ? `${range.from} to ${range.to} mm` : 'none';
+  range ? `${plainOf('small', range.from)} to ${plainText('small', range.to)}` : 'none';
 
 export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
   const found = createFound('joint.gap-limits', props.source);
@@ -42,6 +45,7 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
     placeholder: string,
     store: (value: number | undefined) => void,
   ): JSX.Element => {
+    const act = createAct(project.history, () => ['joints', index(), 'bench']);
     const [typed, setTyped] = createSignal<string | null>(null);
     const text = (): string => typed() ?? (stored() === undefined ? '' : String(stored()));
     return (
@@ -50,6 +54,7 @@ export function EngineerPanel(props: EngineerPanelProps): JSX.Element {
         quantity={quantity}
         text={text()}
         placeholder={placeholder}
+        act={act}
         onText={(next) => {
           const read = readLoose(next, quantity);
           setTyped('wrong' in read ? next : next.trim() === '' ? '' : next);

@@ -1,6 +1,7 @@
 /** The gap in figures, and each bond seen along its axis with the gap drawn larger than it is. */
 
 import { For, type JSX, Show } from 'solid-js';
+import { fixedOf, plainOf, plainText, symbolOf } from '../../shared/measures.ts';
 import type { GapCheck } from '../../shared/project.ts';
 import type {
   BondGap,
@@ -12,25 +13,27 @@ import type {
 import { svgWithin, TakeOut } from '../parts/TakeOut.tsx';
 import { aroundSheet, gapSheet, recordedSheet } from '../sheets/gap-sheets.ts';
 
-const mm = (value: number): string => value.toFixed(3).replace('-', '−');
+const gapText = (value: number): string => fixedOf('small', value, 3);
 export const within = ({ value, uncertainty }: Uncertain): string =>
-  `${mm(value)} ± ${mm(uncertainty)}`;
+  `${gapText(value)} ± ${gapText(uncertainty)}`;
 /** Spacers keep the thin side from being thinner, whatever the readings may be off. */
 const thinnest = ({ held: { min }, reach }: BondGap): string =>
   reach.from > min.value - min.uncertainty + 5e-4
-    ? `${mm(min.value)} +${mm(min.uncertainty)} −${mm(min.value - reach.from)}`
+    ? `${gapText(min.value)} +${gapText(min.uncertainty)} −${gapText(min.value - reach.from)}`
     : within(min);
 export const placeOf = ({ x, theta }: PlacedGap): string =>
-  `${Number(x.toFixed(1))} mm from the mouth, ${Math.round(theta) % 360}°`;
+  `${plainText('length', Number(x.toFixed(1)))} from the mouth, ${Math.round(theta) % 360}°`;
 export const limitText = ({ from, to }: Pick<GapLimits, 'from' | 'to'>): string =>
-  from === null || to === null ? 'no limits known' : `${from} to ${to} mm`;
+  from === null || to === null
+    ? 'no limits known'
+    : `${plainOf('small', from)} to ${plainText('small', to)}`;
 
 const whose = { engineer: 'engineer', coupons: 'coupons', spacer: 'spacers' } as const;
 /** With whoever set them. */
 const limitsText = (limits: GapLimits): string =>
   limits.from === null || limits.to === null
     ? limitText(limits)
-    : `${limits.from} mm (${whose[limits.fromBy!]}) to ${limits.to} mm (${whose[limits.toBy!]})`;
+    : `${plainText('small', limits.from)} (${whose[limits.fromBy!]}) to ${plainText('small', limits.to)} (${whose[limits.toBy!]})`;
 
 const SIZE = 150;
 const RADIUS = 44;
@@ -75,7 +78,7 @@ function Ring(props: { readonly gap: BondGap; readonly radius: number }): JSX.El
         class="gap-ring"
         viewBox={`0 0 ${SIZE} ${SIZE}`}
         role="img"
-        aria-label={`The ${props.gap.bond} as held, seen from the mouth: thinnest ${within(props.gap.held.min)} mm, thickest ${within(props.gap.held.max)} mm at ${placeOf(props.gap.held.max)} from the mark. The gap is drawn ${times()} times as large as the parts.`}
+        aria-label={`The ${props.gap.bond} as held, seen from the mouth: thinnest ${within(props.gap.held.min)} ${symbolOf('small')}, thickest ${within(props.gap.held.max)} ${symbolOf('small')} at ${placeOf(props.gap.held.max)} from the mark. The gap is drawn ${times()} times as large as the parts.`}
       >
         <polygon
           class="gap-ring-bond"
@@ -135,7 +138,9 @@ export function GapFigures(props: { readonly report: GapReport }): JSX.Element {
             <table>
               <thead>
                 <tr>
-                  <th scope="col">{gap.bond === 'bond' ? 'gap' : gap.bond}, mm</th>
+                  <th scope="col">
+                    {gap.bond === 'bond' ? 'gap' : gap.bond}, {symbolOf('small')}
+                  </th>
                   <th scope="col">centred</th>
                   <th scope="col">as held</th>
                 </tr>
@@ -182,7 +187,7 @@ export function RecordedFigures(props: {
       <table class="gap-recorded">
         <thead>
           <tr>
-            <th scope="col">as recorded, mm</th>
+            <th scope="col">as recorded, {symbolOf('small')}</th>
             <th scope="col">thinnest</th>
             <th scope="col">mean</th>
             <th scope="col">thickest</th>

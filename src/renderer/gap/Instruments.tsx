@@ -1,4 +1,5 @@
 /** What diameters are read with at this bench: name, largest error, scatter of one reading. */
+
 import { createSignal, For, type JSX } from 'solid-js';
 import { helpOfChoice } from '../../shared/field-help.ts';
 import { usualInstrument } from '../../shared/measuring-plan.ts';
@@ -7,6 +8,7 @@ import type { QuantityName } from '../../shared/quantities.ts';
 import { tellHelp } from '../help/known-fields.ts';
 import { LooseNumber, readLoose } from '../parts/LooseNumber.tsx';
 import { RemoveButton } from '../parts/RemoveButton.tsx';
+import { createAct } from '../state/act.ts';
 import type { ProjectState } from '../state/project.ts';
 
 export function Instruments(props: { readonly project: ProjectState }): JSX.Element {
@@ -29,6 +31,7 @@ export function Instruments(props: { readonly project: ProjectState }): JSX.Elem
     quantity: QuantityName,
     key: 'error' | 'repeatability',
   ): JSX.Element => {
+    const act = createAct(props.project.history, () => ['instruments']);
     const [typed, setTyped] = createSignal<string | null>(null);
     return (
       <LooseNumber
@@ -36,6 +39,7 @@ export function Instruments(props: { readonly project: ProjectState }): JSX.Elem
         quantity={quantity}
         text={typed() ?? String(list()[i]?.[key] ?? '')}
         placeholder=""
+        act={act}
         onText={(text) => {
           const read = readLoose(text, quantity);
           setTyped(text);

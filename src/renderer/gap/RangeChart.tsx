@@ -1,6 +1,7 @@
 /** Lowest margin of a joint against the gap of one bond. */
 
 import { type JSX, Show } from 'solid-js';
+import { plainText } from '../../shared/measures.ts';
 import type { BondRange } from '../../shared/reports-gap.ts';
 import { signed } from '../../shared/words.ts';
 import { svgWithin, TakeOut } from '../parts/TakeOut.tsx';
@@ -29,7 +30,7 @@ export function RangeChart(props: {
         picture={() =>
           svgWithin(
             figure,
-            `Up: lowest margin, ${signed(Math.min(...values()))} to ${signed(Math.max(...values()))}, target dashed; along: gap of the ${props.range.bond}, 0 to ${Math.max(...gaps())} mm`,
+            `Up: lowest margin, ${signed(Math.min(...values()))} to ${signed(Math.max(...values()))}, target dashed; along: gap of the ${props.range.bond}, 0 to ${plainText('small', Math.max(...gaps()))}`,
           )
         }
       />
@@ -37,7 +38,7 @@ export function RangeChart(props: {
         class="gap-range-chart"
         viewBox={`0 0 ${width} ${height}`}
         role="img"
-        aria-label={`Lowest margin against the gap of the ${props.range.bond}: ${signed(props.range.curve[0]?.margin ?? 0)} at ${gaps()[0]} mm, ${signed(props.range.curve.at(-1)?.margin ?? 0)} at ${gaps().at(-1)} mm; the target is ${signed(props.target)}.`}
+        aria-label={`Lowest margin against the gap of the ${props.range.bond}: ${signed(props.range.curve[0]?.margin ?? 0)} at ${plainText('small', gaps()[0] ?? 0)}, ${signed(props.range.curve.at(-1)?.margin ?? 0)} at ${plainText('small', gaps().at(-1) ?? 0)}; the target is ${signed(props.target)}.`}
       >
         <Show when={props.range.narrower}>
           {(range) => (

@@ -1,6 +1,7 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import type { CheckReport } from '../../shared/reports.ts';
+import { displayUnit } from '../../shared/units.ts';
 import { TourNote } from '../help/TourNote.tsx';
 import { useTour } from '../help/tour.ts';
 import { jointNote } from '../help/tour-words.ts';
@@ -71,7 +72,7 @@ export function JointTable(props: JointTableProps): JSX.Element {
           <tr>
             <SortHead {...head('name')}>Joint</SortHead>
             <th scope="col" class="number">
-              Overlap, mm
+              Overlap, {displayUnit('overlap').symbol}
             </th>
             <SortHead {...head('margin')}>Lowest margin</SortHead>
             <th scope="col">Mode</th>

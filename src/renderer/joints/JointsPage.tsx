@@ -12,6 +12,7 @@ import { Conditions } from './corners/Conditions.tsx';
 import { CornerTable } from './corners/CornerTable.tsx';
 import { LoadCases } from './corners/LoadCases.tsx';
 import { JointTable } from './JointTable.tsx';
+import { ProjectSettings } from './ProjectSettings.tsx';
 
 export interface JointsPageProps {
   readonly joints: JointsView;
@@ -91,6 +92,7 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
             </p>
           )}
         </Show>
+        <ProjectSettings project={props.project} issues={props.joints.issues} />
         <Show when={whole().slow() || report() === null}>
           <JobProgress
             job={whole().job}

@@ -1,20 +1,25 @@
 /** A number that belongs to a question, not to the document; empty leaves it to the program. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
-import { readBox } from '../../shared/expression-entry.ts';
+import { readBox } from '../../shared/box-entry.ts';
+import type { FieldEntry } from '../../shared/expression-entry.ts';
 import { helpOfNumber } from '../../shared/field-help.ts';
-import { type QuantityName, quantities } from '../../shared/quantities.ts';
-import { toDisplay } from '../../shared/units.ts';
+import type { QuantityName } from '../../shared/quantities.ts';
 import { sentence } from '../../shared/words.ts';
 import { tellHelp } from '../help/known-fields.ts';
 import { createRemark } from '../help/remark.ts';
+import type { Act } from '../state/act.ts';
+import { createBox } from './box.ts';
 
 export interface LooseNumberProps {
   readonly label: string;
+  /** In the unit that is stored. */
   readonly text: string;
   readonly onText: (text: string) => void;
   /** What stands in for it while the field is empty. */
   readonly placeholder: string;
   readonly quantity: QuantityName;
+  /** Of what changes the document: what cannot be read leaves nothing of itself behind. */
+  readonly act?: Act;
 }
 
 export type Loose =
@@ -32,26 +37,24 @@ export function readLoose(text: string, quantity: QuantityName): Loose {
 
 export function LooseNumber(props: LooseNumberProps): JSX.Element {
   const id = createUniqueId();
-  const read = (): Loose => readLoose(props.text, props.quantity);
+  const box = createBox({
+    quantity: () => props.quantity,
+    kept: () => props.text,
+    keep: (text) => props.onText(text),
+  });
+  const read = (): FieldEntry | null => (box.text().trim() === '' ? null : box.read());
   const wrong = (): string | null => {
-    const found = read();
-    return 'wrong' in found ? found.wrong : null;
+    const entry = read();
+    return entry === null || entry.ok ? null : entry.message;
   };
   const understood = (): string | undefined => {
-    const found = read();
-    return 'wrong' in found ? undefined : found.understood;
+    const entry = read();
+    return entry?.ok ? entry.understood : undefined;
   };
   const remark = createRemark(props.quantity, () => {
-    const found = read();
-    return 'wrong' in found ? undefined : found.value;
+    const entry = read();
+    return entry?.ok ? entry.value : undefined;
   });
-  /** Left, it shows the plain figure. */
-  const leave = (): void => {
-    const found = read();
-    if ('wrong' in found || found.value === undefined || found.understood === undefined) return;
-    props.onText(toDisplay(props.quantity, found.value));
-  };
-  const unit = (): string => (quantities[props.quantity].unit === 'mm' ? 'mm' : '');
   return (
     <span class="loose">
       <label for={id}>{props.label}</label>
@@ -64,7 +67,7 @@ export function LooseNumber(props: LooseNumberProps): JSX.Element {
         autocomplete="off"
         spellcheck={false}
         placeholder={props.placeholder}
-        value={props.text}
+        value={box.text()}
         aria-invalid={wrong() === null ? undefined : 'true'}
         aria-describedby={
           wrong() !== null
@@ -75,10 +78,18 @@ export function LooseNumber(props: LooseNumberProps): JSX.Element {
                 ? `${id}-unusual`
                 : undefined
         }
-        onInput={(event) => props.onText(event.currentTarget.value)}
-        onBlur={leave}
+        onFocus={box.enter}
+        onInput={(event) => {
+          props.act?.begin();
+          box.typed(event.currentTarget.value);
+          if (wrong() !== null) props.act?.drop();
+        }}
+        onBlur={() => {
+          box.leave();
+          props.act?.end();
+        }}
       />
-      <span class="unit">{unit()}</span>
+      <span class="unit">{box.unit()}</span>
       <Show when={understood()}>
         {(words) => (
           <span class="loose-read" id={`${id}-read`} role="status">

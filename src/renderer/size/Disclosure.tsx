@@ -1,8 +1,16 @@
 /** Something more about the row above, for those who open it: keeps the column calm. */
-import { createSignal, type JSX, onCleanup, onMount, Show, untrack } from 'solid-js';
+import { createEffect, createSignal, type JSX, onCleanup, onMount, Show, untrack } from 'solid-js';
+import type { RequestError } from '../../shared/reply.ts';
 import { sentence } from '../../shared/words.ts';
 import type { Issues } from '../state/issues.ts';
 import { type Path, pathText } from '../state/project.ts';
+
+export interface About {
+  readonly issues: Issues;
+  readonly path?: Path;
+  /** Places of single fields in it, where what holds them all holds others too. */
+  readonly fields?: readonly Path[];
+}
 
 export interface DisclosureProps {
   readonly title: string;
@@ -11,8 +19,8 @@ export interface DisclosureProps {
   readonly class?: string;
   /** Open from the start, with its first field ready: what was just added is to be filled in. */
   readonly opened?: boolean;
-  /** What its fields are about: while it is closed, a refusal of it is shown here. */
-  readonly about?: { readonly issues: Issues; readonly path: Path };
+  /** What its fields are about: a refusal of one of them opens it, so that it is seen at the field. */
+  readonly about?: About;
   readonly children: JSX.Element;
 }
 
@@ -22,14 +30,28 @@ export function Disclosure(props: DisclosureProps): JSX.Element {
   const [open, setOpen] = createSignal(opened);
   let details!: HTMLDetailsElement;
   const about = untrack(() => props.about);
-  const place = about && pathText(about.path);
-  if (about && place !== undefined) {
-    about.issues.mount(place);
-    onCleanup(() => about.issues.unmount(place));
+  const own = about?.path && pathText(about.path);
+  if (about && own !== undefined) {
+    about.issues.mount(own);
+    onCleanup(() => about.issues.unmount(own));
   }
-  const message = (): string | undefined =>
-    place === undefined ? undefined : about?.issues.at(place);
+  /** Where no field in it is to blame. */
+  const message = (): string | undefined => (own === undefined ? undefined : about?.issues.at(own));
+  const places = [...(own === undefined ? [] : [own]), ...(about?.fields ?? []).map(pathText)];
+  const isWithin = (field: string): boolean =>
+    places.some((place) => field === place || field.startsWith(`${place}.`));
+  /** A refusal opens it once: who closes it again means to. */
+  let seen = '';
+  const reveal = (error: RequestError | null): void => {
+    const text = error === null ? '' : `${error.field} ${error.message}`;
+    if (text === seen) return;
+    seen = text;
+    if (error === null || !isWithin(error.field) || details.open) return;
+    details.open = true;
+    setOpen(true);
+  };
   onMount(() => {
+    createEffect(() => reveal(about?.issues.refused() ?? null));
     if (!opened) return;
     const first = details.querySelector<HTMLInputElement>('.more-body input');
     first?.focus();

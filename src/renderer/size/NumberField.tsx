@@ -1,15 +1,22 @@
 /** One number of the document. One that may be left out is taken away by emptying its field. */
 import { createUniqueId, type JSX, Show } from 'solid-js';
-import { readEntry } from '../../shared/expression-entry.ts';
+import { type FieldEntry, readEntry } from '../../shared/expression-entry.ts';
 import { helpOfNumber } from '../../shared/field-help.ts';
-import { quantities } from '../../shared/quantities.ts';
-import { displayUnit, toDisplay, withinRange } from '../../shared/units.ts';
+import { type QuantityName, quantities } from '../../shared/quantities.ts';
+import { displayUnit, toDisplay, toDisplayWhole, withinRange } from '../../shared/units.ts';
 import { sentence } from '../../shared/words.ts';
 import { tellHelp } from '../help/known-fields.ts';
 import { createRemark } from '../help/remark.ts';
 import { valueAt } from '../state/project.ts';
 import { createEntry, type FieldSource } from './entry.ts';
 import type { NumberInput } from './form-model.ts';
+
+/** Out of its range it is said how it was read, where the text does not show it. */
+function inRange(quantity: QuantityName, entry: FieldEntry): FieldEntry {
+  const within = withinRange(quantity, entry);
+  if (within.ok || !entry.ok || entry.understood === undefined) return within;
+  return { ok: false, message: `${entry.understood}. ${within.message}` };
+}
 
 export interface NumberFieldProps extends FieldSource {
   readonly input: NumberInput;
@@ -20,22 +27,24 @@ export interface NumberFieldProps extends FieldSource {
 export function NumberField(props: NumberFieldProps): JSX.Element {
   const own = createUniqueId();
   const id = (): string => props.id ?? own;
-  const { quantity, optional, within } = props.input;
+  const { quantity, optional } = props.input;
   const stored = (): number | undefined =>
     valueAt(props.project.document(), props.input.path) as number | undefined;
-  const { text, message, understood, typed, leave, key } = createEntry(props, {
+  const { text, message, understood, enter, typed, leave, key } = createEntry(props, {
     path: props.input.path,
     stored,
     shown: () => {
       const value = stored();
       return value === undefined ? '' : toDisplay(quantity, value);
     },
+    whole: () => {
+      const value = stored();
+      return value === undefined ? '' : toDisplayWhole(quantity, value);
+    },
     read: (written) =>
       optional && written.trim() === ''
         ? { ok: true, value: undefined }
-        : within
-          ? withinRange(quantity, readEntry(quantity, written))
-          : readEntry(quantity, written),
+        : inRange(quantity, readEntry(quantity, written)),
   });
   const remark = createRemark(quantity, stored, props.input);
   const describedBy = (): string => {
@@ -61,6 +70,7 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
         aria-invalid={message() === undefined ? undefined : 'true'}
         aria-describedby={describedBy()}
         value={text()}
+        onFocus={enter}
         onInput={(event) => typed(event.currentTarget.value)}
         onBlur={leave}
         onKeyDown={key}

@@ -2,6 +2,7 @@
 
 import { type Accessor, createMemo, createSignal, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
+import { figureOf, symbolOf } from '../../shared/measures.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { JointReport } from '../../shared/reports.ts';
 import { caseText, environment, figure, sentence } from '../../shared/words.ts';
@@ -50,7 +51,7 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
   const allowable = (level: number): string => {
     const drawn = stress();
     const where = drawn ? environment(drawn.temperature, drawn.moisture) : '';
-    return `yield ${figure(level)}, ${where}`;
+    return `yield ${figureOf('stress', level)}, ${where}`;
   };
   const flat = (): boolean => isFlat(props.joint);
   const around = (): boolean => props.map.shown() && !flat() && stress() !== null;
@@ -71,7 +72,7 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
     }
     return (['shear', 'peel'] as const).flatMap((quantity) => {
       const field = fieldOf(mapped, part(), quantity);
-      const caption = `Elastic ${quantity} around the ${part()}, MPa, ${caseName()}`;
+      const caption = `Elastic ${quantity} around the ${part()}, ${symbolOf('stress')}, ${caseName()}`;
       return field ? [{ caption, ...mapTable(field) }] : [];
     });
   });
@@ -100,7 +101,9 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
     <section class="figure-block is-stress" aria-labelledby="shear-title">
       <header>
         <h2 id="shear-title">Shear {word()} the bond</h2>
-        <span class="units">{around() ? 'MPa, elastic, layered shells' : 'MPa'}</span>
+        <span class="units">
+          {around() ? `${symbolOf('stress')}, elastic, layered shells` : symbolOf('stress')}
+        </span>
         <Show when={!around() && stress()}>
           {(drawn) => (
             <StressReadings
@@ -210,7 +213,8 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
             <header class="is-second">
               <h2>Peel {word()} the bond</h2>
               <span class="units">
-                {around() ? 'MPa, elastic, layered shells, opening +' : 'MPa, opening +'}
+                {symbolOf('stress')}
+                {around() ? ', elastic, layered shells, opening +' : ', opening +'}
               </span>
               <Show when={!around()}>
                 <StressReadings

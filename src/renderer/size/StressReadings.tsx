@@ -1,7 +1,7 @@
 /** Beside the names of the plots: their peaks as figures that open their working. */
 import { For, type JSX, Show } from 'solid-js';
+import { figureOf, lengthText, symbolOf } from '../../shared/measures.ts';
 import type { BondStress, StressReport } from '../../shared/reports.ts';
-import { figure, millimetres } from '../../shared/words.ts';
 import { placeAlong } from '../charts/bond-picture.ts';
 import type { Subject } from '../state/working.ts';
 import { type OpenWorking, Reading } from './Reading.tsx';
@@ -20,7 +20,7 @@ export function StressReadings(props: StressReadingsProps): JSX.Element {
   const short = (part: string): string =>
     props.stress.bonds.length === 1 ? '' : `${part.replace(/ bond$/, '')} `;
   const where = (x: number): string =>
-    placeAlong(x, props.stress.x.at(-1) ?? 0, `${millimetres(x)} from the root`);
+    placeAlong(x, props.stress.x.at(-1) ?? 0, `${lengthText(x)} from the root`);
   const opens = (): boolean =>
     props.quantity === 'shear' || props.stress.bonds.some(({ layered }) => layered.peak.value > 0);
   return (
@@ -33,9 +33,9 @@ export function StressReadings(props: StressReadingsProps): JSX.Element {
               subject={{ kind: 'figure', subject: subjects[props.quantity], part: bond.part }}
               open={props.explained}
               onWorking={props.onWorking}
-              said={` MPa ${props.quantity} ${where(peakOf(bond).x)}`}
+              said={` ${symbolOf('stress')} ${props.quantity} ${where(peakOf(bond).x)}`}
             >
-              {`${short(bond.part)}peak ${figure(peakOf(bond).value)}`}
+              {`${short(bond.part)}peak ${figureOf('stress', peakOf(bond).value)}`}
             </Reading>
           )}
         </For>

@@ -1,6 +1,7 @@
 /** Strength against overlap, with the present overlap marked. */
 
 import { type Accessor, createMemo, type JSX, Show } from 'solid-js';
+import { fixedOf, symbolOf } from '../../shared/measures.ts';
 import type { SweepReport } from '../../shared/reports.ts';
 import { figure } from '../../shared/words.ts';
 import { Canvas } from '../charts/Canvas.tsx';
@@ -61,7 +62,7 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
   const rows = createMemo(() =>
     props.sweep
       ? sweepTable(props.sweep).map(({ overlap, bond, all, mode }) => [
-          overlap.toFixed(1),
+          fixedOf('length', overlap, 1),
           figure(bond),
           figure(all),
           mode,
@@ -102,7 +103,7 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
                 onWorking={props.onWorking}
                 said=", past which more overlap buys under 2 %"
               >
-                {`plateau ${Math.round(plateau())} mm`}
+                {`plateau ${fixedOf('length', plateau(), 0)} ${symbolOf('length')}`}
               </Reading>
             )}
           </Show>
@@ -122,7 +123,7 @@ export function SweepFigure(props: SweepFigureProps): JSX.Element {
                 tables={[
                   {
                     caption: 'Strength over the load asked for, against overlap',
-                    head: ['overlap, mm', 'bond', 'all but trough', 'set by'],
+                    head: [`overlap, ${symbolOf('length')}`, 'bond', 'all but trough', 'set by'],
                     rows: figures(),
                   },
                 ]}

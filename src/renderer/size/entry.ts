@@ -1,7 +1,7 @@
 /**
  * Text that stands for a value of the document. While it has the focus it shows what is typed,
  * otherwise what is stored. What can be read is stored at once, so that the drawing follows the typing;
- * what cannot stays in the field, with what is wrong with it.
+ * what cannot stays in the field, with what is wrong with it, and the document keeps what it had before.
  */
 import {
   type Accessor,
@@ -12,6 +12,7 @@ import {
   on,
   onCleanup,
 } from 'solid-js';
+import type { Begun } from '../state/history.ts';
 import type { Issues } from '../state/issues.ts';
 import { type Path, type ProjectState, pathText } from '../state/project.ts';
 
@@ -34,6 +35,8 @@ export interface EntryOptions<T> {
   stored(): T;
   /** The stored value as it is written. */
   shown(): string;
+  /** The same with every digit, for whoever is about to type; left out where that is no other text. */
+  whole?(): string;
   read(text: string): Reading<T>;
 }
 
@@ -43,6 +46,7 @@ export interface TextEntry {
   readonly message: Accessor<string | undefined>;
   /** While it is typed, how it is read where that is not plain to see. */
   readonly understood: Accessor<string | undefined>;
+  enter(): void;
   typed(text: string): void;
   leave(): void;
   /** Escape takes back what was typed, Enter is done with it. */
@@ -51,7 +55,7 @@ export interface TextEntry {
 
 export function createEntry<T>(
   { project, issues }: FieldSource,
-  { path: place, stored, shown, read }: EntryOptions<T>,
+  { path: place, stored, shown, whole = shown, read }: EntryOptions<T>,
 ): TextEntry {
   const path = pathText(place);
   const field = `${path} ${createUniqueId()}`;
@@ -61,38 +65,60 @@ export function createEntry<T>(
   onCleanup(() => issues.unmount(path, field));
 
   let typing = false;
+  let entered = false;
+  /** From the first letter until the field is left: what was there before, and its text. */
+  let before: { readonly value: T; readonly text: string; readonly begun: Begun } | null = null;
   const showStored = (): void => {
+    before = null;
     issues.setTyped(field, null);
     setUnderstood(undefined);
-    setText(shown());
+    setText(entered ? whole() : shown());
   };
-  // Changed from elsewhere, by the drag for one: what was typed no longer says what is stored.
+  // Changed from elsewhere, by the drag for one, or shown in another unit: what was typed no longer says
+  // what is stored.
   createEffect(
     on(
-      stored,
+      [stored, shown],
       () => {
         if (!typing) showStored();
       },
       { defer: true },
     ),
   );
+  const store = (value: T): void => {
+    if (value !== stored()) project.edit(place, value);
+  };
+  /** Of what cannot be read nothing stays behind: not the first digit of it either. */
+  const takeBack = (): void => {
+    if (before && !project.history.drop(before.begun, place)) store(before.value);
+  };
   const leave = (): void => {
+    entered = false;
     if (read(text()).ok) showStored();
+    else before = null;
   };
   return {
     text,
     message: () => issues.at(path, field),
     understood,
+    enter() {
+      if (entered) return;
+      entered = true;
+      if (read(text()).ok) showStored();
+    },
     typed(next) {
+      before ??= { value: stored(), text: whole(), begun: project.history.begin() };
       setText(next);
-      const reading = read(next);
+      // The same text is the same value, even where no decimal says it.
+      const reading: Reading<T> =
+        next === before.text ? { ok: true, value: before.value } : read(next);
+      typing = true;
       // Together: between the two the old value would be asked about once more.
       batch(() => {
         issues.setTyped(field, reading.ok ? null : reading.message);
         setUnderstood(reading.ok ? reading.understood : undefined);
-        if (!reading.ok || reading.value === stored()) return;
-        typing = true;
-        project.edit(place, reading.value);
+        if (reading.ok) store(reading.value);
+        else takeBack();
       });
       typing = false;
     },
@@ -100,7 +126,7 @@ export function createEntry<T>(
     key(event) {
       if (event.key !== 'Escape' && event.key !== 'Enter') return;
       if (event.key === 'Escape') showStored();
-      else leave();
+      else if (read(text()).ok) showStored();
       event.currentTarget.select();
     },
   };

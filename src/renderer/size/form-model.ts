@@ -21,8 +21,6 @@ export interface NumberInput {
   readonly optional?: true;
   /** What an empty field shows; `not set` when left out. */
   readonly empty?: string;
-  /** Stored only inside its range, where no answer comes back that would refuse it. */
-  readonly within?: true;
 }
 
 export const moistures = [
@@ -186,9 +184,7 @@ const ofPiece = (row: Row): boolean =>
 export const pieceGroups = (type: JointType, shape: Path): Group[] =>
   byType[type].flatMap((local) => {
     const { title, rows } = local((...keys) => [...shape, ...keys]);
-    const kept = rows
-      .filter(ofPiece)
-      .map((row): Row => (row.kind === 'number' ? { ...row, within: true } : row));
+    const kept = rows.filter(ofPiece);
     return kept.length === 0 ? [] : [{ title, rows: kept }];
   });
 

@@ -2,7 +2,7 @@
  * What was changed in the document, step by step, so that it can be taken back. A step is what one act of a
  * person changed: all edits of one event together, and a drag or a word typed as one.
  */
-import { type Accessor, createSignal, untrack } from 'solid-js';
+import { type Accessor, batch, createSignal, untrack } from 'solid-js';
 import { changeWords } from '../../shared/change-words.ts';
 import type { Project } from '../../shared/project.ts';
 import { type Path, pathText, valueAt } from './path.ts';
@@ -23,6 +23,13 @@ export interface History {
   /** The step that was taken back, in words, and the first place that it changed; null when there is none. */
   undo(): Moved | null;
   redo(): Moved | null;
+  /** Begins an act whose end is not known yet: it is a step of its own, or is dropped. */
+  begin(): Begun;
+  /**
+   * The document as it was at the beginning, as if nothing had been done since; false where that is out of
+   * reach, or where more than this place was changed.
+   */
+  drop(begun: Begun, path: Path): boolean;
   /** Tells one state of the document from another: the same again when it is the same step. */
   readonly state: Accessor<number>;
   /** How many steps lie between a state and this one; null where it cannot be reached by taking back. */
@@ -34,6 +41,12 @@ export interface History {
 export interface Moved {
   readonly words: string;
   readonly path: Path;
+}
+
+export interface Begun {
+  readonly state: number;
+  /** What could be done again then. */
+  readonly future: readonly unknown[];
 }
 
 interface Change {
@@ -145,6 +158,27 @@ export function createHistory(
     return { words, path: step.changes[0]!.path };
   }
 
+  function drop(begun: Begun, path: Path): boolean {
+    if (state() === begun.state) return true;
+    const at = past().findIndex(({ from }) => from === begun.state);
+    if (at < 0) return false;
+    const dropped = past().slice(at);
+    const place = pathText(path);
+    const isOwn = (change: Change): boolean => `${pathText(change.path)}.`.startsWith(`${place}.`);
+    if (!dropped.every(({ changes }) => changes.every(isOwn))) return false;
+    batch(() => {
+      for (const { changes } of dropped.toReversed()) {
+        for (const { path, value } of changes.toReversed()) put(path, clone(value));
+      }
+      setPast(past().slice(0, at));
+      setFuture(begun.future as readonly Step[]);
+      setState(begun.state);
+    });
+    joins = false;
+    open = null;
+    return true;
+  }
+
   const wordsOf = (step: Step | undefined, isBack: boolean): string | null => {
     const document = plain();
     if (!step || !document) return null;
@@ -165,6 +199,12 @@ export function createHistory(
 
   return {
     before,
+    begin() {
+      joins = false;
+      open = null;
+      return { state: untrack(state), future: untrack(future) };
+    },
+    drop: (begun, path) => untrack(() => drop(begun, path)),
     clear() {
       open = null;
       setPast([]);

@@ -17,6 +17,8 @@ export interface Issues {
   setRefusal(error: RequestError | null): void;
   /** What to show at this field, if anything. */
   at(path: string, field?: string): string | undefined;
+  /** What the core refuses, wherever it is shown. */
+  readonly refused: Accessor<RequestError | null>;
   /** The refusal when no mounted field can show it. */
   readonly elsewhere: Accessor<RequestError | null>;
   readonly typedCount: Accessor<number>;
@@ -67,6 +69,7 @@ export function createIssues(): Issues {
     setRefusal: (error) => setRefusal(error),
     at: (path, field = path) =>
       typed[field] ?? (blamed() === path ? refusal()?.message : undefined),
+    refused: refusal,
     elsewhere: () => (blamed() === undefined ? refusal() : null),
     typedCount,
     stale: () => refusal() !== null || typedCount() > 0,

@@ -20,7 +20,7 @@ export interface ProjectState {
   open(opened: Opened, adrift?: boolean): void;
   /** Puts one value into the document; the only way to change it. Undefined takes it away. */
   edit(path: Path, value: unknown): void;
-  readonly history: Pick<History, 'undo' | 'redo' | 'undoes' | 'redoes'>;
+  readonly history: Pick<History, 'undo' | 'redo' | 'undoes' | 'redoes' | 'begin' | 'drop'>;
   /** Counts the edits and openings: read it to be told of any change. */
   readonly revision: Accessor<number>;
   /** The same, but blind to overlaps: what a sweep over the overlap depends on. */

@@ -45,7 +45,13 @@ const fields: readonly (readonly [
 
 export function ThroughThickness(props: ThroughThicknessProps): JSX.Element {
   return (
-    <Disclosure title="Through the thickness">
+    <Disclosure
+      title="Through the thickness"
+      about={{
+        issues: props.issues,
+        fields: fields.map(([key]) => ['adherends', props.index, key]),
+      }}
+    >
       <For each={fields}>
         {([key, label, quantity, help]) => (
           <NumberRow

@@ -93,7 +93,17 @@ function Fracture(props: OfAdhesive): JSX.Element {
 
 export function AdhesiveProperties(props: OfAdhesive): JSX.Element {
   return (
-    <Disclosure title="Thermal and fracture">
+    <Disclosure
+      title="Thermal and fracture"
+      about={{
+        issues: props.issues,
+        fields: ['stressFreeTemperature', 'expansion', 'fracture'].map((key) => [
+          'adhesives',
+          props.index,
+          key,
+        ]),
+      }}
+    >
       <NumberRow
         project={props.project}
         issues={props.issues}

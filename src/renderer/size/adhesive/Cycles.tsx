@@ -22,7 +22,11 @@ export function Cycles(props: OfAdhesive): JSX.Element {
   const line = (): Adhesive['fatigue'] => props.project.document()?.adhesives[props.index]?.fatigue;
   const set = (value: Adhesive['fatigue']): void => props.project.edit(path(), value);
   return (
-    <Disclosure title="Cycles" aside={line() ? undefined : 'none'}>
+    <Disclosure
+      title="Cycles"
+      aside={line() ? undefined : 'none'}
+      about={{ issues: props.issues, path: ['adhesives', props.index, 'fatigue'] }}
+    >
       <section class="part" aria-labelledby={title}>
         <h3 id={title}>S-N line</h3>
         <Show

@@ -55,7 +55,17 @@ export function Knockdowns(props: KnockdownsProps): JSX.Element {
   };
 
   return (
-    <Disclosure title="Knockdowns" aside={aside()}>
+    <Disclosure
+      title="Knockdowns"
+      aside={aside()}
+      about={{
+        issues: props.issues,
+        fields: [
+          ['adhesives', props.index, 'knockdowns'],
+          ['settings', 'factors', 'fitting'],
+        ],
+      }}
+    >
       <Show
         when={ledger()}
         fallback={

@@ -1,8 +1,8 @@
 /** What the knockdowns leave at the gap that is drawn, a column for each bond: the core's figures. */
 
 import { For, type JSX, Show } from 'solid-js';
+import { figureText } from '../../../shared/measures.ts';
 import type { Ledger, LedgerRow } from '../../../shared/reports.ts';
-import { displayUnit } from '../../../shared/units.ts';
 import { figure } from '../../../shared/words.ts';
 import { TakeOut } from '../../parts/TakeOut.tsx';
 import { knockdownsSheet } from '../../sheets/study-sheets.ts';
@@ -40,7 +40,7 @@ export function LedgerTable(): JSX.Element {
                 <For each={ledgers()}>
                   {({ part, gap }) => (
                     <th scope="col">
-                      {part} {figure(gap)} {displayUnit('gap').symbol}
+                      {part} {figureText('small', gap)}
                     </th>
                   )}
                 </For>

@@ -100,7 +100,13 @@ export function MixAndCure(props: OfAdhesive): JSX.Element {
     />
   );
   return (
-    <Disclosure title="Mix and cure">
+    <Disclosure
+      title="Mix and cure"
+      about={{
+        issues: props.issues,
+        fields: [['adhesives', props.index, 'density'], path()],
+      }}
+    >
       <NumberRow
         project={props.project}
         issues={props.issues}

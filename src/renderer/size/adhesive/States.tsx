@@ -1,7 +1,7 @@
 /** An adhesive at temperature, dry and wet: a line for each state, which opens into its figures. */
 import { createSignal, createUniqueId, For, Index, type JSX, Show } from 'solid-js';
 import type { Adhesive } from '../../../shared/project.ts';
-import { toDisplay } from '../../../shared/units.ts';
+import { displayUnit, toDisplay } from '../../../shared/units.ts';
 import { environment } from '../../../shared/words.ts';
 import { RemoveButton } from '../../parts/RemoveButton.tsx';
 import { Choice } from '../Choice.tsx';
@@ -30,7 +30,7 @@ function Brief(props: { readonly state: AdhesiveState }): JSX.Element {
       <span>
         <span class="hidden">, peel </span>
         {peel()}
-        <span class="hidden"> MPa</span>
+        <span class="hidden"> {displayUnit('peelStrength').symbol}</span>
       </span>
     </span>
   );
@@ -119,6 +119,12 @@ export function States(props: OfAdhesive): JSX.Element {
   let added = -1;
   let adder: HTMLButtonElement | undefined;
 
+  /** One for all columns where they agree. */
+  const unitsOfRows = (): string =>
+    [
+      ...new Set([displayUnit('adhesiveShearModulus').symbol, displayUnit('shearYield').symbol]),
+    ].join(', ');
+
   const add = (): void => {
     added = states().length;
     props.project.edit([...path(), added], nextState(states()));
@@ -143,7 +149,7 @@ export function States(props: OfAdhesive): JSX.Element {
         In shear and across the bond; linear in temperature between states, the nearest beyond them.
       </p>
       <p class="state-heads" aria-hidden="true">
-        <span>MPa</span>
+        <span>{unitsOfRows()}</span>
         <span class="state-brief">
           <span title="Shear modulus">G</span>
           <span title="Shear yield stress">yield</span>

@@ -11,7 +11,9 @@ import {
   stateText,
   suggestionText,
   varyNote,
+  varyQuantity,
 } from '../../../shared/sizing-words.ts';
+import { displayUnit, toDisplay } from '../../../shared/units.ts';
 import { signed } from '../../../shared/words.ts';
 import { Canvas } from '../../charts/Canvas.tsx';
 import type { Ink } from '../../charts/ink.ts';
@@ -214,9 +216,9 @@ function Drawing(props: {
             tables={[
               {
                 caption: 'Lowest margin against size',
-                head: ['mm', 'margin', 'set by'],
+                head: [displayUnit(varyQuantity(props.report.vary)).symbol, 'margin', 'set by'],
                 rows: props.report.points.map(({ value, margin, label }) => [
-                  sizeText(props.report.vary, value).replace(' mm', ''),
+                  toDisplay(varyQuantity(props.report.vary), value),
                   signed(margin),
                   label,
                 ]),

@@ -2,7 +2,7 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Joint } from '../../../shared/project.ts';
-import { inWordsOf, sizeText, varyWords } from '../../../shared/sizing-words.ts';
+import { inWordsOf, sizeText, varyQuantity, varyWords } from '../../../shared/sizing-words.ts';
 import { type Vary, varied, variedValue } from '../../../shared/vary-joint.ts';
 import { LooseNumber, readLoose } from '../../parts/LooseNumber.tsx';
 import { createFound } from '../../state/found.ts';
@@ -34,7 +34,7 @@ export function FindView(props: ViewProps): JSX.Element {
   const [used, setUsed] = createSignal<Used | null>(null);
 
   const settings = () => props.project.document()?.settings;
-  const quantity = () => (vary() === 'overlap' ? 'overlap' : vary() === 'gap' ? 'gap' : 'wall');
+  const quantity = () => varyQuantity(vary());
   const reads = () => ({
     target: readLoose(target(), 'targetMargin'),
     step: readLoose(sizes().step, 'step'),

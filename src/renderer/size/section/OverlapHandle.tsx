@@ -1,21 +1,37 @@
 /** The mouth of the sleeve, to be taken by hand: pointer, arrow keys, or read as a slider. */
 import type { JSX } from 'solid-js';
 import { onCleanup } from 'solid-js';
+import { fromShown, inShown, lengthText } from '../../../shared/measures.ts';
 import { quantities } from '../../../shared/quantities.ts';
-import { millimetres } from '../../../shared/words.ts';
+import { shownUnits } from '../../../shared/shown-units.ts';
+import { fromDisplay } from '../../../shared/units.ts';
 import { makeFrame } from '../../frame.ts';
 
 const { min, max } = quantities.overlap;
 
-/** A tenth of a millimetre is as fine as a hand can mean it. */
-export const tenth = (value: number): number =>
-  Math.min(max, Math.max(min, Math.round(value * 10) / 10));
+/** What a hand can mean, and how far a key goes: round in the unit on the screen. */
+const steps = {
+  mm: { drag: 0.1, small: 0.5, large: 5 },
+  in: { drag: 0.005, small: 0.02, large: 0.2 },
+} as const;
+const stepsNow = () => steps[shownUnits().length];
+
+/** The nearest length that is so many decimals long in the unit on the screen. */
+function roundTo(value: number, step: number): number {
+  const count = Math.round(inShown('length', value) / step);
+  const entry = fromDisplay('overlap', (count * step).toFixed(4));
+  return Math.min(max, Math.max(min, entry.ok ? entry.value : value));
+}
+
+/** A tenth of a millimetre, or five thousandths of an inch, is as fine as a hand can mean it. */
+export const byHand = (value: number): number => roundTo(value, stepsNow().drag);
 
 /** What a key does to the overlap; null for keys that mean nothing here. */
 export function keyed(overlap: number, key: string, shift: boolean): number | null {
-  const step = shift ? 5 : 0.5;
-  const to = (value: number): number =>
-    Math.min(max, Math.max(min, Math.round(value * 1000) / 1000));
+  const { small, large } = stepsNow();
+  const step = fromShown('length', shift ? large : small);
+  const to = (value: number): number => roundTo(value, 0.001);
+  const page = fromShown('length', large);
   switch (key) {
     case 'ArrowRight':
     case 'ArrowUp':
@@ -24,9 +40,9 @@ export function keyed(overlap: number, key: string, shift: boolean): number | nu
     case 'ArrowDown':
       return to(overlap - step);
     case 'PageUp':
-      return to(overlap + 5);
+      return to(overlap + page);
     case 'PageDown':
-      return to(overlap - 5);
+      return to(overlap - page);
     case 'Home':
       return min;
     case 'End':
@@ -68,7 +84,7 @@ export function OverlapHandle(props: OverlapHandleProps): JSX.Element {
   };
   const move = (event: PointerEvent): void => {
     if (drag?.pointer !== event.pointerId) return;
-    wanted = tenth(drag.overlap + (event.clientX - drag.from) / drag.scale);
+    wanted = byHand(drag.overlap + (event.clientX - drag.from) / drag.scale);
     frame.ask();
   };
   const end = (event: PointerEvent): void => {
@@ -103,7 +119,7 @@ export function OverlapHandle(props: OverlapHandleProps): JSX.Element {
       aria-valuemin={min}
       aria-valuemax={max}
       aria-valuenow={props.overlap}
-      aria-valuetext={millimetres(props.overlap)}
+      aria-valuetext={lengthText(props.overlap)}
       transform={`translate(${props.x} 0)`}
       onPointerDown={start}
       onPointerMove={move}

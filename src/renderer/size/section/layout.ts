@@ -1,5 +1,5 @@
 /** The section in pixels: outlines, bonds, dimension and labels. Pure geometry; drawing is elsewhere. */
-import { toDisplay } from '../../../shared/units.ts';
+import { displayUnit, toDisplay, withUnit } from '../../../shared/units.ts';
 import type { View } from './scale.ts';
 import type { Hatch, Stack, WallLayer } from './stack.ts';
 
@@ -45,13 +45,17 @@ function breakLine(x: number, top: number, bottom: number): string {
   return `M${x} ${top - 3} C${x - 4} ${top + third} ${x + 4} ${top + 2 * third} ${x} ${bottom + 3}`;
 }
 
-const mm = (name: 'wall' | 'gap' | 'outsideDiameter', value: number): string =>
+const shown = (name: 'wall' | 'gap' | 'outsideDiameter', value: number): string =>
   toDisplay(name, value);
+
+/** With its unit where lengths have another one. */
+const gapText = (gap: number): string =>
+  displayUnit('gap') === displayUnit('wall') ? shown('gap', gap) : withUnit('gap', gap);
 
 const wallText = (layer: WallLayer): string =>
   layer.atRoot === layer.atMouth
-    ? `${layer.part}, wall ${mm('wall', layer.atRoot)}`
-    : `${layer.part}, wall ${mm('wall', layer.atRoot)} to ${mm('wall', layer.atMouth)}`;
+    ? `${layer.part}, wall ${shown('wall', layer.atRoot)}`
+    : `${layer.part}, wall ${shown('wall', layer.atRoot)} to ${shown('wall', layer.atMouth)}`;
 
 interface Placed {
   readonly layer: WallLayer;
@@ -216,15 +220,15 @@ function labelsOf({ stack, walls, bonds, root, mouth, top, bottom, end }: LabelS
     add(root + 6, isTop ? top - 7 : bottom + 15, wallText(placed.layer));
   }
   if (!tube) return labels;
-  const diameter = stack.diameter === null ? '' : ` ${mm('outsideDiameter', stack.diameter)} ×`;
-  const tubeText = `${tube.layer.part}${diameter} ${mm('wall', tube.layer.atRoot)}`;
+  const diameter = stack.diameter === null ? '' : ` ${shown('outsideDiameter', stack.diameter)} ×`;
+  const tubeText = `${tube.layer.part}${diameter} ${shown('wall', tube.layer.atRoot)}`;
   let aboveY = tube.topRoot - 7;
   let belowY = tube.bottomRoot + 15;
   for (const layer of stack.layers) {
     if (layer.kind !== 'bond') continue;
     const bond = bonds.find(({ part }) => part === layer.part);
     const isAbove = bond !== undefined && bond.y < tube.topRoot;
-    const text = `${layer.part} ${mm('gap', layer.gap)}`;
+    const text = `${layer.part} ${gapText(layer.gap)}`;
     add(right, isAbove ? aboveY : belowY, text);
     if (isAbove) aboveY -= 16;
     else belowY += 16;

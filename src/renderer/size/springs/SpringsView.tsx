@@ -1,6 +1,8 @@
 /** The joint as springs for a frame model: a table to copy or save, with units and signs. */
 
 import { createSignal, For, type JSX, onCleanup, Show } from 'solid-js';
+import type { Measure } from '../../../shared/display-units.ts';
+import { figureOf, inShown, symbolOf } from '../../../shared/measures.ts';
 import type { Spring, SpringState, SpringsReport } from '../../../shared/reports-springs.ts';
 import {
   conventionWords,
@@ -11,7 +13,6 @@ import {
   stateWords,
   typicalWords,
 } from '../../../shared/springs-text.ts';
-import { figure } from '../../../shared/words.ts';
 import { copyText } from '../../clipboard.ts';
 import { download, takenName } from '../../files.ts';
 import { useTakenFrom } from '../../parts/TakeOut.tsx';
@@ -30,23 +31,26 @@ function Power(props: { readonly value: number }): JSX.Element {
 }
 
 function SpringRow(props: { readonly spring: Spring }): JSX.Element {
-  const units = () => springUnits[props.spring.kind];
+  const measure = () => (props.spring.kind === 'axial' ? 'spring' : 'turnSpring');
   return (
     <>
       <th scope="row">{springWords[props.spring.kind]}</th>
       <td>
-        <Power value={props.spring.stiffness} />
+        <Power value={inShown(measure(), props.spring.stiffness)} />
       </td>
-      <td class="is-unit">{units().stiffness}</td>
+      <td class="is-unit">{symbolOf(measure())}</td>
       <td>
         <Show when={props.spring.atRoot} fallback="none">
-          {(value) => <Power value={value()} />}
+          {(value) => <Power value={inShown(measure(), value())} />}
         </Show>
       </td>
-      <td>{figure(props.spring.tubeLength)}</td>
+      <td>{figureOf('length', props.spring.tubeLength)}</td>
     </>
   );
 }
+
+const bareMeasure = (kind: Spring['kind']): Measure =>
+  kind === 'axial' ? 'load' : 'bendingStiffness';
 
 /** EA, EI and GJ of the tube that the frame model has already. */
 function Bare(props: { readonly report: SpringsReport }): JSX.Element {
@@ -57,7 +61,8 @@ function Bare(props: { readonly report: SpringsReport }): JSX.Element {
         {({ kind, tube }, i) => (
           <>
             {i() > 0 && ', '}
-            {springUnits[kind].name} <Power value={tube} /> {springUnits[kind].tube}
+            {springUnits[kind].name} <Power value={inShown(bareMeasure(kind), tube)} />{' '}
+            {symbolOf(bareMeasure(kind))}
           </>
         )}
       </For>
@@ -85,9 +90,9 @@ function StateRows(props: { readonly state: SpringState }): JSX.Element {
       <tr>
         <th scope="row">across</th>
         <td>
-          <Power value={props.state.shear} />
+          <Power value={inShown('spring', props.state.shear)} />
         </td>
-        <td class="is-unit">N/mm</td>
+        <td class="is-unit">{symbolOf('spring')}</td>
         <td colspan={2} class="is-note">
           walls side by side, bond rigid
         </td>
@@ -138,10 +143,21 @@ export function SpringsView(props: ViewProps): JSX.Element {
               </Show>
               <div class="figure-tools">
                 <output class="units">{said()}</output>
-                <button type="button" class="link" onClick={() => void copy(report())}>
+                <button
+                  type="button"
+                  class="link"
+                  title="In N, mm and radians"
+                  onClick={() => void copy(report())}
+                >
                   Copy
                 </button>
-                <button type="button" class="link" data-takes="csv" onClick={() => save(report())}>
+                <button
+                  type="button"
+                  class="link"
+                  data-takes="csv"
+                  title="In N, mm and radians"
+                  onClick={() => save(report())}
+                >
                   Save as CSV
                 </button>
               </div>
@@ -158,7 +174,9 @@ export function SpringsView(props: ViewProps): JSX.Element {
                     At the mouth
                   </th>
                   <th scope="col">At the root</th>
-                  <th scope="col">{report().flat ? 'Strip' : 'Tube'} past the mouth, mm</th>
+                  <th scope="col">
+                    {report().flat ? 'Strip' : 'Tube'} past the mouth, {symbolOf('length')}
+                  </th>
                 </tr>
               </thead>
               <For each={report().states}>{(state) => <StateRows state={state} />}</For>

@@ -1,13 +1,14 @@
 /** Figures of a laminate as they are read: rounded to three places, in the units of the screen. */
+import type { Measure } from '../../../shared/display-units.ts';
 import {
   type ConstantName,
   constantQuantities,
   constantSymbols,
 } from '../../../shared/laminate-words.ts';
+import { figure, figureOf, symbolOf } from '../../../shared/measures.ts';
 import { type QuantityName, quantities } from '../../../shared/quantities.ts';
 import type { LaminateReport } from '../../../shared/reports.ts';
-import { displayUnit, inDisplayUnit } from '../../../shared/units.ts';
-import { figure } from '../../../shared/words.ts';
+import { displayUnit, inDisplayUnit, isInSi } from '../../../shared/units.ts';
 
 export interface Reading {
   readonly symbol: string;
@@ -17,7 +18,7 @@ export interface Reading {
 }
 
 export const rounded = (name: QuantityName, value: number): string =>
-  figure(inDisplayUnit(name, value));
+  figure(inDisplayUnit(name, value), isInSi(name) ? 2 : 4);
 
 const reading = (symbol: string, name: QuantityName, value: number, help: string): Reading => ({
   symbol,
@@ -84,13 +85,22 @@ export interface Matrix {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** N/mm, N and N·mm are large figures: thousands of them are shown. */
+/** Of the stiffness of a stack, in units as large as its figures. */
 export function matrices({ a, b, d }: LaminateReport): Matrix[] {
-  const thousands = (rows: LaminateReport['a']): string[][] =>
-    rows.map((row) => row.map((value) => figure(value / 1000)));
+  const matrix = (
+    name: Matrix['name'],
+    measure: Measure,
+    help: string,
+    rows: LaminateReport['a'],
+  ): Matrix => ({
+    name,
+    unit: symbolOf(measure),
+    help,
+    rows: rows.map((row) => row.map((value) => figureOf(measure, value))),
+  });
   return [
-    { name: 'A', unit: 'kN/mm', help: 'stretching', rows: thousands(a) },
-    { name: 'B', unit: 'kN', help: 'coupling of stretching and bending', rows: thousands(b) },
-    { name: 'D', unit: 'N·m', help: 'bending', rows: thousands(d) },
+    matrix('A', 'stiffness', 'stretching', a),
+    matrix('B', 'force', 'coupling of stretching and bending', b),
+    matrix('D', 'moment', 'bending', d),
   ];
 }

@@ -5,6 +5,7 @@ import { readNumber } from '../../../shared/number-entry.ts';
 import type { QuantityName } from '../../../shared/quantities.ts';
 import { sentence } from '../../../shared/words.ts';
 import { tellHelp } from '../../help/known-fields.ts';
+import type { Act } from '../../state/act.ts';
 
 export interface PlainNumberProps {
   /** What it is called when read out. */
@@ -18,6 +19,8 @@ export interface PlainNumberProps {
   /** What is said of it on asking. */
   readonly help?: QuantityName;
   readonly onValue: (value: number) => void;
+  /** Of what changes the document: what cannot be read leaves nothing of itself behind. */
+  readonly act?: Act;
 }
 
 export function PlainNumber(props: PlainNumberProps): JSX.Element {
@@ -25,6 +28,7 @@ export function PlainNumber(props: PlainNumberProps): JSX.Element {
   const shown = (): string => String(props.value);
   const [text, setText] = createSignal(shown());
   const [wrong, setWrong] = createSignal('');
+  let typing = false;
   const read = (typed: string): number | null => {
     const entry = readNumber(typed);
     if (!entry.ok) {
@@ -44,6 +48,7 @@ export function PlainNumber(props: PlainNumberProps): JSX.Element {
     on(
       () => props.value,
       (value) => {
+        if (typing && wrong() !== '') return;
         if (read(text()) !== value) setText(shown());
         setWrong('');
       },
@@ -67,11 +72,16 @@ export function PlainNumber(props: PlainNumberProps): JSX.Element {
         aria-describedby={wrong() === '' ? undefined : id}
         value={text()}
         onInput={(event) => {
+          typing = true;
+          props.act?.begin();
           setText(event.currentTarget.value);
           const value = read(event.currentTarget.value);
+          if (value === null) props.act?.drop();
           if (value !== null && value !== props.value) props.onValue(value);
         }}
         onBlur={() => {
+          typing = false;
+          props.act?.end();
           if (wrong() === '') setText(shown());
         }}
       />

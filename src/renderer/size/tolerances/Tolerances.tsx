@@ -1,11 +1,13 @@
 /** How the inputs of the joint vary, for the whole project: seen by both studies, changed in either. */
 
 import { createEffect, createSignal, For, type JSX, on, Show } from 'solid-js';
+import { fromShown, inShown, symbolOf } from '../../../shared/measures.ts';
 import type { Tolerance } from '../../../shared/project-settings.ts';
 import type { Distribution, InputTolerance } from '../../../shared/reports-scatter.ts';
-import { distributionWords, originWords } from '../../../shared/scatter-words.ts';
+import { distributionWords, originWords, spreadMeasures } from '../../../shared/scatter-words.ts';
 import { TakeOut } from '../../parts/TakeOut.tsx';
 import { tolerancesSheet } from '../../sheets/study-sheets.ts';
+import { createAct } from '../../state/act.ts';
 import { withOneJoint } from '../../state/project.ts';
 import { Choice } from '../Choice.tsx';
 import type { ViewProps } from '../views.ts';
@@ -26,11 +28,26 @@ const spreads = {
   '1': 'toleranceShare',
 } as const;
 
+/** True where it is shown in the unit that is stored. */
+const isStored = (unit: InputTolerance['unit']): boolean =>
+  unit === '1' || symbolOf(spreadMeasures[unit]) === unit;
 /** Shares are shown in per cent; the last digits of the change are not the input's. */
-const shown = ({ spread, unit }: InputTolerance): number =>
-  Number((unit === '1' ? 100 * spread : spread).toPrecision(12));
+const inUnit = (value: number, unit: InputTolerance['unit']): number =>
+  Number(
+    (unit === '1' ? 100 * value : inShown(spreadMeasures[unit], value)).toPrecision(
+      isStored(unit) ? 12 : 6,
+    ),
+  );
+const shown = ({ spread, unit }: InputTolerance): number => inUnit(spread, unit);
 const stored = (value: number, unit: InputTolerance['unit']): number =>
-  Number((unit === '1' ? value / 100 : value).toPrecision(12));
+  Number((unit === '1' ? value / 100 : fromShown(spreadMeasures[unit], value)).toPrecision(12));
+/** Rounded down: it may itself be typed. */
+const mostShown = (unit: InputTolerance['unit']): number => {
+  const end = unit === '1' ? most[unit] : inShown(spreadMeasures[unit], most[unit]);
+  return Math.floor(end * 1000 + 1e-6) / 1000;
+};
+const unitText = (unit: InputTolerance['unit']): string =>
+  unit === '1' ? '%' : symbolOf(spreadMeasures[unit]);
 
 export function Tolerances(props: Pick<ViewProps, 'bridge' | 'project' | 'index'>): JSX.Element {
   const [rows, setRows] = createSignal<readonly InputTolerance[]>([]);
@@ -91,6 +108,7 @@ export function Tolerances(props: Pick<ViewProps, 'bridge' | 'project' | 'index'
         <tbody>
           <For each={rows().map(({ input }) => input)}>
             {(input) => {
+              const act = createAct(props.project.history, () => PATH);
               const row = () => rows().find((one) => one.input === input)!;
               return (
                 <Show when={rows().some((one) => one.input === input)}>
@@ -111,8 +129,9 @@ export function Tolerances(props: Pick<ViewProps, 'bridge' | 'project' | 'index'
                         help={spreads[row().unit]}
                         value={shown(row())}
                         min={0}
-                        max={most[row().unit]}
-                        unit={row().unit === '1' ? '%' : row().unit}
+                        max={mostShown(row().unit)}
+                        unit={unitText(row().unit)}
+                        act={act}
                         onValue={(value) => change(input, { spread: stored(value, row().unit) })}
                       />
                     </td>

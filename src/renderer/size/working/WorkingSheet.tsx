@@ -80,6 +80,7 @@ export function WorkingSheet(props: WorkingSheetProps): JSX.Element {
         </div>
         <h2 id="working-title">{working()?.title ?? 'Working of this figure'}</h2>
         <p class="working-where">{working()?.where}</p>
+        <p class="working-where">in N, mm, MPa, °C</p>
         <Show when={props.stale}>
           <p class="stale-word">not recalculated</p>
         </Show>
