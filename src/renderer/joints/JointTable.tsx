@@ -1,5 +1,5 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
-import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, type JSX, on, Show } from 'solid-js';
 import type { CheckReport } from '../../shared/reports.ts';
 import { displayUnit } from '../../shared/units.ts';
 import { TourNote } from '../help/TourNote.tsx';
@@ -22,6 +22,7 @@ export interface JointTableProps {
 }
 
 export function JointTable(props: JointTableProps): JSX.Element {
+  let table: HTMLTableElement | undefined;
   const [order, setOrder] = createSignal<Order>({ by: 'margin', down: false });
   const head = (by: SortKey) => ({
     get active() {
@@ -32,7 +33,12 @@ export function JointTable(props: JointTableProps): JSX.Element {
     },
     onSort: () => setOrder(pressed(order(), by)),
   });
-  const rows = createMemo(() => sorted(props.report.joints, order()));
+  /** Rows are built anew with each report: whether one of them held the focus before. */
+  let held = false;
+  const rows = createMemo(() => {
+    held = table?.contains(document.activeElement) ?? false;
+    return sorted(props.report.joints, order());
+  });
   const shared = createMemo(() => sharedFlags(props.report.joints));
   const tour = useTour();
   const note = createMemo(() => (tour?.step() === 'joint' ? jointNote(props.report) : null));
@@ -42,21 +48,31 @@ export function JointTable(props: JointTableProps): JSX.Element {
     rows().some(({ jointId }) => jointId === current()) ? current() : rows()[0]?.jointId,
   );
 
-  let table!: HTMLTableElement;
+  createEffect(
+    on(rows, () => {
+      if (!held || table?.contains(document.activeElement)) return;
+      names()
+        .find(({ tabIndex }) => tabIndex === 0)
+        ?.focus();
+    }),
+  );
+  const names = (): HTMLButtonElement[] => [
+    ...(table?.querySelectorAll<HTMLButtonElement>('.joint-name') ?? []),
+  ];
   const move = (event: KeyboardEvent): void => {
-    const names = [...table.querySelectorAll<HTMLButtonElement>('.joint-name')];
-    const at = names.indexOf(document.activeElement as HTMLButtonElement);
+    const all = names();
+    const at = all.indexOf(document.activeElement as HTMLButtonElement);
     if (at < 0) return;
-    const id = names[at]?.dataset.joint;
+    const id = all[at]?.dataset.joint;
     if (id !== undefined && (event.key === 'F2' || event.key === 'Delete')) {
       event.preventDefault();
       void (event.key === 'F2' ? props.deeds.rename(id) : props.deeds.remove(id));
       return;
     }
-    const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: names.length - 1 }[event.key];
+    const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: all.length - 1 }[event.key];
     if (to === undefined) return;
     event.preventDefault();
-    names[Math.max(0, Math.min(names.length - 1, to))]?.focus();
+    all[Math.max(0, Math.min(all.length - 1, to))]?.focus();
   };
 
   return (
