@@ -1,8 +1,10 @@
 /** The built shell and preload, run on the stand-in for Electron. */
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
-import { beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import { beforeAll, beforeEach, expect, it, onTestFinished, vi } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { CONTENT_SECURITY_POLICY } from '../../src/main/policy.ts';
 import type { Bridge } from '../../src/shared/contract.ts';
@@ -192,6 +194,33 @@ describeInBrowser('the built shell', () => {
     expect(window.webContents.popups).toEqual([]);
     expect(window.webContents.foreignRequests).toEqual([]);
   });
+
+  it('saves the sheet as a PDF where the user says, and nothing where it is given up', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'lapwright-test-'));
+    onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+    await page.getByRole('button', { name: 'Tail strut lug', exact: true }).click();
+    await page.getByRole('button', { name: 'Sheet …' }).click();
+    await page.getByText(/^\d+ pages, /).waitFor({ timeout: 120_000 });
+    const pages = await page.locator('.sheet-pages > .sheet-page').count();
+    standIn.saveTo = join(folder, 'lug.pdf');
+    await page.getByRole('button', { name: 'Save as PDF …' }).click();
+    await page.getByText('Saved as lug.pdf.').waitFor();
+    expect(standIn.offered).toEqual(['Curlew-Tail-strut-lug.pdf']);
+    const pdf = readFileSync(standIn.saveTo).toString('latin1');
+    expect(pdf.startsWith('%PDF')).toBe(true);
+    expect(pdf.match(/\/Type\s*\/Page(?![s\w])/g)).toHaveLength(pages);
+    standIn.saveTo = null;
+    const reply = await page.evaluate(() =>
+      (window as { lapwright?: Bridge }).lapwright!.ask('sheet.pdf', { name: 'again' }),
+    );
+    expect(reply).toEqual({ ok: true, value: { name: null } });
+    standIn.saveTo = join(folder, 'none', 'lug.pdf');
+    const failed = await page.evaluate(() =>
+      (window as { lapwright?: Bridge }).lapwright!.ask('sheet.pdf', { name: 'again' }),
+    );
+    expect(failed).toMatchObject({ ok: false, error: { code: 'not-writable' } });
+    expect(readdirSync(folder)).toEqual(['lug.pdf']);
+  }, 180_000);
 
   it('grants no permission', async () => {
     const permissions = ['media', 'geolocation', 'notifications', 'clipboard-read', 'openExternal'];

@@ -20,6 +20,10 @@ export const standIn = {
   quit: false,
   errors: [] as string[],
   questions: [] as { readonly message: string; readonly buttons?: string[] }[],
+  /** Where the next file is saved; null gives it up. */
+  saveTo: null as string | null,
+  /** Names that were offered for saving. */
+  offered: [] as (string | undefined)[],
   /** The button that the next question is answered with. */
   answer: 0,
   /** Electron becomes ready only after the entry has run to its end. */
@@ -105,6 +109,10 @@ export const dialog = {
   showMessageBoxSync(_window: unknown, question: { message: string; buttons?: string[] }): number {
     standIn.questions.push(question);
     return standIn.answer;
+  },
+  async showSaveDialog(_window: unknown, options: { defaultPath?: string }) {
+    standIn.offered.push(options.defaultPath);
+    return { canceled: standIn.saveTo === null, filePath: standIn.saveTo ?? '' };
   },
   showErrorBox(title: string, text: string): void {
     standIn.errors.push(`${title}: ${text}`);
