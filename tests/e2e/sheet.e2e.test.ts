@@ -12,7 +12,8 @@ import { violations } from './support/violations.ts';
 
 /** Pictures for a person to look at; `LAPWRIGHT_PICTURES=docs` renews those of the documents. */
 const pictures = join(root, process.env.LAPWRIGHT_PICTURES ?? 'tests/artefacts');
-mkdirSync(pictures, { recursive: true });
+const artefacts = join(root, 'tests/artefacts');
+for (const folder of [pictures, artefacts]) mkdirSync(folder, { recursive: true });
 const forDocuments = process.env.LAPWRIGHT_PICTURES !== undefined;
 /** Strength against overlap of four joints takes its time on a busy machine. */
 const patient = { timeout: 240_000 };
@@ -139,7 +140,7 @@ describeInBrowser('the printed sheet', () => {
       expect([ground, line]).toEqual(['rgb(255, 255, 255)', 'rgb(31, 95, 168)']);
 
       const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-      writeFileSync(join(pictures, 'sheet.pdf'), pdf);
+      writeFileSync(join(artefacts, 'sheet.pdf'), pdf);
       expect(pagesOf(pdf)).toBe(await paper(page).count());
       expect(sizesOf(pdf)).toEqual(['595 × 842']);
       // What is printed is the pages alone.
@@ -226,7 +227,7 @@ describeInBrowser('the printed sheet', () => {
       await page.locator('.sheet-pages > .is-letter').first().waitFor(patient);
       await page.emulateMedia({ media: 'print' });
       await page.setViewportSize({ width: 816, height: 1054 });
-      await page.screenshot({ path: join(pictures, 'sheet-page.png') });
+      await page.screenshot({ path: join(artefacts, 'sheet-page.png') });
       expect(app.problems).toEqual([]);
     } finally {
       await app.close();
