@@ -183,9 +183,9 @@ function makeHandlers(options: AskOptions): Handlers {
       ),
     'job.progress': ({ job }, desk) => progressOf(desk, job),
     'job.stop': ({ job }, desk) => stopAt(desk, job),
-    'joint.sheet': ({ document, jointId, workings }, context) =>
+    'joint.sheet': ({ document, jointId, job: _job, ...wanted }, context) =>
       withJoint(document, jointId, (project, resolved) =>
-        jointSheet(project, resolved, workings, context),
+        jointSheet(project, resolved, wanted, context),
       ),
     'sheet.pdf': noPdfHere,
     'joint.springs': ({ document, jointId, caseId }) =>

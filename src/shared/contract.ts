@@ -186,7 +186,13 @@ const longRequests = {
     method: z.enum(['fitted', 'each']).default(scatterDefaults.method),
   }),
   /** All that the printed sheet says of a joint; the working of so many of its lowest margins. */
-  'joint.sheet': long({ document, jointId, workings: z.int().min(0).max(200).default(0) }),
+  'joint.sheet': long({
+    document,
+    jointId,
+    workings: z.int().min(0).max(200).default(0),
+    /** Strength against overlap takes longest: left out where it is known already. */
+    sweep: z.boolean().default(true),
+  }),
   /** Coupons: predicted, measured, statistics, measured over predicted; one set, or all. */
   'project.coupons': long({ document, setId: z.string().max(64).optional() }),
   /** What strength margins use, and what it rests on: each adhesive, environment and gap. */

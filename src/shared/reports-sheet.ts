@@ -14,7 +14,7 @@ export interface JointSheet {
   readonly jointId: string;
   /** As the Size page has it; the state drawn is the one that is left to the model. */
   readonly report: JointReport;
-  /** Null where the joint carries no load, or where it cannot be swept: then `sweepRefused` says why. */
+  /** Null where the joint carries no load, where it was not asked for, or where it cannot be swept: then `sweepRefused` says why. */
   readonly sweep: SweepReport | null;
   readonly sweepRefused: RequestError | null;
   /** Of the lowest margins, as many as were asked for, lowest first. */

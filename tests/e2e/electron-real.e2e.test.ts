@@ -68,6 +68,21 @@ describe.skipIf(program === null)('in real Electron', () => {
     ]);
   });
 
+  it('saves the sheet of the project as a PDF, page by page as it is shown', async () => {
+    const path = join(profile, 'sheet.pdf');
+    await application.evaluate(({ dialog }, filePath) => {
+      dialog.showSaveDialog = async () => ({ canceled: false, filePath });
+    }, path);
+    await page.getByRole('button', { name: 'Sheet …' }).click();
+    await page.getByText(/^\d+ pages, /).waitFor({ timeout: 180_000 });
+    const pages = await page.locator('.sheet-pages > .sheet-page').count();
+    await page.getByRole('button', { name: 'Save as PDF …' }).click();
+    await page.getByText('Saved as sheet.pdf.').waitFor({ timeout: 60_000 });
+    const pdf = readFileSync(path).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page(?![s\w])/g)).toHaveLength(pages);
+    await page.keyboard.press('Escape');
+  }, 300_000);
+
   it('goes nowhere else and opens no other window', async () => {
     await page.evaluate(() => {
       globalThis.open('https://elsewhere.test/');

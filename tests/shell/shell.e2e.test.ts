@@ -1,7 +1,9 @@
 /** The built shell and preload, run on the stand-in for Electron. */
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { beforeAll, beforeEach, expect, it } from 'vitest';
+import { beforeAll, beforeEach, expect, it, onTestFinished, vi } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { CONTENT_SECURITY_POLICY } from '../../src/main/policy.ts';
 import { COMMAND_CHANNEL } from '../../src/shared/channel.ts';
@@ -195,6 +197,35 @@ describeInBrowser('the built shell', () => {
     expect(window.webContents.popups).toEqual([]);
     expect(window.webContents.foreignRequests).toEqual([]);
   });
+
+  it('saves the sheet as a PDF where the user says, and nothing where it is given up', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'lapwright-test-'));
+    onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+    await page.getByRole('button', { name: 'Tail strut lug', exact: true }).click();
+    await page.getByRole('button', { name: 'Sheet …' }).click();
+    await page.getByText(/^\d+ pages, /).waitFor({ timeout: 120_000 });
+    const pages = await page.locator('.sheet-pages > .sheet-page').count();
+    standIn.chosen = join(folder, 'lug.pdf');
+    await page.getByRole('button', { name: 'Save as PDF …' }).click();
+    await page.getByText('Saved as lug.pdf.').waitFor();
+    expect(standIn.dialogs.map(({ defaultPath }) => defaultPath)).toEqual([
+      'Curlew-Tail-strut-lug.pdf',
+    ]);
+    const pdf = readFileSync(standIn.chosen!).toString('latin1');
+    expect(pdf.startsWith('%PDF')).toBe(true);
+    expect(pdf.match(/\/Type\s*\/Page(?![s\w])/g)).toHaveLength(pages);
+    standIn.chosen = null;
+    const reply = await page.evaluate(() =>
+      (window as { lapwright?: Bridge }).lapwright!.ask('sheet.pdf', { name: 'again' }),
+    );
+    expect(reply).toEqual({ ok: true, value: { name: null } });
+    standIn.chosen = join(folder, 'none', 'lug.pdf');
+    const failed = await page.evaluate(() =>
+      (window as { lapwright?: Bridge }).lapwright!.ask('sheet.pdf', { name: 'again' }),
+    );
+    expect(failed).toMatchObject({ ok: false, error: { code: 'not-writable' } });
+    expect(readdirSync(folder)).toEqual(['lug.pdf']);
+  }, 180_000);
 
   it('grants no permission', async () => {
     const permissions = ['media', 'geolocation', 'notifications', 'clipboard-read', 'openExternal'];

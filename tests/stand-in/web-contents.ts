@@ -86,6 +86,15 @@ export class StandInContents extends EventEmitter {
     await page.goto(this.#loading);
   }
 
+  /** Inches of margin are the page's own there too. */
+  async printToPDF(options: {
+    preferCSSPageSize?: boolean;
+    printBackground?: boolean;
+  }): Promise<Buffer> {
+    const { preferCSSPageSize = false, printBackground = false } = options;
+    return (await this.ready).pdf({ preferCSSPageSize, printBackground });
+  }
+
   async #open(preferences: WebPreferences): Promise<Page> {
     const context = await (await browser()).newContext();
     await context.exposeBinding(INVOKE, ({ frame }, channel: string, ...args: unknown[]) =>

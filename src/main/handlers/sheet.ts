@@ -32,15 +32,21 @@ function workingOf(project: Project, resolved: ResolvedJoint, margin: Margin): S
   return { margin, working: value, refused };
 }
 
-/** @param workings of how many margins, from the lowest on */
+export interface SheetWanted {
+  /** Of how many margins, from the lowest on. */
+  readonly workings: number;
+  readonly sweep: boolean;
+}
+
 export function jointSheet(
   project: Project,
   resolved: ResolvedJoint,
-  workings: number,
+  { workings, sweep: wantsSweep }: SheetWanted,
   { progress }: JobContext = unwatched,
 ): Reply<JointSheet> {
   const { joint } = resolved;
-  const total = (margins: number): number => ANALYSIS + SWEEP + margins;
+  const first = ANALYSIS + (wantsSweep ? SWEEP : 0);
+  const total = (margins: number): number => first + margins;
   progress(0, total(workings), joint.name);
   const analysis = analyse(project, resolved, { stations: STATIONS });
   if (!analysis.ok) return analysis;
@@ -48,12 +54,12 @@ export function jointSheet(
   const all = total(chosen.length);
   const swept = (done: number, of: number): void =>
     progress(ANALYSIS + (SWEEP * done) / of, all, `${joint.name}, overlap`);
-  const isLoaded = resolved.cases.length > 0;
-  const sweepReply = isLoaded
+  const isSwept = wantsSweep && resolved.cases.length > 0;
+  const sweepReply = isSwept
     ? parted(guarded(resolved.index, () => sweep(project, resolved, {}, { progress: swept })))
     : { value: null, refused: null };
   const explained = chosen.map((margin, i) => {
-    progress(ANALYSIS + SWEEP + i, all, `${joint.name}, ${margin.label}`);
+    progress(first + i, all, `${joint.name}, ${margin.label}`);
     return workingOf(project, resolved, margin);
   });
   return ok({

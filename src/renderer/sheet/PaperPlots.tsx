@@ -139,7 +139,7 @@ export function PaperPlots(props: PaperPlotsProps): JSX.Element {
           const peel = peelSentence(drawn(), caseName());
           return (
             <>
-              <p class="sheet-line">
+              <p class="sheet-line" data-heading="">
                 State drawn: {caseName()}, {where}, {gapWords[drawn().gapState]}
                 {isFlat(joint) ? '' : `, clocking ${clocking(drawn().theta)}`}, loads as applied
                 {drawn().carried

@@ -7,6 +7,7 @@ import type { Check } from '../state/check.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { SheetState } from '../state/sheet.ts';
 import { type SheetData, sheetName } from './data.ts';
+import { createPrinterPaper } from './paper.ts';
 import { SheetPages } from './SheetPages.tsx';
 import { SheetTexts } from './SheetTexts.tsx';
 import { WhatStandsOnIt } from './WhatStandsOnIt.tsx';
@@ -46,6 +47,8 @@ export function SheetView(props: SheetViewProps): JSX.Element {
       paper: sheet().paper(),
     };
   });
+
+  createPrinterPaper(() => sheet().paper());
 
   const print = (): void => {
     if (pages() > 0) window.print();

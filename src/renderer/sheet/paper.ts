@@ -1,4 +1,6 @@
 /** The paper that sheets are laid out for; remembered on this machine only. */
+import { type Accessor, createEffect, onCleanup } from 'solid-js';
+
 export type Paper = 'A4' | 'Letter';
 export const papers: readonly Paper[] = ['A4', 'Letter'];
 
@@ -25,4 +27,16 @@ export function rememberPaper(paper: Paper): void {
   } catch {
     // Not remembered, then.
   }
+}
+
+/** The printer's paper as long as the sheet is shown, its margins those of the pages themselves. */
+export function createPrinterPaper(paper: Accessor<Paper>): void {
+  // Where a style sheet cannot be made by hand, as in a test without a screen, nothing is printed either.
+  if (typeof CSSStyleSheet.prototype.replaceSync !== 'function') return;
+  const sheet = new CSSStyleSheet();
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+  createEffect(() => sheet.replaceSync(`@page { size: ${paper()}; margin: 0 }`));
+  onCleanup(() => {
+    document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== sheet);
+  });
 }

@@ -2,7 +2,7 @@
 import { type Accessor, batch, createEffect, createMemo, createSignal, untrack } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import type { Joint, Project } from '../../shared/project.ts';
-import type { Reply } from '../../shared/reply.ts';
+import { ok, type Reply } from '../../shared/reply.ts';
 import type { About } from '../../shared/reports.ts';
 import type { JointSheet } from '../../shared/reports-sheet.ts';
 import { type Paper, rememberedPaper, rememberPaper } from '../sheet/paper.ts';
@@ -59,23 +59,29 @@ export interface SheetState {
 interface Question {
   readonly document: Project;
   readonly joint: Joint;
-  readonly workings: number;
-  /** Tells one question from another: all that an answer depends on. */
+  /** Tells one question from another: all that an answer depends on but the workings, of which it may hold more. */
   readonly key: string;
 }
 
 /** The project with this joint alone; its coupons come along, which tell whether an allowable is still theirs. */
-function questionOf(project: Project, column: Column, working: WorkingChoice): Question | null {
+function questionOf(project: Project, column: Column): Question | null {
   const joint = found(project, column)?.joint;
   if (!joint) return null;
   const { variants: _variants, gapChecks: _checks, sheet: _sheet, note: _note, ...rest } = project;
   const document = { ...rest, joints: [joint] };
-  return {
-    document,
-    joint,
-    workings: workings[working],
-    key: `${working} ${JSON.stringify(document)}`,
-  };
+  return { document, joint, key: JSON.stringify(document) };
+}
+
+interface Asked {
+  readonly column: Column;
+  readonly question: Question;
+}
+
+interface Answer {
+  readonly key: string;
+  /** How many workings were asked for. */
+  readonly workings: number;
+  readonly part: SheetPart;
 }
 
 export interface SheetSource {
@@ -89,9 +95,7 @@ export function createSheet({ bridge, project }: SheetSource): SheetState {
   const [wished, setWished] = createSignal<readonly Column[]>([]);
   const [working, setWorking] = createSignal<WorkingChoice>('none');
   const [paper, setPaper] = createSignal(rememberedPaper());
-  const [answers, setAnswers] = createSignal<
-    ReadonlyMap<string, { readonly key: string; readonly part: SheetPart }>
-  >(new Map());
+  const [answers, setAnswers] = createSignal<ReadonlyMap<string, Answer>>(new Map());
   const [stopped, setStopped] = createSignal(false);
   const [about, setAbout] = createSignal<About | null>(null);
   const [at, setAt] = createSignal(new Date());
@@ -115,13 +119,23 @@ export function createSheet({ bridge, project }: SheetSource): SheetState {
     const document = project.plain();
     if (!open() || !document) return [];
     return chosen().flatMap((column) => {
-      const question = questionOf(document, column, working());
+      const question = questionOf(document, column);
       return question ? [{ column, question }] : [];
     });
   });
-  const partOf = ({ column, question }: { column: Column; question: Question }) => {
+  const answerTo = ({ column, question }: Asked): Answer | null => {
     const answer = answers().get(columnKey(column));
-    return answer?.key === question.key ? answer.part : null;
+    return answer?.key === question.key ? answer : null;
+  };
+  /** With as many workings as are wanted now; null while it has not that many. */
+  const partOf = (asked: Asked): SheetPart | null => {
+    const answer = answerTo(asked);
+    const wanted = workings[working()];
+    if (!answer || (answer.part.reply.ok && answer.workings < wanted)) return null;
+    const { part } = answer;
+    if (!part.reply.ok) return part;
+    const { value } = part.reply;
+    return { ...part, reply: ok({ ...value, workings: value.workings.slice(0, wanted) }) };
   };
 
   let turn = 0;
@@ -131,17 +145,25 @@ export function createSheet({ bridge, project }: SheetSource): SheetState {
     setStopped(false);
     for (const one of untrack(questions)) {
       if (untrack(() => partOf(one)) !== null) continue;
-      const { document, joint, workings: most, key } = one.question;
+      const { document, joint, key } = one.question;
+      const before = untrack(() => answerTo(one))?.part.reply;
+      const known = before?.ok ? before.value : null;
+      const most = workings[untrack(working)];
       // The document goes on changing; the joint on paper is the one that was asked about.
       const held = JSON.parse(JSON.stringify(joint)) as Joint;
-      const reply = await job.run('joint.sheet', { document, jointId: joint.id, workings: most });
+      const asked = { document, jointId: joint.id, workings: most, sweep: known === null };
+      const answer = await job.run('joint.sheet', asked);
       if (own !== turn) return;
-      if (!reply.ok && reply.error.code === 'stopped') {
+      if (!answer.ok && answer.error.code === 'stopped') {
         setStopped(true);
         return;
       }
+      const reply =
+        answer.ok && known
+          ? ok({ ...answer.value, sweep: known.sweep, sweepRefused: known.sweepRefused })
+          : answer;
       const part = { column: one.column, joint: held, reply };
-      setAnswers((all) => new Map(all).set(columnKey(one.column), { key, part }));
+      setAnswers((all) => new Map(all).set(columnKey(one.column), { key, workings: most, part }));
     }
     setAt(new Date());
   }
@@ -152,6 +174,7 @@ export function createSheet({ bridge, project }: SheetSource): SheetState {
       .join('\n'),
   );
   createEffect(() => {
+    working();
     if (asked() !== '') void load();
     else if (untrack(job.running)) job.stop();
   });

@@ -17,6 +17,7 @@ import type {
   SweepReport,
   Working,
 } from '../../../src/shared/reports.ts';
+import type { JointSheet } from '../../../src/shared/reports-sheet.ts';
 
 const stateOf = (margin: number): MarginState =>
   margin < 0 ? 'fails' : margin < 0.25 ? 'low' : 'holds';
@@ -280,3 +281,24 @@ export const makeSweep = (change: Partial<SweepReport> = {}): SweepReport => ({
   flags: [],
   ...change,
 });
+
+/** What the sheet is told of a joint: the report and the sweep of above, workings as many as asked. */
+export function makeSheet(
+  joint: Joint,
+  { workings = 0, sweep = true }: { workings?: number | undefined; sweep?: boolean | undefined },
+): JointSheet {
+  const report = makeReport(joint);
+  return {
+    jointId: joint.id,
+    report,
+    sweep: sweep && joint.loads.length > 0 ? makeSweep({ jointId: joint.id }) : null,
+    sweepRefused: null,
+    workings: report.margins.slice(0, workings).map((margin) => ({
+      margin,
+      working: makeWorking({ title: margin.label }),
+      refused: null,
+    })),
+    tolerances: [],
+    couponFlags: [],
+  };
+}
