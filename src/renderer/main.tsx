@@ -8,6 +8,7 @@ import './styles/base.css';
 import './styles/job.css';
 import './styles/bar.css';
 import './styles/keys.css';
+import './styles/units.css';
 import './styles/joints.css';
 import './styles/corners.css';
 import './styles/size.css';
