@@ -10,6 +10,7 @@ import './styles/bar.css';
 import './styles/keys.css';
 import './styles/files.css';
 import './styles/menu.css';
+import './styles/units.css';
 import './styles/joints.css';
 import './styles/corners.css';
 import './styles/size.css';

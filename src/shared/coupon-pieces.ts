@@ -2,8 +2,10 @@
  * Test pieces of one's own: made new, copied, told by their sizes; and what a piece may still claim once
  * its sizes are changed. A standard's sizes are that standard's only while they are as it has them.
  */
+
 import type { Lap } from './convert-lap.ts';
 import { freeId } from './coupon-plan.ts';
+import { plainOf, symbolOf } from './measures.ts';
 import type { Adherend } from './project.ts';
 import type { Coupons, Specimen, SpecimenShape } from './project-coupons.ts';
 import type { Source } from './project-fields.ts';
@@ -25,18 +27,20 @@ export const pieceLaps = Object.keys(pieceWords) as readonly Lap[];
 export const pieceLap = (shape: SpecimenShape): Lap =>
   shape.type === 'sleeve-single' ? shape.side : shape.type;
 
+const size = (value: number): string => plainOf('length', value);
+
 const walls = (name: string, { atRoot, atMouth }: { atRoot: number; atMouth: number }): string =>
-  atRoot === atMouth ? `${name} ${atRoot}` : `${name} ${atRoot} to ${atMouth}`;
+  atRoot === atMouth ? `${name} ${size(atRoot)}` : `${name} ${size(atRoot)} to ${size(atMouth)}`;
 
 /** `width 25.4, overlap 12.7, strip 1.6, plate 1.6 mm`; a wall that tapers is told from root to mouth. */
 export function pieceSizes(shape: SpecimenShape): string {
   const sizes = (): readonly string[] => {
     switch (shape.type) {
       case 'flat-single':
-        return [`strip ${shape.strip.thickness}`, walls('plate', shape.plate)];
+        return [`strip ${size(shape.strip.thickness)}`, walls('plate', shape.plate)];
       case 'flat-double':
         return [
-          `strip ${shape.strip.thickness}`,
+          `strip ${size(shape.strip.thickness)}`,
           walls('upper strap', shape.upperStrap),
           walls('lower strap', shape.lowerStrap),
         ];
@@ -48,9 +52,9 @@ export function pieceSizes(shape: SpecimenShape): string {
   };
   const head =
     'width' in shape
-      ? `width ${shape.width}`
-      : `tube ${shape.tube.outsideDiameter} × ${shape.tube.wall}`;
-  return `${[head, `overlap ${shape.overlap}`, ...sizes()].join(', ')} mm`;
+      ? `width ${size(shape.width)}`
+      : `tube ${size(shape.tube.outsideDiameter)} × ${size(shape.tube.wall)}`;
+  return `${[head, `overlap ${size(shape.overlap)}`, ...sizes()].join(', ')} ${symbolOf('length')}`;
 }
 
 /** Ids of the materials of a piece, each once. */

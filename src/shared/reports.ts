@@ -42,6 +42,13 @@ export interface Flag {
   readonly message: string;
 }
 
+/** Of the bond at the load asked, mm. */
+export interface TroughLengths {
+  readonly elastic: number;
+  /** Below a tenth of yield. */
+  readonly rest: number;
+}
+
 export interface Margin {
   readonly mode: Mode;
   /** In plain words, such as `adhesive, ultimate strain`, `tube, laminate strength`. */
@@ -72,6 +79,8 @@ export interface Margin {
   readonly restsOn: string;
   /** One short sentence that adds to the figure, such as the trough's length; empty when none. */
   readonly remark: string;
+  /** The lengths of that remark, mm, where it is of the trough: for whoever reads in other units. */
+  readonly trough?: TroughLengths;
   /** Domains of the method that this figure leaves; empty when it leaves none. */
   readonly flags: readonly Flag[];
 }

@@ -12,6 +12,7 @@ import type {
   MarginState,
   Mode,
   Place,
+  TroughLengths,
 } from './reports.ts';
 import { withUnit } from './units.ts';
 
@@ -112,6 +113,13 @@ export const whereText = (margin: Margin, flat: boolean): string =>
     flat ? placeText(margin) : `${placeText(margin)}, ${clocking(margin.theta)}`,
     gapWords[margin.gapState],
   ].join(' · ');
+
+export const troughText = ({ elastic, rest }: TroughLengths): string =>
+  `elastic over ${lengthText(elastic)}, ${lengthText(rest)} below a tenth of yield`;
+
+/** The remark of a margin, its lengths in the unit on the screen. */
+export const remarkText = ({ trough, remark }: Margin): string =>
+  trough ? troughText(trough) : remark;
 
 const aWall = (margin: Margin): string => `the ${margin.part}`;
 /** The only bond of a joint needs no name. */

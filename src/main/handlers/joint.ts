@@ -16,11 +16,12 @@ import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type {
   GapState,
   JointReport,
+  Margin,
   StressReport,
   SweepPoint,
   SweepReport,
 } from '../../shared/reports.ts';
-import { caseText } from '../../shared/words.ts';
+import { caseText, troughText } from '../../shared/words.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { drawnRow, isCaseOf } from './drawn-row.ts';
 import { jointFlags } from './flags.ts';
@@ -105,13 +106,14 @@ export function stressOf(
   });
 }
 
-/** One line for the trough's margin: how much of the bond stays elastic and at rest at the asked load. */
-function troughRemark(row: Governing, adherendShear: boolean): string {
+/** For the trough's margin: how much of the bond stays elastic and at rest at the asked load. */
+function troughOf(row: Governing, adherendShear: boolean): Pick<Margin, 'remark' | 'trough'> {
   const { state, result } = row;
   const { trough, carried } = stressCurves(state, result.theta, result.asked, adherendShear, 2);
-  if (!carried) return 'the bond fails before this load';
-  const rest = `${trough.restLength.toFixed(1)} mm below a tenth of yield`;
-  return `elastic over ${trough.elasticLength.toFixed(1)} mm, ${rest}`;
+  if (!carried) return { remark: 'the bond fails before this load' };
+  const { elasticLength: elastic, restLength } = trough;
+  const made = { elastic, rest: restLength };
+  return { remark: troughText(made), trough: made };
 }
 
 export function analyse(
@@ -127,14 +129,15 @@ export function analyse(
     jointId: resolved.joint.id,
     description: describeJoint(resolved.joint),
     targetMargin: settings.targetMargin,
-    margins: rows.map((row) =>
-      toMargin(
-        row,
-        resolved,
-        settings.targetMargin,
-        row.result.mode === 'durability-trough' ? troughRemark(row, settings.adherendShear) : '',
-      ),
-    ),
+    margins: rows.map((row) => {
+      const told =
+        row.result.mode === 'durability-trough' ? troughOf(row, settings.adherendShear) : null;
+      const margin = toMargin(row, resolved, settings.targetMargin, told?.remark ?? '');
+      // Where another remark weighs more, that of the trough is not told.
+      return told?.trough && margin.remark === told.remark
+        ? { ...margin, trough: told.trough }
+        : margin;
+    }),
     stress: stress.value,
     flags: jointFlags(resolved),
     modelVersion: MODEL_VERSION,

@@ -62,6 +62,6 @@ export function drawFoot(
     const text = label(range.away ? Math.abs(shown) : shown, decimals);
     write(context, text, at, { colour: ink.soft, align: 'center' });
   }
-  const unit = { x: area.left - 10, y: base + 14 };
+  const unit = { x: area.left - 14, y: base + 14 };
   write(context, symbolOf(range.measure), unit, { colour: ink.soft, align: 'right' });
 }

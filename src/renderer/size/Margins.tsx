@@ -1,7 +1,15 @@
 /** The right column: every margin, lowest first; taking one draws the state that sets it. */
 import { Index, type JSX, Show } from 'solid-js';
 import type { JointReport, Margin } from '../../shared/reports.ts';
-import { caseText, headline, signed, stateWords, verdict, whereText } from '../../shared/words.ts';
+import {
+  caseText,
+  headline,
+  remarkText,
+  signed,
+  stateWords,
+  verdict,
+  whereText,
+} from '../../shared/words.ts';
 import { DomainMark } from '../parts/DomainMark.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { type Subject, subjectOfMargin } from '../state/working.ts';
@@ -48,7 +56,7 @@ function MarginRow(props: MarginRowProps): JSX.Element {
             {' · '}
             <span class="rests-on">{props.margin.restsOn}</span>
           </Show>
-          <Show when={props.margin.remark}> · {props.margin.remark}</Show>
+          <Show when={props.margin.remark}> · {remarkText(props.margin)}</Show>
         </span>
         <Show when={props.margin.flags.length > 0}>
           <span class="outside" title={props.margin.flags.map(({ message }) => message).join('\n')}>

@@ -1,5 +1,6 @@
 /** What differs between the frame sizes of a joint, as data: the columns of the table. */
 import { isFlat } from '../../../shared/convert-lap.ts';
+import { plainOf } from '../../../shared/measures.ts';
 import type { Joint } from '../../../shared/project.ts';
 import type { QuantityName } from '../../../shared/quantities.ts';
 
@@ -10,6 +11,9 @@ export interface SizeColumn {
   /** What stands for an empty field: the joint's own. */
   readonly own: (joint: Joint) => string;
 }
+
+const shownLength = (value: number | undefined): string =>
+  value === undefined ? '' : plainOf('length', value);
 
 const factors: readonly SizeColumn[] = [
   { key: 'wallFactor', title: 'Walls ×', quantity: 'wallFactor', own: () => '1' },
@@ -24,13 +28,13 @@ const sleeve: readonly SizeColumn[] = [
     key: 'outsideDiameter',
     title: 'Diameter',
     quantity: 'outsideDiameter',
-    own: (joint) => String(tube(joint)?.outsideDiameter ?? ''),
+    own: (joint) => shownLength(tube(joint)?.outsideDiameter),
   },
   {
     key: 'tubeWall',
     title: 'Tube wall',
     quantity: 'wall',
-    own: (joint) => String(tube(joint)?.wall ?? ''),
+    own: (joint) => shownLength(tube(joint)?.wall),
   },
   ...factors,
 ];
@@ -40,13 +44,13 @@ const flat: readonly SizeColumn[] = [
     key: 'width',
     title: 'Width',
     quantity: 'width',
-    own: (joint) => String(strip(joint)?.width ?? ''),
+    own: (joint) => shownLength(strip(joint)?.width),
   },
   {
     key: 'thickness',
     title: 'Strip',
     quantity: 'wall',
-    own: (joint) => String(strip(joint)?.strip.thickness ?? ''),
+    own: (joint) => shownLength(strip(joint)?.strip.thickness),
   },
   ...factors,
 ];

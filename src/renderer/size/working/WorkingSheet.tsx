@@ -1,7 +1,7 @@
 /** The working behind one figure, in a sheet over the margins. The page under it stays usable. */
 import { createEffect, Index, type JSX, on, onCleanup, onMount, Show } from 'solid-js';
 import type { Margin } from '../../../shared/reports.ts';
-import { sentence, signed, stateWords } from '../../../shared/words.ts';
+import { remarkText, sentence, signed, stateWords } from '../../../shared/words.ts';
 import { DomainMark } from '../../parts/DomainMark.tsx';
 import { Mark } from '../../parts/Mark.tsx';
 import type { WorkingState } from '../../state/working.ts';
@@ -22,7 +22,7 @@ function MarginHead(props: { readonly margin: Margin }): JSX.Element {
       <Mark state={margin.state} />
       <span>
         <span class="state">{stateWords[margin.state]}</span>
-        {margin.remark === '' ? '' : ` · ${margin.remark}`}
+        {margin.remark === '' ? '' : ` · ${remarkText(margin)}`}
         <Show when={margin.typical}>
           {' · '}
           <span class="typical">typical</span> values stand behind it
