@@ -30,17 +30,4 @@ export function column(name: string, unit = ''): string {
   return plain === '' ? name : `${name}, ${plain}`;
 }
 
-/** JSON and the files know no −0, and no program reads one as anything but 0. */
-const plain = (cell: SheetCell): SheetCell => (cell === 0 ? 0 : cell);
-
-export const sheetCsv = ({ head, rows }: Sheet): string =>
-  writeCsv([head, ...rows.map((row) => row.map(plain))]);
-
-/** Rows under one another that share a first column, such as the joint or the table that they are of. */
-export const stacked = (
-  first: string,
-  sheets: readonly { readonly name: string; readonly sheet: Sheet }[],
-): Sheet => ({
-  head: [first, ...(sheets[0]?.sheet.head ?? [])],
-  rows: sheets.flatMap(({ name, sheet }) => sheet.rows.map((row) => [name, ...row])),
-});
+export const sheetCsv = ({ head, rows }: Sheet): string => writeCsv([head, ...rows]);

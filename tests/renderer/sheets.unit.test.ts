@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { takenName } from '../../src/renderer/files.ts';
 import { jointsSheet, loadsSheet } from '../../src/renderer/sheets/margin-sheets.ts';
 import { peelSheet, shearSheet } from '../../src/renderer/sheets/stress-sheets.ts';
-import { column, sheetCsv, stacked } from '../../src/shared/sheet.ts';
+import { column, sheetCsv } from '../../src/shared/sheet.ts';
 import { makeProject } from './support/project.ts';
 import { makeMargin, makeStress, makeSummary } from './support/reports.ts';
 
@@ -54,24 +54,6 @@ describe('a table as text', () => {
       ['joint', 'margin'],
       [cell, '-0.5'],
     ]);
-  });
-
-  it('puts tables of the same columns under one another', () => {
-    const sheet = { head: ['x'], rows: [[1], [2]] };
-    expect(
-      stacked('of', [
-        { name: 'a', sheet },
-        { name: 'b', sheet },
-      ]),
-    ).toEqual({
-      head: ['of', 'x'],
-      rows: [
-        ['a', 1],
-        ['a', 2],
-        ['b', 1],
-        ['b', 2],
-      ],
-    });
   });
 });
 

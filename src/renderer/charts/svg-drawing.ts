@@ -76,7 +76,15 @@ function paintText(context: CanvasRenderingContext2D, text: SVGTextElement): voi
     style.textAnchor === 'middle' ? 'center' : style.textAnchor === 'end' ? 'right' : 'left';
   const x = text.x.baseVal.numberOfItems > 0 ? text.x.baseVal.getItem(0).value : 0;
   const y = text.y.baseVal.numberOfItems > 0 ? text.y.baseVal.getItem(0).value : 0;
-  context.fillText(text.textContent ?? '', x, y);
+  const words = text.textContent ?? '';
+  // A halo of the paper, where letters cross a line.
+  if (style.stroke !== 'none') {
+    context.strokeStyle = style.stroke;
+    context.lineWidth = Number.parseFloat(style.strokeWidth) || 1;
+    context.lineJoin = 'round';
+    context.strokeText(words, x, y);
+  }
+  context.fillText(words, x, y);
 }
 
 function paintShape(context: CanvasRenderingContext2D, shape: SVGGeometryElement): void {

@@ -18,7 +18,8 @@ export function Figures(props: FiguresProps): JSX.Element {
     <details class="figures" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Table</summary>
       <Show when={open()}>
-        <div class="figures-sheet">
+        {/* Longer than its place: arrow keys scroll what has the focus. */}
+        <section class="figures-sheet" aria-label="Figures of the plot" tabindex="0">
           <For each={props.tables}>
             {(table) => (
               <table>
@@ -40,7 +41,7 @@ export function Figures(props: FiguresProps): JSX.Element {
               </table>
             )}
           </For>
-        </div>
+        </section>
       </Show>
     </details>
   );
