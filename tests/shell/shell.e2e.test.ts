@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { beforeAll, beforeEach, expect, it, onTestFinished, vi } from 'vitest';
+import { beforeAll, beforeEach, expect, it, onTestFinished } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { CONTENT_SECURITY_POLICY } from '../../src/main/policy.ts';
 import { COMMAND_CHANNEL } from '../../src/shared/channel.ts';

@@ -100,7 +100,6 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
       ok(makeGapReport((document as Project).joints[0]!, measured)),
     'joint.gap-verdict': ({ document, measured }) =>
       ok(makeGapVerdict((document as Project).joints[0]!, measured)),
-    'app.about': () => ok({ version: '0', modelVersion: '1', carrier: 'loopback' }),
     'file.places': () => ok({ dialogs: false, folders: [], recent: [] }),
     'file.stamp': () => ok({ stamp: null, at: null }),
     'recovery.keep': () => ok({ at: '2026-03-01T09:00:00Z' }),
