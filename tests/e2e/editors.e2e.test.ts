@@ -67,9 +67,10 @@ const settled = (page: Page): Promise<void> =>
 
 /** What is saved is a project, whole. */
 async function saved(page: Page): Promise<Project> {
+  await page.getByRole('button', { name: 'File', exact: true }).click();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
-    button(page, 'Save a copy').click(),
+    page.getByRole('menuitem', { name: 'Save a copy' }).click(),
   ]);
   const reading = readProjectText(readFileSync(await download.path(), 'utf8'));
   if (!reading.ok) throw new Error(`${reading.error.field}: ${reading.error.message}`);

@@ -185,6 +185,31 @@ describeInBrowser('project files', () => {
     expect(problems).toEqual([]);
   });
 
+  it('that may only be read are saved under another name', async () => {
+    const { page, problems } = await open();
+    await saveIntoFrames(page);
+    chmodSync(file, 0o444);
+    await page.getByRole('button', { name: 'File', exact: true }).click();
+    await page.getByRole('menuitem', { name: /^Curlew Curlew.lapwright.json/ }).click();
+    await page.getByText('read only: use Save as').waitFor(patient);
+    await rename(page, 'Curlew two');
+    await picture(page, 'read-only-light');
+    await page.keyboard.press('Control+s');
+    await page
+      .getByRole('dialog')
+      .getByText(/is read only\.$/)
+      .waitFor(patient);
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('dialog').getByRole('button', { name: 'Save as …' }).click();
+    await page.getByRole('textbox', { name: 'File name' }).fill('two');
+    await page.keyboard.press('Enter');
+    await page.locator('.file-state').getByText('two.lapwright.json').waitFor(patient);
+    await isSaved(page);
+    expect(await page.getByText('read only: use Save as').count()).toBe(0);
+    expect(saved().name).toBe('Curlew');
+    expect(problems).toEqual([]);
+  });
+
   it.skipIf(process.getuid?.() === 0)(
     'in a folder that may only be read are saved elsewhere',
     async () => {
@@ -205,7 +230,6 @@ describeInBrowser('project files', () => {
           .getByRole('dialog')
           .getByRole('button', { name: 'Save', exact: true })
           .click(patient);
-        await page.getByRole('dialog').getByRole('button', { name: 'Replace it' }).click(patient);
         await page.getByText(/could not be saved: this user may not write there/).waitFor(patient);
       } finally {
         chmodSync(frames, 0o755);
@@ -239,6 +263,7 @@ describeInBrowser('project files', () => {
     await page.reload();
     await strip.waitFor(patient);
     await button(page, /^Open them/).click();
+    await page.getByText('changes not saved').waitFor(patient);
     await page.keyboard.press('Control+s');
     await page.getByRole('dialog').getByRole('button', { name: 'Replace it' }).click(patient);
     await isSaved(page);

@@ -79,7 +79,7 @@ describe('the box', () => {
 
   it('shows the keys of what it finds', async () => {
     await open();
-    find('save copy');
+    find('save');
     const [first] = screen.getAllByRole('option');
     expect(within(first!).getByText('Ctrl+S')).toBeTruthy();
   });

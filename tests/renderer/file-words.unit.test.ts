@@ -20,20 +20,20 @@ it('times are as short as their day allows', () => {
 
 describe('paths', () => {
   it('are taken apart and put together as their system writes them', () => {
-    expect(lastPart('/home/mira/a.json')).toBe('a.json');
-    expect(lastPart('C:\\Users\\mira\\a.json')).toBe('a.json');
-    expect(folderOf('/home/mira/a.json')).toBe('/home/mira');
-    expect(folderOf('C:\\Users\\mira\\a.json')).toBe('C:\\Users\\mira');
-    expect(inFolder('C:\\Users', 'a')).toBe('C:\\Users\\a');
+    expect(lastPart('/disk/mira/a.json')).toBe('a.json');
+    expect(lastPart('D:\\Data\\mira\\a.json')).toBe('a.json');
+    expect(folderOf('/disk/mira/a.json')).toBe('/disk/mira');
+    expect(folderOf('D:\\Data\\mira\\a.json')).toBe('D:\\Data\\mira');
+    expect(inFolder('D:\\Data', 'a')).toBe('D:\\Data\\a');
     expect(inFolder('D:\\', 'a')).toBe('D:\\a');
     expect(inFolder('/', 'a')).toBe('/a');
-    expect(inFolder('/home', 'a')).toBe('/home/a');
+    expect(inFolder('/disk', 'a')).toBe('/disk/a');
   });
 
   it('are told by their end', () => {
-    expect(shortFolder('/home/mira/frames')).toBe('…/mira/frames');
-    expect(shortFolder('/home/mira')).toBe('/home/mira');
-    expect(shortFolder('C:\\Users\\mira\\frames')).toBe('…\\mira\\frames');
+    expect(shortFolder('/disk/mira/frames')).toBe('…/mira/frames');
+    expect(shortFolder('/disk/mira')).toBe('/disk/mira');
+    expect(shortFolder('D:\\Data\\mira\\frames')).toBe('…\\mira\\frames');
   });
 });
 

@@ -27,9 +27,9 @@ useBrowser();
 useDialogs();
 
 const recent = {
-  path: '/home/mira/frames/heron.lapwright.json',
+  path: '/disk/mira/frames/heron.lapwright.json',
   name: 'heron.lapwright.json',
-  folder: '/home/mira/frames',
+  folder: '/disk/mira/frames',
   project: 'Heron',
   at: '2026-03-01T09:00:00Z',
   found: true,

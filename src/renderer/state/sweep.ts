@@ -57,6 +57,19 @@ export function createSweep(source: JointSource, dragging: Accessor<boolean>): S
     latest.drop();
   });
 
+  let opening = untrack(project.opening);
+  createEffect(
+    on(
+      project.revisionBesidesOverlap,
+      () => {
+        // What is opened anew is asked about at once, and not once more in a while.
+        const isNew = untrack(project.opening) !== opening;
+        opening = untrack(project.opening);
+        if (!isNew) settle.ask();
+      },
+      { defer: true },
+    ),
+  );
   createEffect(
     on(subjectOf(source), () => {
       latest.drop();
@@ -67,7 +80,6 @@ export function createSweep(source: JointSource, dragging: Accessor<boolean>): S
     }),
   );
   createEffect(on(active, (isActive) => isActive && owed && soon.ask(), { defer: true }));
-  createEffect(on(project.revisionBesidesOverlap, () => settle.ask(), { defer: true }));
   createEffect(on(issues.typedCount, (count) => count === 0 && settle.ask(), { defer: true }));
   // An overlap left outside the drawn range would have no mark: draw a range that holds it.
   createEffect(() => {

@@ -46,7 +46,7 @@ const stampOf = (text: string): string => {
 const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
 const folderOf = (path: string): string => path.slice(0, path.lastIndexOf('/')) || '/';
 
-export const HOME = '/home/mira';
+export const HOME = '/disk/mira';
 
 export function useDisk(bridge: FakeBridge): FakeDisk {
   const disk: FakeDisk = {
@@ -111,7 +111,7 @@ export function useDisk(bridge: FakeBridge): FakeDisk {
   );
   bridge.answer('file.choose', () => ok({ path: disk.chooses }));
   bridge.answer('folder.look', ({ folder = HOME }) =>
-    disk.folders.has(folder) || folder === '/home' || folder === '/'
+    disk.folders.has(folder) || folder === '/disk' || folder === '/'
       ? ok(look(folder))
       : refuse('not-found', '', 'The folder is not there.'),
   );
