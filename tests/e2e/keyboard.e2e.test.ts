@@ -91,15 +91,19 @@ describeInBrowser('the keyboard', () => {
       await expect.poll(() => focused(page)).toBe('Fitting factor');
     }));
 
-  it('saves a copy, writing or not', async () =>
+  it('saves, writing or not: the first time it asks where', async () =>
     withApp({}, async ({ page }) => {
       await find(page, 'landing leg');
       await find(page, 'overlap');
       await page.keyboard.type('30');
-      const download = page.waitForEvent('download', patient);
       await press(page, 'Control+s');
-      expect((await download).suggestedFilename()).toMatch(/lapwright\.json$/);
-      expect(await page.getByText('changes not saved').count()).toBe(0);
+      const asked = page.getByRole('dialog', { name: 'Save Curlew' });
+      await asked.getByRole('textbox', { name: 'File name' }).waitFor(patient);
+      await press(page, 'Escape');
+      await asked.waitFor({ state: 'detached', ...patient });
+      // What was typed is still there, and still unsaved.
+      expect(await focused(page)).toBe('Overlap');
+      await page.getByText('changes not saved').waitFor(patient);
     }));
 
   it('keeps the focus in its sheets, and gives it back', async () =>

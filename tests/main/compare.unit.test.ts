@@ -157,8 +157,10 @@ describe('joints side by side', () => {
     for (const column of columns) {
       const input = { document, jointId: column.id };
       const { margins } = await value<JointReport>('joint.analyse', { ...input, focus: {} });
-      const bare = margins.map(({ remark: _remark, ...margin }) => margin);
-      expect(column.margins.map(({ remark: _remark, ...margin }) => margin)).toEqual(bare);
+      const bare = margins.map(({ remark: _remark, trough: _trough, ...margin }) => margin);
+      expect(
+        column.margins.map(({ remark: _remark, trough: _trough, ...margin }) => margin),
+      ).toEqual(bare);
       expect(column.lowest!.margin).toBe(margins[0]!.margin);
       const focus = { caseId: 'gust-cold', gapState: 'nominal', theta };
       const stress = await value<StressReport>('joint.stress', { ...input, focus });

@@ -60,7 +60,9 @@ describe.each(demo.joints.map(({ id }) => id))('%s', (id) => {
       const { mode, part, place, caseId, gapState, theta } = listed;
       const focus = { caseId, gapState, theta };
       const shown = await working(id, mode, { part, place, focus });
-      expect(shown.margin).toEqual({ ...listed, remark: shown.margin!.remark });
+      // The list alone adds how long the trough is; its working shows it.
+      const { trough: _trough, ...same } = listed;
+      expect(shown.margin).toEqual({ ...same, remark: shown.margin!.remark });
       expect(shown.title).toBe(listed.label);
       expect(shown.where).toContain(listed.caseName);
       for (const card of shown.cards) expectReadable(card);
