@@ -75,7 +75,7 @@ export function methodSentences(joint: Joint, report: JointReport): string[] {
   return [
     `Shear lag: ${walls} are elastic walls joined by ${two ? 'two bonds' : 'one bond'}, each elastic up to its yield stress and flowing beyond it up to its ultimate strain, at temperature and moisture of each case (sections 2 to 7).`,
     `Peel, bending of the walls${isFlat(joint) ? '' : ', hoop'} and what they do to the plies: layered shells (section 10${type === 'flat-single' ? '; edge moment, section 11' : ''}).`,
-    `Margin = factor on the loads at which a mode is reached over the factor asked, less one; the worst over all load cases, conditions, gaps${isFlat(joint) ? '' : ' and clockings'} (section 8${isCyclic ? ', cyclic loads among them' : ''}). Strength against overlap: section 9.`,
+    `Margin = factor on the loads at which a mode is reached over the factor asked, less one; the worst over all load cases, conditions${isFlat(joint) ? ' and gaps' : ', gaps and clockings'} (section 8${isCyclic ? ', cyclic loads among them' : ''}). Strength against overlap: section 9.`,
     'It is a screening method: peel right at a corner built into solid metal, creep, crack growth and ageing beyond the knockdowns entered are not in it.',
     `Model version ${report.modelVersion}; every equation with its source and limits stands in docs/method.md, checks against other solutions in docs/verification.md.`,
   ];

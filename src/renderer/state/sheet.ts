@@ -163,9 +163,12 @@ export function createSheet({ bridge, project }: SheetSource): SheetState {
           ? ok({ ...answer.value, sweep: known.sweep, sweepRefused: known.sweepRefused })
           : answer;
       const part = { column: one.column, joint: held, reply };
-      setAnswers((all) => new Map(all).set(columnKey(one.column), { key, workings: most, part }));
+      // Together: the pages are laid out once.
+      batch(() => {
+        setAnswers((all) => new Map(all).set(columnKey(one.column), { key, workings: most, part }));
+        setAt(new Date());
+      });
     }
-    setAt(new Date());
   }
   /** Another word of the head is no reason to compute anything again. */
   const asked = createMemo(() =>
