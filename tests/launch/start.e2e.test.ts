@@ -9,7 +9,7 @@ import { type Copy, freshCopy, outcome } from './fresh-copy.ts';
 
 const FALLBACK = /^Opening in a browser, not in Electron: .*$/gm;
 /** Generous: the machine may be busy. Without a build to make it takes half a second. */
-const SECONDS = 20_000;
+const SECONDS = 60_000;
 
 async function initial(host: RunningHost): Promise<Reply<{ origin: string }>> {
   const response = await fetch(`${host.origin}/ask/project.initial`, {
