@@ -17,10 +17,10 @@ describeInBrowser('accessible', () => {
         await joint.click();
         await page.getByRole('list', { name: 'Margins, lowest first' }).waitFor();
         expect(await violations(page)).toEqual([]);
-        await page.getByRole('button', { name: 'Around the bond' }).click();
+        await page.getByRole('button', { name: 'Around the bond', exact: true }).click();
         await page.getByRole('application', { name: /peel around/ }).waitFor();
         expect(await violations(page)).toEqual([]);
-        await page.getByRole('button', { name: 'Around the bond' }).click();
+        await page.getByRole('button', { name: 'Around the bond', exact: true }).click();
         await page.getByRole('textbox', { name: 'Overlap' }).fill('1,5');
         // The message appears after a pause, which spares whoever is still typing: judge it once it is there.
         await page.waitForFunction(() => {
