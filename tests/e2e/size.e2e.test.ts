@@ -150,7 +150,7 @@ describeInBrowser('the Curlew project', () => {
     expect(await margins(page).first().textContent()).toBe(before);
 
     await field.fill('700');
-    const message = page.getByText(/from 1 (mm )?to 500/);
+    const message = page.getByText(/It lies between 1\D.*500/);
     await message.first().waitFor();
     expect(await field.getAttribute('aria-invalid')).toBe('true');
     // What is out of its range is not taken in: the figures are still those of the overlap before.
