@@ -1,12 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-const css = readFileSync(new URL('../../src/renderer/styles/tokens.css', import.meta.url), 'utf8');
-const pairs = new Map(
-  [...css.matchAll(/--([a-z-]+): light-dark\((#[0-9a-f]{6}), (#[0-9a-f]{6})\);/g)].map(
-    ([, name = '', light = '', dark = '']) => [name, { light, dark }],
-  ),
-);
+const sheet = (name: string): string =>
+  readFileSync(new URL(`../../src/renderer/styles/${name}.css`, import.meta.url), 'utf8');
+const pairsOf = (text: string) =>
+  new Map(
+    [...text.matchAll(/--([a-z-]+): light-dark\((#[0-9a-f]{6}), (#[0-9a-f]{6})\);/g)].map(
+      ([, name = '', light = '', dark = '']) => [name, { light, dark }],
+    ),
+  );
+const css = sheet('tokens');
+const pairs = pairsOf(css);
+/** Where the system asks for more: those colours in the place of the usual ones. */
+const more = new Map([...pairs, ...pairsOf(sheet('access'))]);
 
 /** Relative luminance and contrast ratio, WCAG 2.2. */
 function luminance(hex: string): number {
@@ -60,6 +66,33 @@ describe.each(['light', 'dark'] as const)('%s', (scheme) => {
   ])('what bounds or shapes: %s on %s', (name, ground) => {
     expect(contrast(colour(name), colour(ground))).toBeGreaterThanOrEqual(3);
   });
+});
+
+describe.each(['light', 'dark'] as const)('%s, with more contrast', (scheme) => {
+  const colour = (name: string): string => more.get(name)![scheme];
+
+  it.each(text.flatMap((name) => [...grounds, 'band'].map((ground) => [name, ground] as const)))(
+    'text in %s on %s',
+    (name, ground) => {
+      expect(contrast(colour(name), colour(ground))).toBeGreaterThanOrEqual(7);
+    },
+  );
+
+  it.each([
+    ['line', 'paper', 7],
+    ['rule', 'paper', 3],
+    ['on-accent', 'shear', 7],
+    ['soft', 'zone', 7],
+  ] as const)('%s on %s', (name, ground, least) => {
+    expect(contrast(colour(name), colour(ground))).toBeGreaterThanOrEqual(least);
+  });
+});
+
+it('gives every token a colour of the system where that sets them', () => {
+  const forced = sheet('access').split('@media (forced-colors: active)')[1]!;
+  const system = /--([a-z-]+):\s*(?:Canvas|Link|Highlight|GrayText|color-mix)/g;
+  const names = new Set([...forced.matchAll(system)].map(([, name]) => name));
+  expect([...pairs.keys()].filter((name) => !names.has(name))).toEqual([]);
 });
 
 it('reads every colour of the sheet', () => {

@@ -6,6 +6,14 @@ import type { BondRange } from '../../shared/reports-gap.ts';
 import { signed } from '../../shared/words.ts';
 import { svgWithin, TakeOut } from '../parts/TakeOut.tsx';
 import { rangeSheet } from '../sheets/gap-sheets.ts';
+import { Figures, type Table } from '../size/Figures.tsx';
+
+/** The figures behind the line, every one that was computed. */
+const rangeTable = ({ bond, curve }: BondRange): Table => ({
+  caption: `Lowest margin against the gap of the ${bond}`,
+  head: ['gap', 'margin', 'set by'],
+  rows: curve.map(({ gap, margin, mode }) => [plainText('small', gap), signed(margin), mode]),
+});
 
 /** Margin against gap, the target as a line, the range that counts shaded. */
 export function RangeChart(props: {
@@ -23,17 +31,20 @@ export function RangeChart(props: {
   let figure!: HTMLDivElement;
   return (
     <div class="gap-range-figure" ref={figure}>
-      <TakeOut
-        what={`Margin against gap, ${props.range.bond}`}
-        about={`target ${signed(props.target)}`}
-        sheet={() => rangeSheet(props.range, props.target)}
-        picture={() =>
-          svgWithin(
-            figure,
-            `Up: lowest margin, ${signed(Math.min(...values()))} to ${signed(Math.max(...values()))}, target dashed; along: gap of the ${props.range.bond}, 0 to ${plainText('small', Math.max(...gaps()))}`,
-          )
-        }
-      />
+      <div class="gap-range-tools">
+        <Figures tables={[rangeTable(props.range)]} />
+        <TakeOut
+          what={`Margin against gap, ${props.range.bond}`}
+          about={`target ${signed(props.target)}`}
+          sheet={() => rangeSheet(props.range, props.target)}
+          picture={() =>
+            svgWithin(
+              figure,
+              `Up: lowest margin, ${signed(Math.min(...values()))} to ${signed(Math.max(...values()))}, target dashed; along: gap of the ${props.range.bond}, 0 to ${plainText('small', Math.max(...gaps()))}`,
+            )
+          }
+        />
+      </div>
       <svg
         class="gap-range-chart"
         viewBox={`0 0 ${width} ${height}`}
