@@ -1,5 +1,6 @@
-/** Before something goes away that cannot be had again: one more press. */
-import { createUniqueId, type JSX, onMount } from 'solid-js';
+/** Before something goes away that cannot be had again: one more press. Keeping it leads, and is what Escape does. */
+import type { JSX } from 'solid-js';
+import { AskVerbs } from './AskVerbs.tsx';
 
 export interface AskFirstProps {
   /** What is in the way, as a sentence. */
@@ -13,34 +14,15 @@ export interface AskFirstProps {
 }
 
 export function AskFirst(props: AskFirstProps): JSX.Element {
-  const id = createUniqueId();
-  let dialog!: HTMLDialogElement;
-  onMount(() => dialog.showModal?.());
-  /** Closed by itself it gives the focus back to where it came from. */
-  const then = (act: () => void): void => {
-    dialog.close?.();
-    act();
-  };
   return (
-    <dialog
-      ref={dialog}
-      class="ask"
-      aria-labelledby={id}
-      onCancel={(event) => {
-        event.preventDefault();
-        then(props.onKeep);
-      }}
-    >
-      <h2 id={id}>{props.title}</h2>
-      <p>{props.text}</p>
-      <div class="ask-buttons">
-        <button type="button" class="plain is-first" onClick={() => then(props.onKeep)}>
-          {props.keep}
-        </button>
-        <button type="button" class="plain" onClick={() => then(props.onRemove)}>
-          {props.remove}
-        </button>
-      </div>
-    </dialog>
+    <AskVerbs
+      title={props.title}
+      text={props.text}
+      verbs={[
+        { text: props.keep, act: () => props.onKeep() },
+        { text: props.remove, act: () => props.onRemove() },
+      ]}
+      onCancel={() => props.onKeep()}
+    />
   );
 }

@@ -1,5 +1,6 @@
 /** A question with a verb on each button. The first is what is meant mostly, the last changes nothing. */
-import { createUniqueId, For, type JSX, onMount } from 'solid-js';
+import { For, type JSX } from 'solid-js';
+import { AskDialog } from './AskDialog.tsx';
 
 export interface Verb {
   readonly text: string;
@@ -12,44 +13,32 @@ export interface AskVerbsProps {
   /** What the verbs do. */
   readonly text: string;
   readonly verbs: readonly Verb[];
+  /** Escape; the last verb when left out. */
+  readonly onCancel?: () => void;
 }
 
 export function AskVerbs(props: AskVerbsProps): JSX.Element {
-  const id = createUniqueId();
-  let dialog!: HTMLDialogElement;
-  onMount(() => dialog.showModal?.());
-  /** Closed by itself it gives the focus back to where it came from. */
-  const then = (act: () => void): void => {
-    dialog.close?.();
-    act();
-  };
   return (
-    <dialog
-      ref={dialog}
-      class="ask"
-      aria-labelledby={id}
-      onCancel={(event) => {
-        event.preventDefault();
-        const stay = props.verbs.at(-1);
-        if (stay) then(stay.act);
-      }}
-    >
-      <h2 id={id}>{props.title}</h2>
-      <p>{props.text}</p>
-      <div class="ask-buttons">
-        <For each={props.verbs}>
-          {({ text, act }, i) => (
-            <button
-              type="button"
-              class="plain"
-              classList={{ 'is-first': i() === 0 }}
-              onClick={() => then(act)}
-            >
-              {text}
-            </button>
-          )}
-        </For>
-      </div>
-    </dialog>
+    <AskDialog title={props.title} onCancel={() => (props.onCancel ?? props.verbs.at(-1)?.act)?.()}>
+      {(then) => (
+        <>
+          <p>{props.text}</p>
+          <div class="ask-buttons">
+            <For each={props.verbs}>
+              {({ text, act }, i) => (
+                <button
+                  type="button"
+                  class="plain"
+                  classList={{ 'is-first': i() === 0 }}
+                  onClick={() => then(act)}
+                >
+                  {text}
+                </button>
+              )}
+            </For>
+          </div>
+        </>
+      )}
+    </AskDialog>
   );
 }

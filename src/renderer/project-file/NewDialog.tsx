@@ -1,9 +1,10 @@
 /** Asks what a new project begins with: its name and its first joint. */
-import { createSignal, createUniqueId, For, type JSX, onMount } from 'solid-js';
+import { createSignal, createUniqueId, For, type JSX } from 'solid-js';
 import type { Lap } from '../../shared/convert-lap.ts';
 import { laps, newJointWords } from '../../shared/new-joint.ts';
+import { AskDialog } from '../parts/AskDialog.tsx';
 import type { NewWish } from '../state/files/questions.ts';
-import { LONGEST_NAME } from './NameDialog.tsx';
+import { NameInput } from './NameInput.tsx';
 
 export interface NewDialogProps {
   readonly name: string;
@@ -12,19 +13,8 @@ export interface NewDialogProps {
 
 export function NewDialog(props: NewDialogProps): JSX.Element {
   const id = createUniqueId();
-  let dialog!: HTMLDialogElement;
-  let field!: HTMLInputElement;
   const [name, setName] = createSignal(props.name);
   const [lap, setLap] = createSignal<Lap | null>('socket');
-  onMount(() => {
-    dialog.showModal?.();
-    field.focus();
-    field.select();
-  });
-  const answer = (wish: NewWish | null): void => {
-    dialog.close?.();
-    props.onAnswer(wish);
-  };
   const option = (value: Lap | null, text: string): JSX.Element => (
     <label class="ask-option">
       <input
@@ -37,52 +27,35 @@ export function NewDialog(props: NewDialogProps): JSX.Element {
     </label>
   );
   return (
-    <dialog
-      ref={dialog}
-      class="ask"
-      aria-labelledby={id}
-      onCancel={(event) => {
-        event.preventDefault();
-        answer(null);
-      }}
-    >
-      <form
-        class="ask-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          answer({ name: name().trim() || props.name, lap: lap() });
-        }}
-      >
-        <h2 id={id}>New project</h2>
-        <label class="ask-field">
-          <span>Name</span>
-          <input
-            ref={field}
-            type="text"
-            autocomplete="off"
-            maxlength={LONGEST_NAME}
-            value={name()}
-            onInput={(event) => setName(event.currentTarget.value)}
-          />
-        </label>
-        <fieldset class="ask-options">
-          <legend>First joint</legend>
-          <For each={laps}>{(one) => option(one, newJointWords[one])}</For>
-          {option(null, 'None yet')}
-        </fieldset>
-        <p>
-          It begins with the typical carbon, titanium and paste of the demonstration. They are no
-          allowables: replace them by your own.
-        </p>
-        <div class="ask-buttons">
-          <button type="submit" class="plain is-first">
-            Begin
-          </button>
-          <button type="button" class="plain" onClick={() => answer(null)}>
-            Stay here
-          </button>
-        </div>
-      </form>
-    </dialog>
+    <AskDialog title="New project" onCancel={() => props.onAnswer(null)}>
+      {(then) => (
+        <form
+          class="ask-form"
+          onSubmit={(event) => {
+            event.preventDefault();
+            then(() => props.onAnswer({ name: name().trim() || props.name, lap: lap() }));
+          }}
+        >
+          <NameInput name={name()} onName={setName} />
+          <fieldset class="ask-options">
+            <legend>First joint</legend>
+            <For each={laps}>{(one) => option(one, newJointWords[one])}</For>
+            {option(null, 'None yet')}
+          </fieldset>
+          <p>
+            It begins with the typical carbon, titanium and paste of the demonstration. They are no
+            allowables: replace them by your own.
+          </p>
+          <div class="ask-buttons">
+            <button type="submit" class="plain is-first">
+              Begin
+            </button>
+            <button type="button" class="plain" onClick={() => then(() => props.onAnswer(null))}>
+              Stay here
+            </button>
+          </div>
+        </form>
+      )}
+    </AskDialog>
   );
 }
