@@ -90,7 +90,7 @@ export function JointRow(props: JointRowProps): JSX.Element {
         >
           {(margin) => <LowestCells margin={margin()} flat={props.flat} />}
         </Show>
-        <td class="more" onFocusIn={() => props.onFocus()}>
+        <td class="joint-deeds" onFocusIn={() => props.onFocus()}>
           <JointMenu
             id={props.joint.jointId}
             name={props.joint.name}

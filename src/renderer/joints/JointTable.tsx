@@ -77,9 +77,6 @@ export function JointTable(props: JointTableProps): JSX.Element {
 
   return (
     <>
-      <p class="take-row">
-        <TakeOut what="Joints" sheet={() => jointsSheet(props.report)} />
-      </p>
       <table class="joints" ref={table} onKeyDown={move}>
         <caption class="hidden">
           Joints of {props.report.project}, with their lowest margins
@@ -95,7 +92,9 @@ export function JointTable(props: JointTableProps): JSX.Element {
             <th scope="col">Case</th>
             <th scope="col">Place, clocking</th>
             <th scope="col">Gap</th>
-            <td />
+            <td>
+              <TakeOut what="Joints" sheet={() => jointsSheet(props.report)} />
+            </td>
           </tr>
         </thead>
         <For each={rows()}>
