@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { nearest } from '../../src/renderer/charts/bond-picture.ts';
 import {
   drawnStrengths,
@@ -23,7 +23,9 @@ import {
   sweepSentence,
   sweepTable,
 } from '../../src/renderer/charts/sweep-data.ts';
+import { presets } from '../../src/shared/display-units.ts';
 import type { LayeredStress } from '../../src/shared/reports.ts';
+import { showUnitsOf } from '../../src/shared/shown-units.ts';
 import { figure } from '../../src/shared/words.ts';
 import { makeBond, makeLayered, makeStress, makeSweep } from './support/reports.ts';
 
@@ -90,13 +92,28 @@ describe('the shear chart', () => {
     expect(x[nearest(x, 99)]).toBe(30);
   });
 
+  it('writes yield and peak of one plot in one unit', () => {
+    const texts = () => {
+      const { curves, levels } = shearPlot(makeStress(30));
+      return [levels[0]!.text, curves[0]!.peak!.text];
+    };
+    const [yielding, peak] = texts();
+    onTestFinished(showUnitsOf(() => presets.US));
+    const [inKsi, peakInKsi] = texts();
+    const number = (text: string | null | undefined): number =>
+      Number(/[\d.]+/.exec(text ?? '')?.[0] ?? Number.NaN);
+    const KSI = 6.894757;
+    expect(number(inKsi) * KSI).toBeCloseTo(number(yielding), 0);
+    expect(number(peakInKsi) * KSI).toBeCloseTo(number(peak), 0);
+    expect(inKsi).toContain('°F');
+  });
+
   it('hands over one curve for each bond, the layered shells only where they are wanted', () => {
-    const names = (layered: boolean) =>
-      shearPlot(two, String, layered).curves.map(({ name }) => name);
+    const names = (layered: boolean) => shearPlot(two, layered).curves.map(({ name }) => name);
     expect(names(false)).toEqual(['inner bond', 'outer bond']);
     expect(names(true).slice(2)).toEqual(['inner bond, layered', 'outer bond, layered']);
-    expect(shearPlot(two, String).curves[0]?.dash).not.toEqual([]);
-    expect(shearPlot(two, String).curves[1]?.dash).toEqual([]);
+    expect(shearPlot(two).curves[0]?.dash).not.toEqual([]);
+    expect(shearPlot(two).curves[1]?.dash).toEqual([]);
     const [plain, shown] = [shearRange(two), shearRange(two, true)];
     expect(shown.high).toBeGreaterThanOrEqual(plain.high);
   });
@@ -176,7 +193,7 @@ describe('the peel chart', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 500, noNaN: true }), values, (shearYield, shear) => {
         const stress = makeStress(30, { bonds: [makeBond(30, { shearYield, shear })] });
-        const { levels, range, beyond } = shearPlot(stress, String);
+        const { levels, range, beyond } = shearPlot(stress);
         expect(beyond).toBeNull();
         expect(levels.length).toBeGreaterThan(0);
         for (const { value } of levels) {

@@ -2,7 +2,7 @@
 
 import { figureOf, figureText } from '../../shared/measures.ts';
 import type { BondStress, StressReport } from '../../shared/reports.ts';
-import { clocking, figure, gapWords, lengthText } from '../../shared/words.ts';
+import { clocking, environment, figure, gapWords, lengthText } from '../../shared/words.ts';
 import { type BondPlot, DASHED, isMain, placeAlong, type Range, THIN } from './bond-picture.ts';
 
 /** A curve that only grazes zero does not need the other half of the axis. */
@@ -75,12 +75,9 @@ export function shearSentence(stress: StressReport, caseName: string): string {
 }
 
 /** @param layered also the elastic shear of the layered shells, thin */
-export function shearPlot(
-  stress: StressReport,
-  allowable: (level: number) => string,
-  layered = false,
-): BondPlot {
+export function shearPlot(stress: StressReport, layered = false): BondPlot {
   const { bonds } = stress;
+  const where = environment(stress.temperature, stress.moisture);
   const only = bonds.length === 1;
   const style = (index: number) =>
     isMain(index, bonds.length)
@@ -102,7 +99,10 @@ export function shearPlot(
   return {
     x: stress.x,
     curves: layered ? [...curves, ...thin] : curves,
-    levels: allowables(stress).map((value) => ({ value, text: allowable(value) })),
+    levels: allowables(stress).map((value) => ({
+      value,
+      text: `yield ${figureOf('stress', value)}, ${where}`,
+    })),
     zones: bonds.flatMap((bond) => bond.plastic),
     range: shearRange(stress, layered),
     // The scale always reaches the yield.

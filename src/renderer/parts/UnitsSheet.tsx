@@ -53,8 +53,9 @@ export function UnitsSheet(props: UnitsSheetProps): JSX.Element {
         </For>
       </div>
       <p class="units-note">
-        Kept on this machine, not in the project: no figure of it changes. Workings, printed sheets,
-        readings of the bench and results of coupons stay in N, mm, MPa and °C.
+        Kept on this machine, not in the project: no figure of it changes. The sheet that is printed
+        follows. Workings, bench card and test sheet, readings of the bench and results of coupons
+        stay in N, mm, MPa and °C.
       </p>
     </KeysDialog>
   );

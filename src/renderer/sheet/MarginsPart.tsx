@@ -5,7 +5,15 @@ import type { Joint, Project } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
 import type { JointSheet } from '../../shared/reports-sheet.ts';
 import { remarksOf, restsOnText } from '../../shared/sheet-words.ts';
-import { caseOf, figure, sentence, signed, stateWords, whereText } from '../../shared/words.ts';
+import {
+  caseOf,
+  figure,
+  remarkText,
+  sentence,
+  signed,
+  stateWords,
+  whereText,
+} from '../../shared/words.ts';
 import { DomainMark } from '../parts/DomainMark.tsx';
 import { Mark } from '../parts/Mark.tsx';
 
@@ -29,8 +37,8 @@ function MarginRow(props: {
       <td class="paper-number margin-figure">{signed(margin.margin)}</td>
       <th scope="row">
         {margin.label}
-        <Show when={margin.remark}>
-          <span class="paper-under">{margin.remark}</span>
+        <Show when={remarkText(margin)}>
+          {(remark) => <span class="paper-under">{remark()}</span>}
         </Show>
       </th>
       <td>{caseOf(margin)}</td>

@@ -134,7 +134,6 @@ export function PaperPlots(props: PaperPlotsProps): JSX.Element {
       >
         {(drawn) => {
           const where = environment(drawn().temperature, drawn().moisture);
-          const allowable = (level: number): string => `yield ${figure(level)}, ${where}`;
           const shear = shearSentence(drawn(), caseName());
           const peel = peelSentence(drawn(), caseName());
           return (
@@ -154,13 +153,7 @@ export function PaperPlots(props: PaperPlotsProps): JSX.Element {
                 <figcaption>
                   <strong>Shear</strong> {stressUnit}
                 </figcaption>
-                {bondSvg(
-                  shearPlot(drawn(), allowable),
-                  view,
-                  { width, height: HEIGHT.shear },
-                  true,
-                  shear,
-                )}
+                {bondSvg(shearPlot(drawn()), view, { width, height: HEIGHT.shear }, true, shear)}
                 <p class="plot-sentence">{shear}</p>
               </figure>
               <figure class="paper-figure">

@@ -2,10 +2,10 @@
 
 import { type Accessor, createMemo, createSignal, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
-import { figureOf, symbolOf } from '../../shared/measures.ts';
+import { symbolOf } from '../../shared/measures.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { JointReport } from '../../shared/reports.ts';
-import { caseText, environment, figure, sentence } from '../../shared/words.ts';
+import { caseText, figure, sentence } from '../../shared/words.ts';
 import type { Ink } from '../charts/ink.ts';
 import { fieldOf, mapTable } from '../charts/map-data.ts';
 import { peelPlot, peelSentence } from '../charts/peel-data.ts';
@@ -48,11 +48,6 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
   );
   const drawnCase = () => cases().find(({ id }) => id === stress()?.caseId);
   const caseName = (): string => caseText(drawnCase()?.name ?? '', stress()?.conditionName ?? null);
-  const allowable = (level: number): string => {
-    const drawn = stress();
-    const where = drawn ? environment(drawn.temperature, drawn.moisture) : '';
-    return `yield ${figureOf('stress', level)}, ${where}`;
-  };
   const flat = (): boolean => isFlat(props.joint);
   const around = (): boolean => props.map.shown() && !flat() && stress() !== null;
   const parts = (): string[] => stress()?.bonds.map(({ part }) => part) ?? [];
@@ -78,7 +73,7 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
   });
   const shear = createMemo(() => {
     const drawn = stress();
-    return drawn ? shearPlot(drawn, allowable, layered()) : null;
+    return drawn ? shearPlot(drawn, layered()) : null;
   });
   const peel = createMemo(() => {
     const drawn = stress();
