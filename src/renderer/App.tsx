@@ -11,7 +11,7 @@ import {
 } from 'solid-js';
 import { cautionShort } from '../shared/cautions.ts';
 import type { Bridge } from '../shared/contract.ts';
-import type { RequestError } from '../shared/reply.ts';
+import { placeOf } from '../shared/reply.ts';
 import type { CornerMargin } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
 import { createSheets, KeyDialogs } from './actions/KeyDialogs.tsx';
@@ -45,9 +45,6 @@ import { createTheme } from './theme.ts';
 import { createUnits } from './units.ts';
 import { Workspace } from './Workspace.tsx';
 import type { WorkspaceName } from './workspaces.ts';
-
-/** Where in the file the fault is, for whoever opens it in an editor. */
-const placeOf = (error: RequestError): string => (error.field === '' ? '' : ` (at ${error.field})`);
 
 export function App(props: { readonly bridge: Bridge }): JSX.Element {
   const theme = createTheme();

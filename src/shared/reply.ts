@@ -31,3 +31,6 @@ export const refuse = (code: ErrorCode, field: string, message: string): Reply<n
   ok: false,
   error: { code, field, message },
 });
+
+/** Where in the file the fault is, for whoever opens it in an editor; empty when it has no place. */
+export const placeOf = ({ field }: RequestError): string => (field === '' ? '' : ` (at ${field})`);

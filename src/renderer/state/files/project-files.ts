@@ -5,7 +5,7 @@
 import { type Accessor, batch, createEffect, createSignal, on, onMount } from 'solid-js';
 import type { Bridge } from '../../../shared/contract.ts';
 import { newProject, UNTITLED } from '../../../shared/new-joint.ts';
-import type { RequestError } from '../../../shared/reply.ts';
+import { placeOf, type RequestError } from '../../../shared/reply.ts';
 import type { Opened } from '../../../shared/reports.ts';
 import type { FileOnDisk, FilePlaces, RecentFile } from '../../../shared/reports-files.ts';
 import { download, fileName, fileText } from '../../files.ts';
@@ -60,8 +60,6 @@ export interface ProjectFilesSource {
 }
 
 const noPlaces: FilePlaces = { dialogs: false, folders: [], recent: [] };
-const placeOf = ({ field }: RequestError): string => (field === '' ? '' : ` (at ${field})`);
-
 export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
   const { bridge, project, onOpened, onTrouble } = source;
   const [file, setFile] = createSignal<FileOnDisk | null>(null);

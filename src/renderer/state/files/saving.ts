@@ -1,7 +1,7 @@
 /** Saves the project, and asks where something is in the way: a file that is there, or has become another. */
 import { type Accessor, batch } from 'solid-js';
 import type { Bridge } from '../../../shared/contract.ts';
-import type { RequestError } from '../../../shared/reply.ts';
+import { placeOf, type RequestError } from '../../../shared/reply.ts';
 import type { FileOnDisk } from '../../../shared/reports-files.ts';
 import { fileName } from '../../files.ts';
 import { folderOf, lastPart } from '../../project-file/file-words.ts';
@@ -33,8 +33,6 @@ export interface SavingSource {
   readonly onChanged: () => void;
   readonly onTrouble: (message: string | null) => void;
 }
-
-const placeOf = ({ field }: RequestError): string => (field === '' ? '' : ` (at ${field})`);
 
 export function createSaving(source: SavingSource): Saving {
   const { bridge, project, file, asking, choose, setSaving, onSaved, onChanged, onTrouble } =
