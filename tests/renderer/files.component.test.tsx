@@ -131,6 +131,17 @@ describe('saving', () => {
     expect(isOpen()).toBe(false);
   });
 
+  it('of a copy leaves the changes unsaved where the project stands in a file', async () => {
+    await showFile();
+    change('31');
+    const clicked = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockReturnValue();
+    fileMenu('Save a copy');
+    expect(clicked).toHaveBeenCalledOnce();
+    clicked.mockRestore();
+    expect(isUnsaved()).toBe(true);
+    expect(disk.project(FILE).joints[0]!.overlap).not.toBe(31);
+  });
+
   it('is known again by taking back to what was saved', async () => {
     await showFile();
     change('31');

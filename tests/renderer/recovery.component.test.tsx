@@ -189,4 +189,17 @@ describe('what was kept', () => {
     await pass(50);
     expect(kept()).toEqual([44]);
   });
+
+  it('by this very page is offered once, and says where the file was changed since', async () => {
+    await show();
+    change('31');
+    await pass(5000);
+    cleanup();
+    // The host takes it for one whose page is gone, too.
+    for (const [id, mine] of [...disk.kept]) disk.kept.set(id, { ...mine, orphan: true });
+    disk.put(FILE, makeProject({ name: 'By another' }));
+    await show();
+    expect(screen.getAllByText(offer)).toHaveLength(1);
+    expect(screen.getByText(offer).textContent).toContain('has been changed since');
+  });
 });

@@ -262,6 +262,9 @@ describe('figures of reports', () => {
     expect(lengthText(12.44)).toBe('0.490 in');
     expect(fixedOf('small', 0.2, 3)).toBe('7.87');
     expect(plainOf('temperature', -55)).toBe('−67');
+    expect(plainOf('small', 0.123456)).toBe('4.8605');
+    expect(fixedOf('temperature', -55, 0)).toBe('−67');
+    expect(fixedOf('length', -25.4, 1)).toBe('−1.000');
     expect(figureText('area', 645.16)).toBe('1.00 in²');
     expect(figureText('load', 4448.2216152605)).toBe('1000 lbf');
   });
