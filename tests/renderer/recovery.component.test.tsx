@@ -195,11 +195,17 @@ describe('what was kept', () => {
     change('31');
     await pass(5000);
     cleanup();
+    await show();
+    change('44');
+    await pass(5000);
+    cleanup();
     // The host takes it for one whose page is gone, too.
     for (const [id, mine] of [...disk.kept]) disk.kept.set(id, { ...mine, orphan: true });
+    expect(disk.kept.size).toBe(2);
     disk.put(FILE, makeProject({ name: 'By another' }));
     await show();
-    expect(screen.getAllByText(offer)).toHaveLength(1);
-    expect(screen.getByText(offer).textContent).toContain('has been changed since');
+    const offers = screen.getAllByText(offer);
+    expect(offers).toHaveLength(2);
+    for (const { textContent } of offers) expect(textContent).toContain('has been changed since');
   });
 });
