@@ -105,6 +105,24 @@ describeInBrowser('the first start', () => {
 });
 
 describeInBrowser('the help of a field', () => {
+  it('has no mark where that would lie on the reading beside it, and comes by F2 all the same', async () =>
+    withApp({}, async ({ page }) => {
+      await page.keyboard.press('Control+4');
+      await page.getByRole('button', { name: 'Start measuring' }).click();
+      const cells = page.getByRole('table').first().getByRole('textbox');
+      const mark = page.locator('.field-mark');
+      await cells.nth(0).focus();
+      await mark.waitFor();
+      await cells.nth(1).focus();
+      await mark.waitFor({ state: 'attached' });
+      await page.waitForFunction(
+        () => document.querySelector('.field-mark')?.classList.contains('is-in-the-way') ?? false,
+      );
+      expect(await mark.isVisible()).toBe(false);
+      await page.keyboard.press('F2');
+      await page.locator('.field-note').waitFor();
+    }));
+
   it.each(schemes)('lies under it on asking, in %s', async (scheme) =>
     withApp({ colorScheme: scheme }, async ({ page }) => {
       await page.getByRole('button', { name: 'Boom root', exact: true }).click();

@@ -59,6 +59,18 @@ function placeMark(mark: HTMLElement, field: HTMLElement): void {
   const [left, own] = [first.getBoundingClientRect().left, mark.offsetWidth];
   mark.style.left = `${Math.max(0, Math.min(left, box.left) - own - 2)}px`;
   mark.style.top = `${box.top + (box.height - mark.offsetHeight) / 2}px`;
+  // Among cells that stand close it would lie on a reading: F2 is enough there.
+  mark.classList.toggle('is-in-the-way', liesOnAnother(mark, field));
+}
+
+function liesOnAnother(mark: HTMLElement, field: HTMLElement): boolean {
+  const { left, right, top, bottom } = mark.getBoundingClientRect();
+  const others = field.closest('table')?.querySelectorAll('input, select') ?? [];
+  return [...others].some((other) => {
+    const box = other.getBoundingClientRect();
+    const apart = box.right <= left || box.left >= right || box.bottom <= top || box.top >= bottom;
+    return other !== field && !apart;
+  });
 }
 
 /** Under the field, or over it where there is no room below. */
