@@ -41,6 +41,7 @@ export default defineConfig({
           setupFiles: [at('support/seed.ts')],
           maxWorkers: workers,
           testTimeout: patience,
+          hookTimeout: patience,
         },
       },
       {

@@ -24,11 +24,11 @@ import { createLifeRows } from './coupons/lives/life-columns.ts';
 import { createCouponRows } from './coupons/result-columns.ts';
 import { createFieldNotes, FieldNote } from './help/FieldNote.tsx';
 import { createTour, TourContext } from './help/tour.ts';
+import { fetchPages, SheetView } from './pages.ts';
 import { Upload } from './parts/Upload.tsx';
 import { DropZone } from './project-file/DropZone.tsx';
 import { FileDialogs } from './project-file/FileDialogs.tsx';
 import { Strips } from './project-file/Strips.tsx';
-import { SheetView } from './sheet/SheetView.tsx';
 import { createComparison } from './state/comparison.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createProjectFiles } from './state/files/project-files.ts';
@@ -69,6 +69,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     setStarting(false);
     if (reply.ok) {
       files.showFirst(reply.value);
+      // What comes next is at hand before it is asked for, and the first picture did not wait for it.
+      void fetchPages();
       void tour.startFirst();
     } else setTrouble(`${reply.error.message}${placeOf(reply.error)}`);
   };

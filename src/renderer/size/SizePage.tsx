@@ -28,6 +28,7 @@ import { Section } from './section/Section.tsx';
 import { fitView, scaleNote, type View } from './section/scale.ts';
 import { stackOf } from './section/stack.ts';
 import { ViewRow } from './ViewRow.tsx';
+import { viewBodies } from './view-bodies.ts';
 import { views } from './views.ts';
 import { WorkingSheet } from './working/WorkingSheet.tsx';
 
@@ -199,7 +200,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
           {(chosen) => (
             <section class="figure-block is-view" aria-label={chosen().title}>
               <Dynamic
-                component={chosen().Body}
+                component={viewBodies[chosen().id]}
                 bridge={props.bridge}
                 project={props.project}
                 sizing={props.sizing}

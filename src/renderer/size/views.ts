@@ -1,18 +1,14 @@
 /**
  * What the Size page can show under its section. The first is the stress and the strength against
- * overlap; each other one is a folder of its own beside this file and takes the whole place.
+ * overlap; each other one is a folder of its own beside this file and takes the whole place. Names
+ * alone: the list of actions needs no drawing, which is in `view-bodies.ts`.
  */
-import type { Accessor, Component } from 'solid-js';
+import type { Accessor } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import type { Joint } from '../../shared/project.ts';
 import type { Ink } from '../charts/ink.ts';
 import type { ProjectState } from '../state/project.ts';
 import type { Sizing } from '../state/sizing.ts';
-import { FindView } from './find/FindView.tsx';
-import { SizesView } from './frame-sizes/SizesView.tsx';
-import { MattersView } from './matters/MattersView.tsx';
-import { ScatterView } from './scatter/ScatterView.tsx';
-import { SpringsView } from './springs/SpringsView.tsx';
 
 /** What every view is given; what it computes for itself it asks over the bridge. */
 export interface ViewProps {
@@ -26,18 +22,13 @@ export interface ViewProps {
   readonly ink: Accessor<Ink | null>;
 }
 
-export interface SizeView {
-  readonly id: string;
-  /** A word or two. */
-  readonly title: string;
-  readonly Body: Component<ViewProps>;
-}
+/** Beside "Stress", in the order in which they stand in the row; a title is a word or two. */
+export const views = [
+  { id: 'find', title: 'Find' },
+  { id: 'matters', title: 'What matters' },
+  { id: 'scatter', title: 'Scatter' },
+  { id: 'sizes', title: 'Sizes' },
+  { id: 'springs', title: 'Springs' },
+] as const;
 
-/** Beside "Stress", in the order in which they stand in the row. */
-export const views: readonly SizeView[] = [
-  { id: 'find', title: 'Find', Body: FindView },
-  { id: 'matters', title: 'What matters', Body: MattersView },
-  { id: 'scatter', title: 'Scatter', Body: ScatterView },
-  { id: 'sizes', title: 'Sizes', Body: SizesView },
-  { id: 'springs', title: 'Springs', Body: SpringsView },
-];
+export type ViewId = (typeof views)[number]['id'];

@@ -1,9 +1,12 @@
 /** What a browser has and jsdom has not, as far as the page asks for it. */
 import { cleanup, fireEvent, screen } from '@solidjs/testing-library';
-import { afterEach, beforeEach, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, vi } from 'vitest';
+import { fetchPages } from '../../../src/renderer/pages.ts';
 
 /** Gives every element a size, so that the drawing is drawn; canvases stay without a context. */
 export function useBrowser(size = { width: 800, height: 200 }): void {
+  // At hand as for a person, who is slower than the fetching; how they come later is tested apart.
+  beforeAll(fetchPages);
   beforeEach(() => {
     vi.stubGlobal(
       'ResizeObserver',
