@@ -185,6 +185,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     undoing,
     sheetOpen: sheet.open,
     showSheet,
+    setPaper: sheet.setPaper,
     workspace,
     go,
     joint: currentJoint,
@@ -219,8 +220,14 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   onCleanup(() => {
     window.removeEventListener('beforeunload', leaving);
   });
-  // Closed, it took the focus with it.
-  createEffect(on(sheet.open, (open) => !open && queueMicrotask(keepFocus), { defer: true }));
+  // What went away took the focus with it: the sheet, a page, a joint.
+  createEffect(
+    on(
+      [sheet.open, workspace, () => currentJoint()?.id],
+      ([open]) => !open && queueMicrotask(keepFocus),
+      { defer: true },
+    ),
+  );
   createEffect(() => {
     const name = project.document()?.name;
     document.title = name ? `${name}${project.unsaved() ? ' *' : ''} · Lapwright` : 'Lapwright';
@@ -248,9 +255,8 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
           upload = choose;
         }}
       />
-      <Strips files={files} project={project} />
-
-      <main>
+      <div>
+        <Strips files={files} project={project} />
         <Show when={project.document() !== null && trouble()}>
           {(message) => (
             <div class="notice" role="alert">
@@ -261,6 +267,9 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
             </div>
           )}
         </Show>
+      </div>
+
+      <main>
         <Show
           when={project.document()}
           fallback={

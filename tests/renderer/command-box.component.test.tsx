@@ -159,9 +159,58 @@ describe('what is chosen', () => {
     await waitFor(() =>
       expect(document.activeElement).toBe(screen.getByRole('textbox', { name: 'Fitting factor' })),
     );
-    find('target margin');
+    find('target margin to find');
     press('Enter');
     expect(document.activeElement).toBe(screen.getByRole('textbox', { name: 'Target' }));
+    find('gap tolerance');
+    press('Enter');
+    expect(document.activeElement).toBe(screen.getByRole('textbox', { name: 'Gap tolerance' }));
+  });
+
+  it('is a setting of the project: on the Joints page, unfolded', async () => {
+    await open();
+    press('2', { ctrlKey: true });
+    find('target margin');
+    press('Enter');
+    await waitFor(() =>
+      expect(document.activeElement).toBe(screen.getByRole('textbox', { name: 'Target margin' })),
+    );
+    find('project settings');
+    press('Enter');
+    expect(document.activeElement?.tagName).toBe('SUMMARY');
+    expect(document.activeElement?.textContent).toContain('Project settings');
+    find('conditions of');
+    press('Enter');
+    await waitFor(() =>
+      expect(document.activeElement).toBe(screen.getByRole('region', { name: 'Conditions' })),
+    );
+  });
+
+  it.each([
+    ['titanium', 'Printed titanium'],
+    ['laminate', 'Tube material'],
+    ['poisson', 'Tube material'],
+    ['letter', 'Sheet on Letter …'],
+    ['a4', 'Sheet on A4 …'],
+    ['bench card', 'Bench card'],
+    ['working', 'Working of the lowest margin'],
+    ['load cases', 'Load cases of the project'],
+  ])('by %s finds %s', async (typed, title) => {
+    await open();
+    find(typed);
+    expect(options()).toContain(title);
+  });
+
+  it('keeps the focus on the page when a page or a joint goes away', async () => {
+    await open();
+    for (const key of ['2', '3', '1', '2']) {
+      press(key, { ctrlKey: true });
+      await waitFor(() => {
+        const held = document.activeElement!;
+        expect(held).not.toBe(document.body);
+        expect(held.closest('main')).not.toBeNull();
+      });
+    }
   });
 
   it('is a change: taken back, from within its own field too', async () => {

@@ -130,7 +130,9 @@ describe('what was kept', () => {
     press('2');
     expect(screen.getByRole<HTMLInputElement>('textbox', { name: 'Overlap' }).value).toBe('38.0');
     expect(isUnsaved()).toBe(true);
-    expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Undo' }).disabled).toBe(true);
+    expect(
+      screen.getByRole<HTMLButtonElement>('button', { name: 'Undo' }).getAttribute('aria-disabled'),
+    ).toBe('true');
     expect(screen.queryByText(offer)).toBeNull();
     // Under an id of this page from now on.
     expect(kept()).toEqual([38]);

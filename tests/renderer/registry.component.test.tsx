@@ -74,6 +74,7 @@ beforeEach(() => {
       openJoint: vi.fn(),
       upload: vi.fn(),
       showSheet: vi.fn(),
+      setPaper: vi.fn(),
       find: vi.fn(),
       listKeys: vi.fn(),
       guide: vi.fn(),
@@ -248,11 +249,22 @@ describe('the keys', () => {
       'field help',
       'next pane',
       'previous pane',
+      'print',
       'new',
       'open',
       'save',
       'save-as',
     ]);
+  });
+
+  it('leave the print of a page without paper to the browser, while one writes too', () => {
+    document.body.innerHTML = '<main><input></main>';
+    document.querySelector('input')!.focus();
+    const before = seen();
+    const pressed = event(chords().find(({ action }) => action.id === 'print')!.chord);
+    act(registry.fixed, pressed);
+    expect(seen()).toBe(before);
+    expect(pressed.defaultPrevented).toBe(false);
   });
 
   it('are on at a slider, a box to tick and a button', () => {
@@ -306,6 +318,6 @@ it('the list has every key with its title, and the caution', () => {
   }
   expect(list.textContent).toContain(cautionShort);
   expect(list.textContent).toContain(
-    'only Ctrl+1 to Ctrl+5, Ctrl+K, F1, Shift+F1, F2, F6, Shift+F6, Ctrl+N, Ctrl+O, Ctrl+S and Ctrl+Shift+S do this',
+    'only Ctrl+1 to Ctrl+5, Ctrl+K, F1, Shift+F1, F2, F6, Shift+F6, Ctrl+P, Ctrl+N, Ctrl+O, Ctrl+S and Ctrl+Shift+S do this',
   );
 });

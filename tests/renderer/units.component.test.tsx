@@ -61,7 +61,11 @@ describe('units on the screen', () => {
     // Nothing was asked, nothing is to be saved or taken back.
     expect(bridge.asked.length).toBe(asked);
     expect(screen.queryByText('changes not saved')).toBeNull();
-    expect(screen.getByRole<HTMLButtonElement>('button', { name: /^Undo/ }).disabled).toBe(true);
+    expect(
+      screen
+        .getByRole<HTMLButtonElement>('button', { name: /^Undo/ })
+        .getAttribute('aria-disabled'),
+    ).toBe('true');
     find('Units: SI');
     expect(field('Overlap').value).toBe('30.0');
     fireEvent.input(field('Overlap'), { target: { value: '30' } });

@@ -4,6 +4,7 @@
  */
 import type { Accessor } from 'solid-js';
 import type { Joint } from '../../shared/project.ts';
+import type { Paper } from '../sheet/paper.ts';
 import type { CouponsState } from '../state/coupons.ts';
 import type { ProjectFiles } from '../state/files/project-files.ts';
 import type { JointDeeds } from '../state/joint-deeds.ts';
@@ -28,6 +29,7 @@ export const groups = {
   view: { one: 'View', all: 'Views' },
   setting: { one: 'Field', all: 'Fields' },
   adhesive: { one: 'Adhesive', all: 'Adhesives' },
+  adherend: { one: 'Material', all: 'Materials' },
   coupons: { one: 'Coupon set', all: 'Coupon sets' },
   units: { one: 'Units', all: 'Units' },
   look: { one: 'Theme', all: 'Themes' },
@@ -75,6 +77,8 @@ export interface Reach {
   /** The sheet before it is printed. */
   readonly sheetOpen: Accessor<boolean>;
   showSheet(of: SheetOf): void;
+  /** Of the sheet; remembered. */
+  setPaper(paper: Paper): void;
   /** The box that finds, and the list of keys: opened, or closed again. */
   find(): void;
   listKeys(): void;

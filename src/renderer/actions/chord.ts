@@ -8,6 +8,8 @@ export interface Chord {
   readonly alt?: true;
   /** Also while a person writes in a field. */
   readonly writing?: true;
+  /** Where the action has nothing to do, the key is the browser's own. */
+  readonly yields?: true;
   /** Once more for as long as it is held down. */
   readonly repeats?: true;
 }

@@ -1,5 +1,7 @@
 /** What the open project holds, each thing with the one act that leads to it. */
 import type { Joint, Project } from '../../shared/project.ts';
+import { groupsOf } from '../size/form-model.ts';
+import type { Path } from '../state/project.ts';
 import type { Action, Reach } from './action.ts';
 import { reveal } from './reveal.ts';
 
@@ -73,6 +75,39 @@ function adhesiveActions(project: Project, { joint, openJoint, coupons, go }: Re
   });
 }
 
+/** The material's field of the first joint that has a part made of it. */
+function materialActions(project: Project, { joint, openJoint }: Reach): Action[] {
+  return project.adherends.flatMap(({ id, name }): Action[] => {
+    const partOf = (one: Joint) =>
+      groupsOf(one.type, 0)
+        .flatMap(({ rows }) => rows)
+        .find((row) => row.kind === 'adherend' && at(one, row.path.slice(2)) === id);
+    const on = firstJoint(project, joint(), (one) => partOf(one) !== undefined);
+    const part = on && partOf(on);
+    if (!on || part?.kind !== 'adherend') return [];
+    return [
+      {
+        id: `material ${id}`,
+        title: () => name,
+        group: 'adherend',
+        about: `${part.part} of ${on.name}`,
+        also: 'material adherend metal laminate',
+        available: always,
+        run: () => {
+          openJoint(on.id);
+          reveal({ name: part.name, within: '.inputs' });
+        },
+      },
+    ];
+  });
+}
+
+const at = (joint: Joint, path: Path): unknown =>
+  path.reduce<unknown>(
+    (value, key) => (value as Record<string, unknown> | undefined)?.[key],
+    joint,
+  );
+
 function setActions({ coupons: all }: Project, { coupons, go }: Reach): Action[] {
   const sets = (all?.sets ?? []).map(
     ({ id, name }): Action => ({
@@ -111,7 +146,7 @@ function setActions({ coupons: all }: Project, { coupons, go }: Reach): Action[]
 export function entityActions(reach: Reach): Action[] {
   const project = reach.project.document();
   if (!project) return [];
-  return [jointActions, caseActions, adhesiveActions, setActions].flatMap((actionsOf) =>
-    actionsOf(project, reach),
+  return [jointActions, caseActions, adhesiveActions, materialActions, setActions].flatMap(
+    (actionsOf) => actionsOf(project, reach),
   );
 }

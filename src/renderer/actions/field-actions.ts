@@ -3,11 +3,17 @@ import { groupsOf, loadInputs, type Row } from '../size/form-model.ts';
 import type { Action, Reach } from './action.ts';
 import { type Place, reveal } from './reveal.ts';
 
-/** What the field of a row is called when it is read out; null where a row has no single one. */
-function nameOf(row: Row): string | null {
-  if (row.kind === 'toleranced') return row.nominal.name;
-  return 'name' in row ? row.name : null;
+/** What the fields of a row are called when they are read out. */
+function namesOf(row: Row): string[] {
+  if (row.kind === 'toleranced') return [row.nominal.name, row.tolerance.name];
+  return 'name' in row ? [row.name] : [];
 }
+
+/** Materials are found by what is set in them too, behind their button. */
+const also = (name: string): { readonly also?: string } =>
+  name.endsWith(' material')
+    ? { also: 'adherend metal laminate plies stack modulus Poisson ratio yield expansion density' }
+    : {};
 
 interface Jump {
   readonly id: string;
@@ -26,18 +32,19 @@ export function fieldActions({ joint, index, project, sizing, openJoint }: Reach
     id: `field ${name}`,
     title: name,
     place: { name, within: '.inputs' },
+    ...also(name),
     ...(name === 'Overlap' ? { likely: true as const } : {}),
   });
   const caseName = (id: string): string =>
     project.document()?.loadCases.find((one) => one.id === id)?.name ?? id;
   const names = [
-    ...groupsOf(now.type, index()).flatMap(({ rows }) => rows.map(nameOf)),
+    ...groupsOf(now.type, index()).flatMap(({ rows }) => rows.flatMap(namesOf)),
     ...now.loads.flatMap((load, k) =>
-      loadInputs(now.type, index(), k, caseName(load.case)).map(nameOf),
+      loadInputs(now.type, index(), k, caseName(load.case)).flatMap(namesOf),
     ),
   ];
   const jumps: Jump[] = [
-    ...names.flatMap((name) => (name === null ? [] : [inForm(name)])),
+    ...names.map(inForm),
     {
       id: 'field Fitting factor',
       title: 'Fitting factor',
@@ -55,11 +62,11 @@ export function fieldActions({ joint, index, project, sizing, openJoint }: Reach
       before: () => sizing.setView('find'),
     },
   ];
-  return jumps.map(({ id, title, place, also, about, likely, before }) => ({
+  return jumps.map(({ id, title, place, also: words, about, likely, before }) => ({
     id,
     title: () => title,
     group: 'setting',
-    also: `go to field setting ${also ?? ''}`,
+    also: `go to field setting ${words ?? ''}`,
     about: about ?? `of ${now.name}`,
     ...(likely ? { likely: ['size'] as const } : {}),
     available: () => true,

@@ -35,7 +35,8 @@ export function act(actions: readonly Action[], event: KeyboardEvent): void {
   if (!chord.writing && isWriting(document.activeElement)) return;
   // Undo with nothing left to take back is still ours; a print of a page without paper is not.
   if (!action.available()) {
-    if (action.group === 'change' || chord.writing) event.preventDefault();
+    const ours = action.group === 'change' || (chord.writing && !chord.yields);
+    if (ours) event.preventDefault();
     return;
   }
   event.preventDefault();

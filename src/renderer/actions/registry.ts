@@ -6,6 +6,7 @@ import { fileActions, recentActions } from './file-actions.ts';
 import { helpActions } from './help-actions.ts';
 import { jointActions } from './joint-actions.ts';
 import { pageActions, viewActions } from './page-actions.ts';
+import { settingActions } from './setting-actions.ts';
 import { sheetActions } from './sheet-actions.ts';
 import { takeActions } from './take-actions.ts';
 import { presetActions, unitActions } from './unit-actions.ts';
@@ -28,6 +29,7 @@ export function createRegistry(reach: Reach): Registry {
     fileActions,
     jointActions,
     viewActions,
+    settingActions,
     presetActions,
     themeActions,
   ].flatMap((actionsOf) => actionsOf(reach));

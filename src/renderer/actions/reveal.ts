@@ -1,8 +1,8 @@
 /** Brings a field into view and puts the focus into it, opening what it is folded into. */
 
 export interface Place {
-  /** What the field is called when it is read out. */
-  readonly name: string;
+  /** What the field is called when it is read out; left out, the fold itself is gone to. */
+  readonly name?: string;
   /** Selector of the part of the page that it stands in. */
   readonly within: string;
   /** Title of the fold that it is in. */
@@ -17,11 +17,13 @@ let turn = 0;
 
 const textOf = (element: Element | null): string => element?.textContent?.trim() ?? '';
 
-function openFold(part: Element, title: string): void {
+/** @returns what one presses to fold it up again */
+function openFold(part: Element, title: string): HTMLElement | undefined {
   const fold = [...part.querySelectorAll('details')].find((one) =>
     textOf(one.querySelector('summary')).startsWith(title),
   );
   if (fold) fold.open = true;
+  return fold?.querySelector('summary') ?? undefined;
 }
 
 function fieldOf(part: Element, name: string): HTMLElement | undefined {
@@ -40,8 +42,8 @@ export function reveal({ name, within, inside }: Place): void {
   const look = (): void => {
     if (mine !== turn) return;
     const part = document.querySelector(within);
-    if (part && inside !== undefined) openFold(part, inside);
-    const field = part ? fieldOf(part, name) : undefined;
+    const fold = part && inside !== undefined ? openFold(part, inside) : undefined;
+    const field = part && name !== undefined ? fieldOf(part, name) : fold;
     left -= 1;
     if (!field) {
       if (left > 0) requestAnimationFrame(look);

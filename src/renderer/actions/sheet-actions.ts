@@ -1,4 +1,5 @@
 /** What is printed: the sheet of what is looked at, at the bench the card, at the machine the test sheet. */
+import { papers } from '../sheet/paper.ts';
 import type { WorkspaceName } from '../workspaces.ts';
 import type { Action, Reach } from './action.ts';
 
@@ -23,7 +24,7 @@ const titles: Readonly<Record<SheetOf, string>> = {
 };
 
 export function sheetActions(reach: Reach): Action[] {
-  const { project, workspace, joint, sheetOpen, showSheet } = reach;
+  const { project, workspace, joint, sheetOpen, showSheet, setPaper } = reach;
   const hasOwn = (): boolean => !sheetOpen() && own[workspace()] !== undefined;
   const hasJoint = (): boolean => project.document() !== null && joint() !== undefined;
   const show = (of: SheetOf): Action => ({
@@ -39,7 +40,8 @@ export function sheetActions(reach: Reach): Action[] {
       id: 'print',
       title: () => (sheetOpen() ? 'Print the sheet' : (own[workspace()] ?? 'Print')),
       group: 'page',
-      keys: [{ key: 'p', ctrl: true }],
+      // A figure that was just typed is in the sheet: fields apply what they read.
+      keys: [{ key: 'p', ctrl: true, writing: true, yields: true }],
       also: 'paper bench sheet pdf report',
       likely: ['joints', 'size', 'compare', 'gap', 'coupons'],
       // Where nothing is laid out for paper the key is the browser's own.
@@ -53,5 +55,18 @@ export function sheetActions(reach: Reach): Action[] {
     show('project'),
     show('joint'),
     show('compared'),
+    ...papers.map(
+      (paper): Action => ({
+        id: `sheet on ${paper}`,
+        title: () => `Sheet on ${paper} …`,
+        group: 'page',
+        also: 'paper size print pdf report',
+        available: () => project.document() !== null,
+        run: () => {
+          setPaper(paper);
+          showSheet(sheetOf(workspace()));
+        },
+      }),
+    ),
   ];
 }

@@ -1,5 +1,6 @@
 /** Above the views: rows of the set that are no results yet, and rows that an earlier window left on disk. */
 import { createMemo, For, type JSX, Show } from 'solid-js';
+import { momentText, secondText } from '../parts/clock.ts';
 import { Mark } from '../parts/Mark.tsx';
 import type { CouponsState } from '../state/coupons.ts';
 import type { KeptRows } from '../state/kept-rows.ts';
@@ -19,7 +20,7 @@ export function OpenRows(props: OpenRowsProps): JSX.Element {
   const words = (): string => (props.ofSet ? unfinishedText(unfinishedOf(props.rows.rows())) : '');
   /** By set: an offer that stays is not drawn, nor read out, anew with every key. */
   const ids = createMemo(() => props.kept.offered().map(({ setId }) => setId));
-  const clock = (at: string): string => new Date(at).toLocaleString();
+  const clock = (at: string): string => momentText(new Date(at));
   const nameOf = (id: string): string =>
     props.state.sets().find((set) => set.id === id)?.name ?? id;
   return (
@@ -56,10 +57,7 @@ export function OpenRows(props: OpenRowsProps): JSX.Element {
           <Mark state="low" /> {words()}
           <Show when={props.kept.keptAt()}>
             {(at) => (
-              <span class="units">
-                {' '}
-                Kept on this computer, {new Date(at()).toLocaleTimeString()}.
-              </span>
+              <span class="units"> Kept on this computer, {secondText(new Date(at()))}.</span>
             )}
           </Show>
         </Show>

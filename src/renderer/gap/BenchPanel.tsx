@@ -5,6 +5,7 @@ import type { Adhesive, GapCheck, Joint } from '../../shared/project.ts';
 import { readQuantity } from '../../shared/quantity-entry.ts';
 import { cureText } from '../../shared/recorded-check.ts';
 import type { GapReport } from '../../shared/reports-gap.ts';
+import { clockText } from '../parts/clock.ts';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { GapCheckState } from '../state/gap-check.ts';
 import { amountText, mixText, spacerText } from './bench-text.ts';
@@ -18,7 +19,7 @@ export interface BenchPanelProps {
 }
 
 const now = (): string => new Date().toISOString();
-const clock = (iso: string): string => new Date(iso).toLocaleTimeString([], { timeStyle: 'short' });
+const clock = (iso: string): string => clockText(new Date(iso));
 
 function CureLog(props: BenchPanelProps): JSX.Element {
   const [text, setText] = createSignal('');

@@ -5,11 +5,11 @@ import type { ChoiceName } from '../../shared/choice-help.ts';
 import { helpOfChoice } from '../../shared/field-help.ts';
 import type { GapCheck } from '../../shared/project.ts';
 import { tellHelp } from '../help/known-fields.ts';
+import { momentText, secondText } from '../parts/clock.ts';
 import { Choice } from '../size/Choice.tsx';
 import type { GapPageProps } from './GapPage.tsx';
 
-export const clock = (iso: string): string =>
-  new Date(iso).toLocaleString([], { dateStyle: 'short', timeStyle: 'short' });
+export const clock = (iso: string): string => momentText(new Date(iso));
 
 export const titleOf = (check: GapCheck): string => {
   const parts = [check.tubeSerial, check.sleeveSerial].filter((one) => one !== '').join(' in ');
@@ -54,7 +54,7 @@ export function GapHead(props: GapHeadProps): JSX.Element {
   const check = () => props.state.current();
   const keptText = (): string => {
     const at = props.state.keptAt();
-    return at === null ? '' : `kept ${new Date(at).toLocaleTimeString()}`;
+    return at === null ? '' : `kept ${secondText(new Date(at))}`;
   };
   return (
     <section data-pane aria-label="Joint and check" class="gap-head">

@@ -1,4 +1,7 @@
-/** Takes changes of the document back, and back again; each says which change it is about. */
+/**
+ * Takes changes of the document back, and back again; each says which change it is about. With nothing
+ * to do they are only marked so: a button that is disabled would lose the focus of who pressed it last.
+ */
 import { createMemo, type JSX, Show } from 'solid-js';
 import type { ProjectState } from '../state/project.ts';
 import type { Undoing } from '../state/undoing.ts';
@@ -30,7 +33,7 @@ export function UndoControl(props: UndoControlProps): JSX.Element {
         aria-label={undoes() === null ? 'Undo' : `Undo ${undoes()}`}
         aria-keyshortcuts="Control+Z"
         title={undoes() === null ? undefined : `Undo ${undoes()} (Ctrl+Z)`}
-        disabled={undoes() === null}
+        aria-disabled={undoes() === null ? 'true' : undefined}
         onClick={() => props.undoing.undo()}
       >
         <Arrow path={BACK} />
@@ -40,7 +43,7 @@ export function UndoControl(props: UndoControlProps): JSX.Element {
         aria-label={redoes() === null ? 'Redo' : `Redo ${redoes()}`}
         aria-keyshortcuts="Control+Shift+Z"
         title={redoes() === null ? undefined : `Redo ${redoes()} (Ctrl+Shift+Z)`}
-        disabled={redoes() === null}
+        aria-disabled={redoes() === null ? 'true' : undefined}
         onClick={() => props.undoing.redo()}
       >
         <Arrow path={FORWARD} />

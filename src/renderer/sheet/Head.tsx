@@ -1,6 +1,7 @@
 /** The title block, as in the corner of a drawing: what the sheet is of, from which file, by which program. */
 import { For, type JSX, Show } from 'solid-js';
-import { clockText, fileText, type SheetData, versionText } from './data.ts';
+import { momentText } from '../parts/clock.ts';
+import { fileText, type SheetData, versionText } from './data.ts';
 
 export interface HeadProps {
   readonly data: SheetData;
@@ -17,7 +18,7 @@ export function Head(props: HeadProps): JSX.Element {
     ['Job', sheet?.job],
     ['Drawing', sheet?.drawing],
     ['Revision', sheet?.revision],
-    ['Printed', clockText(at)],
+    ['Printed', momentText(at)],
     ['File', fileText(props.data)],
     ['By', versionText(props.data)],
   ];

@@ -3,9 +3,10 @@ import { createEffect, createSignal, For, type JSX, on, onCleanup, Show } from '
 import { render } from 'solid-js/web';
 import { cautionShort } from '../../shared/cautions.ts';
 import { createFontsReady } from '../fonts.ts';
+import { momentText } from '../parts/clock.ts';
 import { makeSettle } from '../settle.ts';
 import { Content } from './Content.tsx';
-import { clockText, fileText, type SheetData, versionText } from './data.ts';
+import { fileText, type SheetData, versionText } from './data.ts';
 import { type PaperPage, paginate } from './paginate.ts';
 
 export interface SheetPagesProps {
@@ -105,7 +106,7 @@ function Foot(props: { readonly data: SheetData | null }): JSX.Element {
         <Show when={props.data}>
           {(data) => (
             <>
-              {fileText(data())} · printed {clockText(data().at)} · {versionText(data())}
+              {fileText(data())} · printed {momentText(data().at)} · {versionText(data())}
             </>
           )}
         </Show>

@@ -122,18 +122,6 @@ export function SheetView(props: SheetViewProps): JSX.Element {
         <Show when={props.bridge.carrier !== 'electron'}>
           <p class="units">To keep it as a PDF, choose that in the browser’s print dialog.</p>
         </Show>
-        <Show when={table() && !tableReady()}>
-          <JobProgress job={props.check.job} label="Check of every joint" />
-        </Show>
-        <JobProgress job={sheet().job} label="Details of the joints" />
-        <Show when={stopped()}>
-          <div class="stopped">
-            <p role="status">The sheet was stopped before it was done.</p>
-            <button type="button" class="plain" onClick={again}>
-              Go on
-            </button>
-          </div>
-        </Show>
         <Show when={!stopped() && refusal()}>
           {(error) => (
             <p class="refused" role="alert">
@@ -159,6 +147,27 @@ export function SheetView(props: SheetViewProps): JSX.Element {
       </section>
       {/* What scrolls can be reached by keys. */}
       <section class="sheet-pages" data-pane tabindex="0" aria-label="Pages">
+        <Show when={pages() === 0 && (stopped() || refusal() === null)}>
+          <div class="sheet-waiting">
+            <Show
+              when={stopped()}
+              fallback={
+                <>
+                  <p>The pages come when their figures are calculated.</p>
+                  <Show when={table() && !tableReady()}>
+                    <JobProgress job={props.check.job} label="Check of every joint" />
+                  </Show>
+                  <JobProgress job={sheet().job} label="Details of the joints" />
+                </>
+              }
+            >
+              <p role="status">The sheet was stopped before it was done.</p>
+              <button type="button" class="plain" onClick={again}>
+                Go on
+              </button>
+            </Show>
+          </div>
+        </Show>
         <SheetPages data={data()} onLaid={setPages} />
       </section>
     </div>

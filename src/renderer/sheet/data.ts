@@ -17,12 +17,6 @@ export interface SheetData {
   readonly paper: Paper;
 }
 
-const two = (value: number): string => String(value).padStart(2, '0');
-
-/** `2026-03-01 09:05`, by the clock of this machine. */
-export const clockText = (at: Date): string =>
-  `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())} ${two(at.getHours())}:${two(at.getMinutes())}`;
-
 export const fileText = ({ origin, unsaved }: Pick<SheetData, 'origin' | 'unsaved'>): string =>
   `${origin}${unsaved ? ', with changes not saved' : ''}`;
 
