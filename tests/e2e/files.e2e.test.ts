@@ -100,11 +100,9 @@ describeInBrowser('project files', () => {
 
   it.each(schemes)('have dialogs and a menu that read well in %s', async (colorScheme) => {
     const { page, problems } = await open({ colorScheme });
-    for (const name of ['heron', 'curlew-two', 'landing-gear']) {
-      writeFileSync(
-        join(frames, `${name}.lapwright`),
-        readFileSync(join(root, 'docs/example.lapwright.json')),
-      );
+    // The last one is named as they all were before.
+    for (const name of ['heron.lapwright', 'curlew-two.lapwright', 'landing-gear.lapwright.json']) {
+      writeFileSync(join(frames, name), readFileSync(join(root, 'docs/example.lapwright.json')));
     }
     await page.keyboard.press('Control+o');
     await page.getByRole('option', { name: 'frames' }).waitFor(patient);
@@ -116,6 +114,7 @@ describeInBrowser('project files', () => {
     await page.getByText(frames, { exact: true }).waitFor(patient);
     await button(page, 'Use this folder').press('Enter');
     await page.getByRole('option', { name: 'heron.lapwright' }).waitFor(patient);
+    await page.getByRole('option', { name: 'landing-gear.lapwright.json' }).waitFor(patient);
     await picture(page, `folders-open-${colorScheme}`);
     expect(await violations(page)).toEqual([]);
     await page.getByRole('listbox').press('Backspace');
