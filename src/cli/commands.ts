@@ -167,7 +167,7 @@ export const commands: readonly Command[] = [
     file: false,
     options: [],
     brief: 'the demonstration project, to save and change',
-    more: 'Every property and load in it is invented or typical. Save it in a file: lapwright demo > curlew.lapwright.json',
+    more: 'Every property and load in it is invented or typical. Save it in a file: lapwright demo > curlew.lapwright',
   },
 ];
 

@@ -4,10 +4,17 @@
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { say } from './root.mjs';
 
 const DOWNLOAD_TIME = 5 * 60_000;
+
+/**
+ * The folder that the program is in, if it is here at all; from the top of the project, or elsewhere.
+ * @param {NodeJS.ProcessEnv} [env]
+ */
+export const electronFolder = (env = process.env) =>
+  env.ELECTRON_OVERRIDE_DIST_PATH || 'node_modules/electron/dist';
 
 /**
  * @param {string} root
@@ -22,9 +29,8 @@ export function electronBinary(root, env = process.env) {
   } catch {
     // Nothing was downloaded; a program from elsewhere may still be named by the environment.
   }
-  const dist = env.ELECTRON_OVERRIDE_DIST_PATH;
-  if (!dist && program === '') return null;
-  const file = join(dist || join(folder, 'dist'), program || 'electron');
+  if (!env.ELECTRON_OVERRIDE_DIST_PATH && program === '') return null;
+  const file = resolve(root, electronFolder(env), program || 'electron');
   return existsSync(file) ? file : null;
 }
 

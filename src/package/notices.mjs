@@ -36,6 +36,12 @@ const licenceOf = (/** @type {string} */ expression) =>
     .map((one) => one.trim())
     .find((one) => allowed.includes(one)) ?? expression;
 
+/** Between a licence and a notice beside it. */
+const LINE = '-'.repeat(72);
+
+const textIn = (/** @type {string} */ folder, /** @type {string} */ file) =>
+  readFileSync(join(folder, file), 'utf8').replace(/\r\n/g, '\n').trim();
+
 /**
  * @param {string} root of the project, its packages installed
  * @returns {Notice[]} by name
@@ -47,14 +53,16 @@ export function noticesOf(root) {
     .map(([place, entry]) => {
       const name = place.split('node_modules/').at(-1) ?? place;
       const folder = join(root, place);
-      const file = readdirSync(folder).find((one) =>
-        /^(licen[cs]e|copying)(\.(md|txt))?$/i.test(one),
-      );
+      const files = readdirSync(folder).sort();
+      const file = files.find((one) => /^(licen[cs]e|copying)(\.(md|txt))?$/i.test(one));
       const { author = '' } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
       const by = typeof author === 'string' ? author : `${author.name ?? ''}`;
-      const text = file
-        ? readFileSync(join(folder, file), 'utf8').replace(/\r\n/g, '\n').trim()
+      const licence = file
+        ? textIn(folder, file)
         : `No licence text comes with the package. It names ${entry.license}${by && `, by ${by}`}.`;
+      // Apache-2.0 wants what the package says of itself to go along.
+      const notices = files.filter((one) => /^notice(\.(md|txt))?$/i.test(one));
+      const text = [licence, ...notices.map((one) => textIn(folder, one))].join(`\n\n${LINE}\n\n`);
       return {
         name,
         version: String(entry.version),

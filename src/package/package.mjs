@@ -1,7 +1,8 @@
 /**
  * npm run package -- [linux|win|mac] [--fetch] [--dir]
  * Builds the program and packs it with electron-builder, pinned here and not among the packages of the project:
- * nobody else needs its three hundred packages. What it lacks it fetches only when told to.
+ * nobody else needs its three hundred packages. Without --fetch nothing comes from the network: it then makes the
+ * folder alone, for this system, of what is here already.
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, realpathSync } from 'node:fs';
@@ -9,7 +10,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { build } from '../launch/build.mjs';
-import { electronHere } from '../launch/electron-binary.mjs';
+import { electronBinary, electronFolder } from '../launch/electron-binary.mjs';
 import { root as projectRoot, say } from '../launch/root.mjs';
 
 export const BUILDER = '26.17.0';
@@ -17,16 +18,19 @@ export const systems = /** @type {const} */ (['linux', 'win', 'mac']);
 const own = /** @type {Record<string, string>} */ ({ linux: 'linux', win32: 'win', darwin: 'mac' });
 /** The builder's own need. */
 const NODE = [22, 12];
+const MINUTE = 60_000;
 
 /**
  * @typedef {object} Plan
  * @property {string[]} args of npx
+ * @property {Record<string, string>} env what is added to the environment
+ * @property {number} timeout milliseconds
  */
 
 /**
  * What would be run, or why nothing is.
  * @param {readonly string[]} argv
- * @param {{ platform: NodeJS.Platform, node: string, electron: boolean }} here
+ * @param {{ platform: NodeJS.Platform, node: string, electron: string | null }} here where Electron's program is
  * @returns {Plan | { refusal: string }}
  */
 export function planOf(argv, here) {
@@ -42,6 +46,7 @@ export function planOf(argv, here) {
     return { refusal: `${error instanceof Error ? error.message : error}` };
   }
   const { values, positionals } = read;
+  const { fetch = false, dir = false } = values;
   const system = positionals[0] ?? own[here.platform];
   if (positionals.length > 1 || !systems.some((one) => one === system)) {
     return { refusal: `Say one of: ${systems.join(', ')}.` };
@@ -53,7 +58,12 @@ export function planOf(argv, here) {
   if (major < NODE[0] || (major === NODE[0] && minor < NODE[1])) {
     return { refusal: `The builder needs Node ${NODE.join('.')} or later; this is ${here.node}.` };
   }
-  if (!values.fetch && !here.electron) {
+  if (!fetch && system !== own[here.platform]) {
+    return {
+      refusal: `Electron's program for ${system} would be fetched. Say so: npm run package -- ${system} --fetch`,
+    };
+  }
+  if (!fetch && here.electron === null) {
     return {
       refusal:
         "Electron's program is not here, and packing would fetch it. Say so: npm run package -- --fetch",
@@ -61,39 +71,72 @@ export function planOf(argv, here) {
   }
   return {
     args: [
+      ...(fetch ? [] : ['--offline']),
       '--yes',
       `electron-builder@${BUILDER}`,
       `--${system}`,
-      ...(values.dir ? ['--dir'] : []),
+      // An installer needs tools that the builder fetches.
+      ...(dir || !fetch ? ['--dir'] : []),
       '--config',
       'src/package/builder-config.mjs',
+      ...(fetch ? [] : [`--config.electronDist=${here.electron}`]),
       '--publish',
       'never',
     ],
+    // It asks on its own whether there is a later builder.
+    env: { NO_UPDATE_NOTIFIER: '1' },
+    timeout: (fetch ? 60 : 20) * MINUTE,
   };
 }
 
-if (process.argv[1] && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  const plan = planOf(process.argv.slice(2), {
+/**
+ * @param {Plan} plan
+ * @param {{ cwd: string, env?: NodeJS.ProcessEnv, platform?: NodeJS.Platform }} place
+ * @returns {number} exit code
+ */
+export function pack(plan, { cwd, env = process.env, platform = process.platform }) {
+  // On Windows npx is a script, which only a shell starts: it takes an argument apart at its blanks.
+  const shell = platform === 'win32';
+  const args = shell ? plan.args.map((one) => (/\s/.test(one) ? `"${one}"` : one)) : plan.args;
+  const { status, error } = spawnSync(shell ? 'npx.cmd' : 'npx', args, {
+    cwd,
+    env: { ...env, ...plan.env },
+    // Nothing asks a question that nobody sees.
+    stdio: ['ignore', 'inherit', 'inherit'],
+    timeout: plan.timeout,
+    shell,
+  });
+  if (status === 0) return 0;
+  const late = error && 'code' in error && error.code === 'ETIMEDOUT';
+  if (late) say(`The builder was stopped: it had not ended in ${plan.timeout / MINUTE} minutes.`);
+  else if (error) say(`npx could not be run: ${error.message}`);
+  else if (plan.args.includes('--offline')) {
+    say('Nothing was fetched. Where the builder itself is missing: npm run package -- --fetch');
+  }
+  return status ?? 1;
+}
+
+/** @param {string[]} argv */
+function main(argv) {
+  const plan = planOf(argv, {
     platform: process.platform,
     node: process.versions.node,
-    electron: 'binary' in electronHere(projectRoot),
+    electron: electronBinary(projectRoot) === null ? null : electronFolder(),
   });
   if ('refusal' in plan) {
     say(plan.refusal);
-    process.exitCode = 1;
-  } else if (!existsSync(join(projectRoot, 'node_modules'))) {
+    return 1;
+  }
+  if (!existsSync(join(projectRoot, 'node_modules'))) {
     say('The packages are not installed: npm ci');
-    process.exitCode = 1;
-  } else if (build(projectRoot)) {
-    const { version } = JSON.parse(readFileSync(join(projectRoot, 'package.json'), 'utf8'));
-    say(`Packing Lapwright ${version} …`);
-    const npx = process.platform === 'win32' ? 'npx.cmd' : 'npx';
-    const { status } = spawnSync(npx, plan.args, {
-      cwd: projectRoot,
-      stdio: 'inherit',
-      shell: process.platform === 'win32',
-    });
-    process.exitCode = status ?? 1;
-  } else process.exitCode = 1;
+    return 1;
+  }
+  if (!build(projectRoot)) return 1;
+  const { version } = JSON.parse(readFileSync(join(projectRoot, 'package.json'), 'utf8'));
+  say(`Packing Lapwright ${version} …`);
+  return pack(plan, { cwd: projectRoot });
+}
+
+if (process.argv[1] && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)) {
+  process.exitCode = main(process.argv.slice(2));
 }

@@ -1,8 +1,11 @@
 /** Project files out of the page. */
 
-import { safeName } from '../shared/project-text.ts';
+import { FILE_SUFFIX, safeName } from '../shared/project-text.ts';
 
-export { FILE_SUFFIX, fileName, fileText } from '../shared/project-text.ts';
+export { fileName, fileText } from '../shared/project-text.ts';
+
+/** What the browser's own dialog offers to open; it looks at the last suffix alone. */
+export const OPEN_KINDS = `${FILE_SUFFIX},.json,application/json`;
 
 /** `project-joint-what.csv`: what is taken out of a page, by where it is from. */
 export function takenName(

@@ -1,10 +1,32 @@
 /** A project as the text of its file, and the name of that file: the same wherever it is written. */
 import type { Project } from './project.ts';
 
-/** Files are saved under names that end so; opened are all that end in `.json`. */
-export const FILE_SUFFIX = '.lapwright.json';
+/** What a new file ends in: one suffix of its own, by which every system tells whose file it is. */
+export const FILE_SUFFIX = '.lapwright';
+/** What files ended in before: those open as ever, and are saved under their own name. */
+export const LONG_SUFFIX = '.lapwright.json';
 /** The copy of what stood in a file before it was saved, beside it. */
 export const BACKUP_SUFFIX = '.previous';
+
+/** Whether a name, or the last part of a path, is one that projects are saved under. */
+export const isProjectName = (name: string): boolean => /[^\\/]\.lapwright(\.json)?$/i.test(name);
+
+/** Whether a file of that name may be opened: a project, whatever else is JSON, the copy beside a project. */
+export const isOpenName = (name: string): boolean =>
+  /\.json$/i.test(name) ||
+  isProjectName(name) ||
+  (name.toLowerCase().endsWith(BACKUP_SUFFIX) &&
+    isProjectName(name.slice(0, -BACKUP_SUFFIX.length)));
+
+/** What one typed as the name of a file, ending as projects do; an ending that they have stays. */
+export function withSuffix(name: string): string {
+  if (isProjectName(name)) return name;
+  return /\.json$/i.test(name) ? name.replace(/\.json$/i, LONG_SUFFIX) : name + FILE_SUFFIX;
+}
+
+/** How much of a name one would change when one names a project anew. */
+export const stemLength = (name: string): number =>
+  name.replace(/(\.lapwright)?(\.json)?$/i, '').length;
 
 /** A name as a part of a file name that every system takes; empty where nothing of it can be. */
 export const safeName = (name: string): string =>

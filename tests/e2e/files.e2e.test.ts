@@ -18,7 +18,7 @@ const schemes = ['light', 'dark'] as const;
 /** The user's own folder, for the host. */
 const home = join(root, 'node_modules/.cache/lapwright/home');
 const frames = join(home, 'frames');
-const file = join(frames, 'Curlew.lapwright.json');
+const file = join(frames, 'Curlew.lapwright');
 const owns = ['HOME', 'USERPROFILE'] as const;
 const before = owns.map((name) => process.env[name]);
 
@@ -67,7 +67,7 @@ async function saveIntoFrames(page: Page): Promise<void> {
   await page.keyboard.press('Control+s');
   await chooseFrames(page);
   await page.getByRole('dialog').getByRole('button', { name: 'Save', exact: true }).click();
-  await page.locator('.file-state').getByText('Curlew.lapwright.json').waitFor(patient);
+  await page.locator('.file-state').getByText('Curlew.lapwright').waitFor(patient);
 }
 /** A change that nothing has to be calculated for. */
 async function rename(page: Page, to: string): Promise<void> {
@@ -92,19 +92,17 @@ describeInBrowser('project files', () => {
 
     const next = await again();
     await next.page.getByRole('button', { name: 'File', exact: true }).click();
-    await next.page.getByRole('menuitem', { name: /^Curlew two Curlew.lapwright.json/ }).click();
-    await next.page.locator('.file-state').getByText('Curlew.lapwright.json').waitFor(patient);
+    await next.page.getByRole('menuitem', { name: /^Curlew two Curlew.lapwright/ }).click();
+    await next.page.locator('.file-state').getByText('Curlew.lapwright').waitFor(patient);
     await next.page.getByRole('heading', { name: 'Curlew two' }).waitFor(patient);
     expect(next.problems).toEqual([]);
   });
 
   it.each(schemes)('have dialogs and a menu that read well in %s', async (colorScheme) => {
     const { page, problems } = await open({ colorScheme });
-    for (const name of ['heron', 'curlew-two', 'landing-gear']) {
-      writeFileSync(
-        join(frames, `${name}.lapwright.json`),
-        readFileSync(join(root, 'docs/example.lapwright.json')),
-      );
+    // The last one is named as they all were before.
+    for (const name of ['heron.lapwright', 'curlew-two.lapwright', 'landing-gear.lapwright.json']) {
+      writeFileSync(join(frames, name), readFileSync(join(root, 'docs/example.lapwright.json')));
     }
     await page.keyboard.press('Control+o');
     await page.getByRole('option', { name: 'frames' }).waitFor(patient);
@@ -115,7 +113,8 @@ describeInBrowser('project files', () => {
     await page.keyboard.press('Enter');
     await page.getByText(frames, { exact: true }).waitFor(patient);
     await button(page, 'Use this folder').press('Enter');
-    await page.getByRole('option', { name: 'heron.lapwright.json' }).waitFor(patient);
+    await page.getByRole('option', { name: 'heron.lapwright' }).waitFor(patient);
+    await page.getByRole('option', { name: 'landing-gear.lapwright.json' }).waitFor(patient);
     await picture(page, `folders-open-${colorScheme}`);
     expect(await violations(page)).toEqual([]);
     await page.getByRole('listbox').press('Backspace');
@@ -124,11 +123,11 @@ describeInBrowser('project files', () => {
     expect(await page.getByRole('dialog').count()).toBe(0);
 
     await page.keyboard.press('Control+Shift+s');
-    await page.getByRole('option', { name: 'heron.lapwright.json' }).waitFor(patient);
+    await page.getByRole('option', { name: 'heron.lapwright' }).waitFor(patient);
     await picture(page, `folders-save-${colorScheme}`);
     expect(await violations(page)).toEqual([]);
     await page.keyboard.press('Enter');
-    await page.locator('.file-state').getByText('Curlew.lapwright.json').waitFor(patient);
+    await page.locator('.file-state').getByText('Curlew.lapwright').waitFor(patient);
 
     await page.keyboard.press('Alt+n');
     await page.getByRole('heading', { name: 'New project' }).waitFor(patient);
@@ -155,7 +154,7 @@ describeInBrowser('project files', () => {
     await rename(page, 'Curlew two');
     writeFileSync(file, JSON.stringify({ ...saved(), name: 'Curlew by hand' }));
     const strip = page.getByText(
-      /^Curlew.lapwright.json was changed by another program at \d\d:\d\d\.$/,
+      /^Curlew.lapwright was changed by another program at \d\d:\d\d\.$/,
     );
     await strip.waitFor(patient);
     await button(page, 'Open that version, losing one change').waitFor();
@@ -177,7 +176,7 @@ describeInBrowser('project files', () => {
     await button(page, 'Open that version').click(patient);
     await page.getByRole('heading', { name: 'Curlew by hand' }).waitFor(patient);
     rmSync(file);
-    await page.getByText('Curlew.lapwright.json is not on the disk any more.').waitFor(patient);
+    await page.getByText('Curlew.lapwright is not on the disk any more.').waitFor(patient);
     await page.getByText('changes not saved').waitFor(patient);
     await button(page, 'Save it again').click();
     await isSaved(page);
@@ -190,7 +189,7 @@ describeInBrowser('project files', () => {
     await saveIntoFrames(page);
     chmodSync(file, 0o444);
     await page.getByRole('button', { name: 'File', exact: true }).click();
-    await page.getByRole('menuitem', { name: /^Curlew Curlew.lapwright.json/ }).click();
+    await page.getByRole('menuitem', { name: /^Curlew Curlew.lapwright/ }).click();
     await page.getByText('read only: use Save as').waitFor(patient);
     await rename(page, 'Curlew two');
     await picture(page, 'read-only-light');
@@ -203,7 +202,7 @@ describeInBrowser('project files', () => {
     await page.getByRole('dialog').getByRole('button', { name: 'Save as …' }).click();
     await page.getByRole('textbox', { name: 'File name' }).fill('two');
     await page.keyboard.press('Enter');
-    await page.locator('.file-state').getByText('two.lapwright.json').waitFor(patient);
+    await page.locator('.file-state').getByText('two.lapwright').waitFor(patient);
     await isSaved(page);
     expect(await page.getByText('read only: use Save as').count()).toBe(0);
     expect(saved().name).toBe('Curlew');
@@ -218,7 +217,7 @@ describeInBrowser('project files', () => {
       chmodSync(frames, 0o555);
       try {
         await page.getByRole('button', { name: 'File', exact: true }).click();
-        await page.getByRole('menuitem', { name: /^Curlew Curlew.lapwright.json/ }).click();
+        await page.getByRole('menuitem', { name: /^Curlew Curlew.lapwright/ }).click();
         await page.getByText('read only: use Save as').waitFor(patient);
         await page.keyboard.press('Control+s');
         await page
@@ -249,7 +248,7 @@ describeInBrowser('project files', () => {
 
     const { page, problems } = await again({ colorScheme });
     const strip = page.getByText(
-      /^Curlew two was not saved when Lapwright stopped: changes up to \d\d:\d\d are kept\. Curlew.lapwright.json has been changed since\.$/,
+      /^Curlew two was not saved when Lapwright stopped: changes up to \d\d:\d\d are kept\. Curlew.lapwright has been changed since\.$/,
     );
     await strip.waitFor(patient);
     await picture(page, `recovery-${colorScheme}`);
@@ -289,15 +288,15 @@ describeInBrowser('project files', () => {
       );
       await page.dispatchEvent('main', type, { dataTransfer: data });
     };
-    await drag('dragenter', ['mast.lapwright.json']);
+    await drag('dragenter', ['mast.lapwright']);
     await page.getByText('Drop the project file to open it').waitFor(patient);
     await picture(page, `drop-${colorScheme}`);
     expect(await violations(page)).toEqual([]);
-    await drag('drop', ['mast.lapwright.json', 'two.lapwright.json']);
+    await drag('drop', ['mast.lapwright', 'two.lapwright']);
     await page.getByText(/^2 files were dropped\. Drop one project file/).waitFor(patient);
     await drag('drop', ['photo.jpg']);
     await page.getByText(/^Photo.jpg is no project file/i).waitFor(patient);
-    await drag('drop', ['mast.lapwright.json']);
+    await drag('drop', ['mast.lapwright']);
     await page.getByRole('heading', { name: 'Camera mast' }).waitFor(patient);
     expect(await page.getByText('Drop the project file to open it').count()).toBe(0);
     expect(problems).toEqual([]);

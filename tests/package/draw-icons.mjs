@@ -36,6 +36,8 @@ try {
 }
 mkdirSync(icons, { recursive: true });
 for (const [size, png] of drawn) writeFileSync(join(icons, `${size}x${size}.png`), png);
+// The window's own, on Linux.
+writeFileSync(join(root, 'src', 'main', 'shell', 'icon.png'), drawn.get(256));
 writeFileSync(
   join(icons, 'icon.ico'),
   icoOf([16, 24, 32, 48, 64, 128, 256].map((s) => drawn.get(s))),

@@ -1,51 +1,12 @@
-/** Packing, as far as it can be tried without Electron's program: configuration, icons, notices, refusals. */
+/** Icons and notices that travel with the packages. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { z } from 'zod';
 import { root } from '../../src/launch/root.mjs';
-import builderConfig from '../../src/package/builder-config.mjs';
-import { fuses } from '../../src/package/fuses.mjs';
 import { icnsOf, icoOf, sizeOfPng } from '../../src/package/icon-files.mjs';
 import { allowed, NOTICES, noticesOf, noticesText } from '../../src/package/notices.mjs';
-import { BUILDER, planOf } from '../../src/package/package.mjs';
 
 const at = (...place: string[]): string => join(root, ...place);
-const schemaFile = at('tests', 'package', `electron-builder-${BUILDER}.schema.json`);
-const jsonSchema = JSON.parse(readFileSync(schemaFile, 'utf8'));
-const schema = z.fromJSONSchema(jsonSchema);
-
-describe('the configuration', () => {
-  it("is one by the builder's own schema, which tells mistakes", () => {
-    expect(schema.safeParse(builderConfig).error).toBeUndefined();
-    expect(schema.safeParse({ ...builderConfig, asarr: true }).success).toBe(false);
-    const { linux } = builderConfig;
-    expect(schema.safeParse({ ...builderConfig, linux: { ...linux, target: [5] } }).success).toBe(
-      false,
-    );
-  });
-
-  it('sets every fuse that the builder knows', () => {
-    const known = Object.keys(jsonSchema.definitions.FuseOptionsV1.properties).sort();
-    expect(known.length).toBeGreaterThan(7);
-    expect(Object.keys(fuses).sort()).toEqual(known);
-    expect(builderConfig.electronFuses).toBe(fuses);
-    expect(fuses.runAsNode).toBe(false);
-    expect(fuses.onlyLoadAppFromAsar).toBe(true);
-  });
-
-  it('names only files that are here', () => {
-    const { extraResources, linux, win, mac, nsis } = builderConfig;
-    const named = [
-      ...extraResources.map(({ from }) => from),
-      linux.icon,
-      win.icon,
-      mac.icon,
-      nsis.license,
-    ];
-    expect(named.filter((file) => !existsSync(at(file)))).toEqual([]);
-  });
-});
 
 describe('the icons', () => {
   const folder = at('src', 'package', 'icons');
@@ -58,6 +19,12 @@ describe('the icons', () => {
       const { width, height } = sizeOfPng(byName(name));
       expect(`${width}x${height}.png`).toBe(name);
     }
+  });
+
+  it('are on the window as they are on the program', () => {
+    expect(readFileSync(at('src', 'main', 'shell', 'icon.png')).equals(byName('256x256.png'))).toBe(
+      true,
+    );
   });
 
   it('stand in the containers of Windows and macOS, byte for byte', () => {
@@ -104,37 +71,21 @@ describe('the notices', () => {
     expect(notices.every(({ text }) => text.length > 50)).toBe(true);
   });
 
+  it('take along what a package says of itself beside its licence', () => {
+    const beside = noticesOf(root).filter(({ name, text }) => {
+      const file = at('node_modules', name, 'NOTICE');
+      if (!existsSync(file)) return false;
+      expect(text).toContain(readFileSync(at('node_modules', name, 'LICENSE'), 'utf8').trim());
+      expect(text).toContain(readFileSync(file, 'utf8').trim());
+      return true;
+    });
+    expect(beside.map(({ name }) => name)).toEqual(['mathjs']);
+  });
+
   it('write equal texts once', () => {
     const one = { name: 'a', version: '1.0.0', licence: 'MIT', text: 'The text.' };
     const text = noticesText([one, { ...one, name: 'b' }, { ...one, name: 'c', text: 'Other.' }]);
     expect(text).toContain('## a 1.0.0 (MIT), b 1.0.0 (MIT)');
     expect(text.split('The text.')).toHaveLength(2);
-  });
-});
-
-describe('npm run package', () => {
-  const here = { platform: 'linux', node: '22.12.0', electron: true } as const;
-  const refusal = (argv: string[], other: object = {}): string => {
-    const plan = planOf(argv, { ...here, ...other });
-    return 'refusal' in plan ? plan.refusal : '';
-  };
-
-  it('packs for the system that it stands on, or another', () => {
-    expect(planOf([], here)).toMatchObject({
-      args: expect.arrayContaining([`electron-builder@${BUILDER}`, '--linux', 'never']),
-    });
-    expect(planOf(['win', '--dir'], here)).toMatchObject({
-      args: expect.arrayContaining(['--win', '--dir']),
-    });
-  });
-
-  it('says why it does not', () => {
-    expect(refusal([], { electron: false })).toContain('--fetch');
-    expect(refusal(['--fetch'], { electron: false })).toBe('');
-    expect(refusal(['mac'])).toContain('only be made on macOS');
-    expect(refusal([], { node: '20.20.2' })).toContain('Node 22.12');
-    expect(refusal([], { node: '22.9.0' })).toContain('Node 22.12');
-    expect(refusal(['solaris'])).toContain('linux, win, mac');
-    expect(refusal(['--cloud'])).not.toBe('');
   });
 });

@@ -92,7 +92,7 @@ describe('the guide', () => {
   it('shows output', () => expect(consoles.length).toBeGreaterThan(0));
   // When one fails because figures or words have changed: paste what the command prints now.
   it.each(consoles)('shows what is printed by %s', async (argv, output) => {
-    writeFileSync(join(place, 'curlew.lapwright.json'), (await lapwright(['demo'])).out);
+    writeFileSync(join(place, 'curlew.lapwright'), (await lapwright(['demo'])).out);
     const { out, err } = await lapwright(argv.split(' '), { cwd: place });
     expect(err).toBe('');
     expect(output).toBe(out);

@@ -31,7 +31,7 @@ describe('the README', () => {
     'shows what is printed by %s',
     async (argv, output) => {
       const demo = await lapwright(['demo']);
-      writeFileSync(join(place, 'curlew.lapwright.json'), demo.out);
+      writeFileSync(join(place, 'curlew.lapwright'), demo.out);
       const { out, err } = await lapwright(argv.split(' '), { cwd: place });
       expect(err).toBe('');
       expect(output).toBe(out);

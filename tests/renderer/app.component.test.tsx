@@ -293,9 +293,7 @@ describe('files', () => {
     const clicked = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockReturnValue();
     await open();
     fileMenu('Save a copy');
-    expect((clicked.mock.contexts[0] as HTMLAnchorElement).download).toBe(
-      'Test-frame.lapwright.json',
-    );
+    expect((clicked.mock.contexts[0] as HTMLAnchorElement).download).toBe('Test-frame.lapwright');
     const reader = new FileReader();
     reader.readAsText(blobs[0]!);
     await waitFor(() => expect(JSON.parse(String(reader.result))).toEqual(makeProject()));

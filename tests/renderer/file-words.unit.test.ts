@@ -7,8 +7,6 @@ import {
   shortFolder,
   whenText,
 } from '../../src/renderer/project-file/file-words.ts';
-import { withSuffix } from '../../src/renderer/project-file/folder-state.ts';
-import { FILE_SUFFIX } from '../../src/shared/project-text.ts';
 
 it('times are as short as their day allows', () => {
   const now = new Date(2026, 2, 9, 18, 0);
@@ -37,11 +35,9 @@ describe('paths', () => {
   });
 });
 
-it('names end as projects do, however they were typed', () => {
-  for (const typed of ['mine', 'mine.json', 'mine.lapwright.json', ' mine ']) {
-    expect(withSuffix(typed, FILE_SUFFIX)).toBe('mine.lapwright.json');
-  }
+it('names that no file can have are told', () => {
   expect(nameTrouble('mine')).toBeNull();
+  expect(nameTrouble('mine.lapwright')).toBeNull();
   expect(nameTrouble('curlew 2.lapwright.json')).toBeNull();
   for (const typed of ['', '  ', 'a/b', 'a\\b', 'a:b', '.mine', 'mine.', 'a\nb']) {
     expect(nameTrouble(typed), typed).not.toBeNull();

@@ -15,7 +15,7 @@ useBrowser();
 useDialogs();
 
 const FRAMES = `${HOME}/frames`;
-const FILE = `${FRAMES}/test.lapwright.json`;
+const FILE = `${FRAMES}/test.lapwright`;
 
 let bridge: FakeBridge;
 let disk: FakeDisk;
@@ -30,11 +30,11 @@ const show = async (more: Partial<Bridge> = {}): Promise<void> => {
   await heading('Test frame');
 };
 /** The window opens with a project that stands on disk. */
-const showFile = async (more: Partial<Bridge> = {}): Promise<void> => {
+const showFile = async (more: Partial<Bridge> = {}, path = FILE): Promise<void> => {
   disk.chosen.add(FRAMES);
-  disk.put(FILE, makeProject());
+  disk.put(path, makeProject());
   bridge.answer('project.initial', () =>
-    ok({ document: makeProject(), origin: 'test.lapwright.json', file: disk.fileAt(FILE) }),
+    ok({ document: makeProject(), origin: 'test.lapwright', file: disk.fileAt(path) }),
   );
   await show(more);
 };
@@ -51,8 +51,7 @@ const change = (to = '31'): void => {
 };
 const isUnsaved = (): boolean => screen.queryByText('changes not saved') !== null;
 const page = (): string => document.body.textContent ?? '';
-const other = (): void =>
-  disk.put(`${FRAMES}/other.lapwright.json`, makeProject({ name: 'Heron' }));
+const other = (): void => disk.put(`${FRAMES}/other.lapwright`, makeProject({ name: 'Heron' }));
 const settle = (): Promise<void> => new Promise((done) => setTimeout(done));
 
 describe('saving', () => {
@@ -76,19 +75,39 @@ describe('saving', () => {
       ),
     );
     const name = within(asked).getByRole<HTMLInputElement>('textbox', { name: 'File name' });
-    expect(name.value).toBe('Test-frame.lapwright.json');
+    expect(name.value).toBe('Test-frame.lapwright');
     fireEvent.input(name, { target: { value: 'a/b' } });
     click('Save', asked);
     expect(asked.textContent).toContain('A name has no / in it.');
     fireEvent.input(name, { target: { value: 'mine' } });
     click('Save', asked);
     await waitFor(() => expect(isUnsaved()).toBe(false));
-    expect(disk.project(`${FRAMES}/mine.lapwright.json`).joints[0]?.overlap).toBe(31);
-    expect(page()).toContain('mine.lapwright.json');
+    expect(disk.project(`${FRAMES}/mine.lapwright`).joints[0]?.overlap).toBe(31);
+    expect(page()).toContain('mine.lapwright');
     change('32');
     press('s');
     await waitFor(() => expect(isUnsaved()).toBe(false));
-    expect(disk.project(`${FRAMES}/mine.lapwright.json`).joints[0]?.overlap).toBe(32);
+    expect(disk.project(`${FRAMES}/mine.lapwright`).joints[0]?.overlap).toBe(32);
+  });
+
+  it('leaves a file the longer suffix that it has, and saves as another name under the new one', async () => {
+    const old = `${FRAMES}/test.lapwright.json`;
+    await showFile({}, old);
+    change();
+    press('s');
+    await waitFor(() => expect(isUnsaved()).toBe(false));
+    expect(disk.project(old).joints[0]?.overlap).toBe(31);
+    press('s', { shiftKey: true });
+    const asked = await dialog();
+    const name = within(asked).getByRole<HTMLInputElement>('textbox', { name: 'File name' });
+    expect(name.value).toBe('test.lapwright.json');
+    // What one types next takes the place of the name before its suffix.
+    await waitFor(() => expect(document.activeElement).toBe(name));
+    expect([name.selectionStart, name.selectionEnd]).toEqual([0, 'test'.length]);
+    fireEvent.input(name, { target: { value: ' mine ' } });
+    click('Save', asked);
+    await waitFor(() => expect(page()).toContain('mine.lapwright'));
+    expect([...disk.files.keys()]).toEqual([old, `${FRAMES}/mine.lapwright`]);
   });
 
   it('as another asks before it replaces what is there', async () => {
@@ -100,18 +119,18 @@ describe('saving', () => {
     const name = () => within(asked).getByRole('textbox', { name: 'File name' });
     fireEvent.input(name(), { target: { value: 'other' } });
     click('Save', asked);
-    await screen.findByText('There is a file other.lapwright.json already.');
+    await screen.findByText('There is a file other.lapwright already.');
     click('Choose another name …');
     await screen.findByRole('textbox', { name: 'File name' });
     asked = await dialog();
-    await waitFor(() => expect((name() as HTMLInputElement).value).toBe('other.lapwright.json'));
+    await waitFor(() => expect((name() as HTMLInputElement).value).toBe('other.lapwright'));
     await within(asked).findByRole('option', { name: /^other/ });
-    expect(disk.project(`${FRAMES}/other.lapwright.json`).name).toBe('Heron');
+    expect(disk.project(`${FRAMES}/other.lapwright`).name).toBe('Heron');
     click('Save', asked);
-    await screen.findByText('There is a file other.lapwright.json already.');
+    await screen.findByText('There is a file other.lapwright already.');
     click('Replace it');
-    await waitFor(() => expect(page()).toContain('other.lapwright.json'));
-    expect(disk.project(`${FRAMES}/other.lapwright.json`).name).toBe('Test frame');
+    await waitFor(() => expect(page()).toContain('other.lapwright'));
+    expect(disk.project(`${FRAMES}/other.lapwright`).name).toBe('Test frame');
   });
 
   it('saves what was sent: what is changed meanwhile is not saved yet', async () => {
@@ -172,7 +191,7 @@ describe('saving', () => {
     await show();
     expect(screen.getByText('read only: use Save as')).toBeTruthy();
     press('s');
-    expect((await dialog()).textContent).toContain('test.lapwright.json is read only.');
+    expect((await dialog()).textContent).toContain('test.lapwright is read only.');
     click('Save as …');
     await screen.findByRole('textbox', { name: 'File name' });
     expect(bridge.count('file.save')).toBe(0);
@@ -181,15 +200,15 @@ describe('saving', () => {
   it('uses the system’s dialog where there is one, which has asked about replacing', async () => {
     disk.dialogs = true;
     other();
-    disk.chooses = `${FRAMES}/other.lapwright.json`;
+    disk.chooses = `${FRAMES}/other.lapwright`;
     bridge.answer('file.choose', () => ok({ path: disk.chooses, over: true }));
     await show();
     press('s');
-    await waitFor(() => expect(page()).toContain('other.lapwright.json'));
+    await waitFor(() => expect(page()).toContain('other.lapwright'));
     expect(isOpen()).toBe(false);
     expect(bridge.last('file.choose')).toEqual({
       purpose: 'save',
-      name: 'Test-frame.lapwright.json',
+      name: 'Test-frame.lapwright',
     });
     expect(disk.project(disk.chooses).name).toBe('Test frame');
   });
@@ -214,11 +233,11 @@ describe('opening', () => {
     await waitFor(() => expect(chosen()).toBe('music'));
     fireEvent.keyDown(list, { key: 'f' });
     fireEvent.keyDown(list, { key: 'Enter' });
-    await waitFor(() => expect(chosen()).toMatch(/^other.lapwright.json/));
+    await waitFor(() => expect(chosen()).toMatch(/^other.lapwright/));
     fireEvent.keyDown(list, { key: 'ArrowUp', altKey: true });
     await waitFor(() => expect(chosen()).toBe('frames'));
     fireEvent.keyDown(list, { key: 'Enter' });
-    await waitFor(() => expect(chosen()).toMatch(/^other.lapwright.json/));
+    await waitFor(() => expect(chosen()).toMatch(/^other.lapwright/));
     fireEvent.keyDown(list, { key: 'Enter' });
     await heading('Heron');
     expect(isOpen()).toBe(false);
@@ -243,17 +262,17 @@ describe('opening', () => {
   it('of a file that was open lately; one that is lost can be forgotten', async () => {
     other();
     disk.recent = [
-      { path: `${FRAMES}/other.lapwright.json`, project: 'Heron', at: '2025-03-01T09:00:00Z' },
-      { path: `${FRAMES}/gone.lapwright.json`, project: 'Gone', at: '2025-03-01T09:00:00Z' },
+      { path: `${FRAMES}/other.lapwright`, project: 'Heron', at: '2025-03-01T09:00:00Z' },
+      { path: `${FRAMES}/gone.lapwright`, project: 'Gone', at: '2025-03-01T09:00:00Z' },
     ];
     await show();
     click('File');
     const lines = screen.getAllByRole('menuitem').map(({ textContent }) => textContent);
-    expect(lines).toContain('Heronother.lapwright.json, …/mira/frames1 Mar 2025');
-    expect(lines).toContain('Gonegone.lapwright.json, …/mira/framesnot there any more');
+    expect(lines).toContain('Heronother.lapwright, …/mira/frames1 Mar 2025');
+    expect(lines).toContain('Gonegone.lapwright, …/mira/framesnot there any more');
     fireEvent.keyDown(screen.getByRole('menu'), { key: 'Escape' });
     fileMenu('Gone');
-    expect((await dialog()).textContent).toContain('gone.lapwright.json is not there any more.');
+    expect((await dialog()).textContent).toContain('gone.lapwright is not there any more.');
     click('Forget it');
     await waitFor(() => expect(disk.recent).toHaveLength(1));
     fileMenu('Heron');
@@ -278,7 +297,7 @@ describe('opening', () => {
       { key: 'Enter' },
     );
     expect((await screen.findByRole('alert')).textContent).toContain(
-      'Could not open other.lapwright.json (at joints.0.overlap): it is no length.',
+      'Could not open other.lapwright (at joints.0.overlap): it is no length.',
     );
     await heading('Test frame');
   });
@@ -316,7 +335,7 @@ describe('opening', () => {
       ok({ document: makeProject(), origin: 'x', file: disk.fileAt(FILE), olderVersion: 0 }),
     );
     await show();
-    const said = 'test.lapwright.json was written by an older Lapwright';
+    const said = 'test.lapwright was written by an older Lapwright';
     expect(page()).toContain(said);
     press('s');
     await waitFor(() => expect(page()).not.toContain(said));
@@ -378,30 +397,39 @@ describe('a file dropped onto the window', () => {
     fireEvent.dragLeave(window, { dataTransfer: transfer([]) });
     expect(page()).not.toContain('Drop the project file to open it');
     // The browser does nothing of its own.
-    expect(drop('heron.lapwright.json')).toBe(false);
+    expect(drop('heron.lapwright')).toBe(false);
     await heading('Heron');
     expect(bridge.count('file.open')).toBe(0);
   });
 
+  it.each(['old.lapwright.json', 'bare.json', 'HERON.LAPWRIGHT', 'heron.lapwright.previous'])(
+    'may be %s as well',
+    async (name) => {
+      await show();
+      drop(name);
+      await heading('Heron');
+    },
+  );
+
   it('is opened where it lies, where the window knows that', async () => {
     other();
-    await show({ pathOf: () => `${FRAMES}/other.lapwright.json` });
-    drop('other.lapwright.json');
+    await show({ pathOf: () => `${FRAMES}/other.lapwright` });
+    drop('other.lapwright');
     await heading('Heron');
-    expect(bridge.last('file.open')).toEqual({ path: `${FRAMES}/other.lapwright.json` });
+    expect(bridge.last('file.open')).toEqual({ path: `${FRAMES}/other.lapwright` });
   });
 
   it('is refused in words where it is none, or several, and waits for no dialog', async () => {
     await show();
     expect(drop('photo.jpg')).toBe(false);
     expect((await screen.findByRole('alert')).textContent).toContain(
-      'Photo.jpg is no project file',
+      'Photo.jpg is no project file: those end in “.lapwright” or “.lapwright.json”.',
     );
     drop('a.json', 'b.json');
     expect((await screen.findByRole('alert')).textContent).toContain('2 files were dropped.');
     fileMenu('Rename the project …');
     await dialog();
-    expect(drop('heron.lapwright.json')).toBe(false);
+    expect(drop('heron.lapwright')).toBe(false);
     await settle();
     expect(screen.queryByRole('heading', { name: 'Heron' })).toBeNull();
   });
@@ -414,7 +442,7 @@ describe('what another program does to the file', () => {
     fireEvent.focus(window);
     await settle();
   };
-  const changed = /^test\.lapwright\.json was changed by another program/;
+  const changed = /^test\.lapwright was changed by another program/;
 
   it('is looked at every few seconds, and said', async () => {
     vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
@@ -474,7 +502,7 @@ describe('what another program does to the file', () => {
     const standing = disk.files.get(FILE)!;
     disk.files.delete(FILE);
     await look();
-    expect(page()).toContain('test.lapwright.json is not on the disk any more.');
+    expect(page()).toContain('test.lapwright is not on the disk any more.');
     expect(isUnsaved()).toBe(true);
     // Back as it was, nothing is unsaved.
     disk.files.set(FILE, standing);
@@ -511,7 +539,7 @@ describe('the menu of the window', () => {
     await waitFor(() => expect(closed).toHaveBeenCalledOnce());
     expect(isUnsaved()).toBe(false);
     other();
-    command({ name: 'open-file', path: `${FRAMES}/other.lapwright.json` });
+    command({ name: 'open-file', path: `${FRAMES}/other.lapwright` });
     await heading('Heron');
   });
 });

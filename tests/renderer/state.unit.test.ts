@@ -115,11 +115,11 @@ describe('what is drawn', () => {
 
 describe('the file that is saved', () => {
   it.each([
-    ['Curlew', 'Curlew.lapwright.json'],
-    ['Frame A/B: 2nd', 'Frame-A-B-2nd.lapwright.json'],
-    ['..', 'project.lapwright.json'],
-    ['  trailing. ', 'trailing.lapwright.json'],
-    ['Øre å', 'Øre-å.lapwright.json'],
+    ['Curlew', 'Curlew.lapwright'],
+    ['Frame A/B: 2nd', 'Frame-A-B-2nd.lapwright'],
+    ['..', 'project.lapwright'],
+    ['  trailing. ', 'trailing.lapwright'],
+    ['Øre å', 'Øre-å.lapwright'],
   ])('of %s is called %s', (name, file) => {
     expect(fileName(makeProject({ name }))).toBe(file);
   });

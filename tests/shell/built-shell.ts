@@ -38,12 +38,15 @@ export interface BuiltShell {
   readonly page: Page;
 }
 
-export async function startShell(): Promise<BuiltShell> {
+/** @param program of the project itself, or of a copy of it */
+export async function startShell(
+  program = join(root, 'out', 'main', 'shell.js'),
+): Promise<BuiltShell> {
   // What an earlier run left would be offered here.
   for (const name of ['recovery', 'recent.json', 'window.json']) {
     rmSync(join(data, name), { recursive: true, force: true });
   }
-  const shell = pathToFileURL(join(root, 'out', 'main', 'shell.js')).href;
+  const shell = pathToFileURL(program).href;
   await import(/* @vite-ignore */ shell);
   standIn.codeLoaded();
   await soon(() => expect(BrowserWindow.getAllWindows()).toHaveLength(1));

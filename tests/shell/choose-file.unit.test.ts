@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { BrowserWindow } from 'electron';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { makeReach, type Reach } from '../../src/main/files/reach.ts';
-import { chooserOf, type FileDialogs, withSuffix } from '../../src/main/shell/choose-file.ts';
+import { chooserOf, type FileDialogs } from '../../src/main/shell/choose-file.ts';
 import { takeGiven } from '../../src/main/shell/given-files.ts';
 import { freshPlaces, put, told } from '../main/files/places.ts';
 
@@ -31,34 +31,45 @@ beforeEach(() => {
 });
 
 describe('the dialog', () => {
-  it('gives a name its ending', () => {
+  it('gives a name its ending, and leaves the longer one to a file that has it', async () => {
     for (const [typed, path] of [
-      ['/a/x', '/a/x.lapwright.json'],
-      ['/a/x.json', '/a/x.lapwright.json'],
-      ['/a/x.lapwright', '/a/x.lapwright.json'],
-      ['/a/x.lapwright.json', '/a/x.lapwright.json'],
-      ['/a/X.LAPWRIGHT.JSON', '/a/X.LAPWRIGHT.JSON'],
-      ['/a/x.v2', '/a/x.v2.lapwright.json'],
+      ['x', 'x.lapwright'],
+      ['x.lapwright', 'x.lapwright'],
+      ['x.lapwright.json', 'x.lapwright.json'],
+      ['x.v2', 'x.v2.lapwright'],
     ] as const) {
-      expect(withSuffix(typed)).toBe(path);
+      chosen = join(places.work, typed);
+      expect(told(await choose({ purpose: 'save' }))).toEqual({ path: join(places.work, path) });
     }
   });
 
+  it('shows what can be opened, and the new suffix first when it saves', async () => {
+    await choose({ purpose: 'open' });
+    await choose({ purpose: 'save' });
+    expect(asked.map(({ filters }) => filters)).toEqual([
+      [
+        { name: 'Lapwright project', extensions: ['lapwright', 'lapwright.json', 'json'] },
+        { name: 'Version before the last saving', extensions: ['previous'] },
+      ],
+      [{ name: 'Lapwright project', extensions: ['lapwright', 'lapwright.json'] }],
+    ]);
+  });
+
   it('lets the chosen file be used, and no other', async () => {
-    const path = join(places.work, 'x.lapwright.json');
+    const path = join(places.work, 'x.lapwright');
     expect(reach.file(path).ok).toBe(false);
     chosen = join(places.work, 'x');
     expect(told(await choose({ purpose: 'save' }))).toEqual({ path });
     expect(reach.file(path).ok).toBe(true);
     expect(reach.file(`${path}.previous`).ok).toBe(true);
-    expect(reach.file(join(places.work, 'y.lapwright.json')).ok).toBe(false);
+    expect(reach.file(join(places.work, 'y.lapwright')).ok).toBe(false);
     chosen = put(places.outside, 'z.json', '');
     expect(told(await choose({ purpose: 'open' }))).toEqual({ path: chosen });
     expect(reach.file(chosen).ok).toBe(true);
   });
 
   it('tells that the user has let go of what stood there, only of the name that was asked', async () => {
-    chosen = put(places.work, 'x.lapwright.json', '');
+    chosen = put(places.work, 'x.lapwright', '');
     expect(told(await choose({ purpose: 'save' }))).toEqual({ path: chosen, over: true });
     expect(told(await choose({ purpose: 'open' }))).toEqual({ path: chosen });
     const path = chosen;
@@ -67,15 +78,15 @@ describe('the dialog', () => {
   });
 
   it('begins where it is told to, but calls no other machine and leaves no folder', async () => {
-    await choose({ purpose: 'save', name: 'x.lapwright.json', folder: places.work });
-    await choose({ purpose: 'save', name: '../../x.lapwright.json' });
-    await choose({ purpose: 'save', name: '..\\x.lapwright.json', folder: 'here' });
+    await choose({ purpose: 'save', name: 'x.lapwright', folder: places.work });
+    await choose({ purpose: 'save', name: '../../x.lapwright' });
+    await choose({ purpose: 'save', name: '..\\x.lapwright', folder: 'here' });
     await choose({ purpose: 'open', folder: places.work });
     await choose({ purpose: 'open' });
     expect(asked.map(({ defaultPath }) => defaultPath)).toEqual([
-      join(places.work, 'x.lapwright.json'),
-      'x.lapwright.json',
-      'x.lapwright.json',
+      join(places.work, 'x.lapwright'),
+      'x.lapwright',
+      'x.lapwright',
       places.work,
       undefined,
     ]);
@@ -104,7 +115,7 @@ describe('a file that is given to the page', () => {
     const allowed: string[] = [];
     const take = (path: unknown): void =>
       takeGiven(path, { allowFile: (one) => allowed.push(one) });
-    const path = put(places.work, 'x.lapwright.json', '');
+    const path = put(places.work, 'x.lapwright', '');
     for (const other of [
       7,
       null,

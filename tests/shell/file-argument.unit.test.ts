@@ -1,3 +1,4 @@
+import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { fileArgument, fileOfSecondStart } from '../../src/main/shell/file-argument.ts';
 
@@ -8,14 +9,34 @@ describe('the file that a start names', () => {
   });
 
   it('may stand alone, as the system names it for a file of the program', () => {
-    expect(fileArgument(['Lapwright', '/a folder/x.lapwright.json'])).toBe(
-      '/a folder/x.lapwright.json',
-    );
+    for (const file of ['/a folder/x.lapwright', '/a/x.lapwright.json', '/x.lapwright.previous']) {
+      expect(fileArgument(['Lapwright', file])).toBe(file);
+    }
+    expect(fileArgument(['Lapwright', '--flag', 'C:\\a\\X.LAPWRIGHT'])).toBe('C:\\a\\X.LAPWRIGHT');
     expect(fileArgument(['Lapwright', '--flag', 'C:\\a\\X.LAPWRIGHT.JSON'])).toBe(
       'C:\\a\\X.LAPWRIGHT.JSON',
     );
     expect(fileArgument(['electron', '.', 'x.json'])).toBe('x.json');
     expect(fileArgument(['electron', '.', 'x.json', '--file=y.json'])).toBe('y.json');
+  });
+
+  it('may be told by its address, where it is one of this machine', () => {
+    const path = process.platform === 'win32' ? 'C:\\a b\\x.lapwright' : '/a b/ö/x.lapwright';
+    expect(fileArgument(['Lapwright', pathToFileURL(path).href])).toBe(path);
+    expect(fileArgument(['Lapwright', pathToFileURL(path).href.replace('file:', 'FILE:')])).toBe(
+      path,
+    );
+    for (const address of [
+      'file:///a%2Fb.lapwright',
+      'file:///a/x.txt',
+      'file:',
+      'https://lapwright.invalid/x.txt',
+    ]) {
+      expect(fileArgument(['Lapwright', address]), address).toBeNull();
+    }
+    expect(fileArgument(['Lapwright', 'file:///a%2Fb.lapwright', 'y.lapwright'])).toBe(
+      'y.lapwright',
+    );
   });
 
   it('is none without one', () => {

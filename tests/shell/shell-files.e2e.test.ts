@@ -39,7 +39,7 @@ describeInBrowser('files in the built shell', () => {
   afterAll(() => rmSync(place, { recursive: true, force: true }));
 
   it('saves and opens what is chosen in the dialogs of the system, and nothing else', async () => {
-    const path = join(place, 'kestrel.lapwright.json');
+    const path = join(place, 'kestrel.lapwright');
     const document = (await asked<Opened>(page, 'project.demo', {})).document;
     const saving = { path, document: { ...document, name: 'Kestrel' }, expect: null };
     expect(await refused(page, 'file.save', saving)).toContain('not in a folder that you chose');
@@ -51,22 +51,20 @@ describeInBrowser('files in the built shell', () => {
     standIn.chosen = null;
     expect(await asked(page, 'file.choose', { purpose: 'save' })).toEqual({ path: null });
     standIn.chosen = join(place, 'kestrel');
-    expect(
-      await asked(page, 'file.choose', { purpose: 'save', name: '../x.lapwright.json' }),
-    ).toEqual({
+    expect(await asked(page, 'file.choose', { purpose: 'save', name: '../x.lapwright' })).toEqual({
       path,
     });
     expect(standIn.dialogs.at(-1)).toMatchObject({
       purpose: 'save',
-      defaultPath: 'x.lapwright.json',
+      defaultPath: 'x.lapwright',
     });
     const saved = await asked<SavedFile>(page, 'file.save', saving);
-    expect(saved.file).toMatchObject({ path, name: 'kestrel.lapwright.json' });
+    expect(saved.file).toMatchObject({ path, name: 'kestrel.lapwright' });
     expect(standIn.recent.at(-1)).toBe(path);
     standIn.chosen = path;
     expect(await asked(page, 'file.choose', { purpose: 'save' })).toEqual({ path, over: true });
 
-    const other = join(place, 'other.lapwright.json');
+    const other = join(place, 'other.lapwright');
     writeFileSync(other, readFileSync(path));
     expect(await refused(page, 'file.open', { path: other })).toContain('not in a folder');
     standIn.chosen = other;
@@ -81,25 +79,22 @@ describeInBrowser('files in the built shell', () => {
       folders: [],
       recent: [{ path: other }, { path }],
     });
-    expect(recentLabels()).toEqual([
-      `other.lapwright.json (${place})`,
-      `kestrel.lapwright.json (${place})`,
-    ]);
+    expect(recentLabels()).toEqual([`other.lapwright (${place})`, `kestrel.lapwright (${place})`]);
     await asked(page, 'recent.forget', { path: other });
     expect(recentLabels()).toHaveLength(1);
   });
 
   it('may use a file that is dropped on its page, and only that', async () => {
-    const dropped = join(place, 'dropped.lapwright.json');
-    const beside = join(place, 'beside.lapwright.json');
+    const dropped = join(place, 'dropped.lapwright');
+    const beside = join(place, 'beside.lapwright');
     for (const file of [dropped, beside]) writeFileSync(file, '{"half":');
     const found = await page.evaluate(
       ([key, path]) => {
-        Object.assign(globalThis, { [key!]: { 'dropped.lapwright.json': path } });
+        Object.assign(globalThis, { [key!]: { 'dropped.lapwright': path } });
         const { pathOf } = (globalThis as unknown as WithBridge).lapwright;
         return [
-          pathOf!(new File([], 'dropped.lapwright.json')),
-          pathOf!(new File([], 'made-by-the-page.lapwright.json')),
+          pathOf!(new File([], 'dropped.lapwright')),
+          pathOf!(new File([], 'made-by-the-page.lapwright')),
           pathOf!('no file' as unknown as File),
         ];
       },
@@ -107,7 +102,7 @@ describeInBrowser('files in the built shell', () => {
     );
     expect(found).toEqual([dropped, '', '']);
     expect(await refused(page, 'file.open', { path: dropped })).toMatch(
-      /^dropped\.lapwright\.json: The file is not JSON: it stops in the middle, at line 1/,
+      /^dropped\.lapwright: The file is not JSON: it stops in the middle, at line 1/,
     );
     expect(await refused(page, 'file.open', { path: beside })).toContain('not in a folder');
     // From a frame that is not the page of the window it counts for nothing.
@@ -146,7 +141,7 @@ describeInBrowser('files in the built shell', () => {
   });
 
   it('opens a file that macOS hands over in a window of its own', async () => {
-    const path = join(place, 'handed.lapwright.json');
+    const path = join(place, 'handed.lapwright');
     writeFileSync(path, readFileSync(join(root, 'src/main/demo/curlew.lapwright.json')));
     let prevented = false;
     app.emit('open-file', { preventDefault: () => (prevented = true) }, path);

@@ -1,7 +1,7 @@
 /** What is in a folder, for whoever looks for a project where the system has no dialog of its own. */
 import { readdirSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { FILE_SUFFIX } from '../../shared/project-text.ts';
+import { isProjectName } from '../../shared/project-text.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { FolderView } from '../../shared/reports-files.ts';
 import { codeOf } from './file-errors.ts';
@@ -37,7 +37,7 @@ export function lookInto(
     );
     for (const entry of entries) {
       const place = join(path, entry.name);
-      const mayBeProject = chosen && entry.name.toLowerCase().endsWith(FILE_SUFFIX);
+      const mayBeProject = chosen && isProjectName(entry.name);
       if (!entry.isDirectory() && !entry.isSymbolicLink() && !mayBeProject) continue;
       // A link that leads nowhere, or what went while one looked.
       const info = statOf(place);

@@ -1,6 +1,12 @@
 /** What can be said of a path before the disk is asked. */
 import { posix, win32 } from 'node:path';
-import { BACKUP_SUFFIX, FILE_SUFFIX } from '../../shared/project-text.ts';
+import {
+  BACKUP_SUFFIX,
+  FILE_SUFFIX,
+  isOpenName,
+  isProjectName,
+  LONG_SUFFIX,
+} from '../../shared/project-text.ts';
 
 const pathsOf = (platform: NodeJS.Platform) => (platform === 'win32' ? win32 : posix);
 
@@ -42,8 +48,8 @@ export function saveNameTrouble(
   platform: NodeJS.Platform = process.platform,
 ): string | null {
   const name = pathsOf(platform).basename(path);
-  if (!name.toLowerCase().endsWith(FILE_SUFFIX) || name.length === FILE_SUFFIX.length) {
-    return `Projects are saved under names that end in "${FILE_SUFFIX}": "${name}" is none. Save it under another name.`;
+  if (!isProjectName(name)) {
+    return `Projects are saved under names that end in "${FILE_SUFFIX}" or "${LONG_SUFFIX}": "${name}" is none. Save it under another name.`;
   }
   // The copy beside it has the longer name.
   const most = LONGEST - BACKUP_SUFFIX.length;
@@ -58,9 +64,9 @@ export function openNameTrouble(
   platform: NodeJS.Platform = process.platform,
 ): string | null {
   const name = pathsOf(platform).basename(path);
-  return /\.json$/i.test(name) || name.toLowerCase().endsWith(FILE_SUFFIX + BACKUP_SUFFIX)
+  return isOpenName(name)
     ? null
-    : `Project files end in ".json": "${name}" is none.`;
+    : `Project files end in "${FILE_SUFFIX}" or ".json": "${name}" is none.`;
 }
 
 /** Whether a path lies in a folder, both as the system writes them; the folder itself does. */

@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { BrowserWindow, Dialog } from 'electron';
-import { FILE_SUFFIX } from '../../shared/project-text.ts';
+import { FILE_SUFFIX, LONG_SUFFIX, withSuffix } from '../../shared/project-text.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { ChosenFile } from '../../shared/reports-files.ts';
 import { isOnShare, pathTrouble } from '../files/path-form.ts';
@@ -11,13 +11,11 @@ import { type Reach, whereItLeads } from '../files/reach.ts';
 
 export type FileDialogs = Pick<Dialog, 'showOpenDialog' | 'showSaveDialog'>;
 
-const project = { name: 'Lapwright project', extensions: ['lapwright.json'] };
-
-/** What the user typed, ending as projects do. */
-export function withSuffix(path: string): string {
-  if (path.toLowerCase().endsWith(FILE_SUFFIX)) return path;
-  return path.replace(/(\.lapwright)?(\.json)?$/i, '') + FILE_SUFFIX;
-}
+/** A dialog gives a name without an ending the first of these, and leaves one that ends in another of them. */
+const project = {
+  name: 'Lapwright project',
+  extensions: [FILE_SUFFIX, LONG_SUFFIX].map((suffix) => suffix.slice(1)),
+};
 
 /** Where the dialog begins; a page may not make it call another machine. */
 function beginning({ name, folder }: FileWish): { readonly defaultPath?: string } {
@@ -37,7 +35,7 @@ async function pathFrom(
       title: 'Open a project',
       ...beginning(wish),
       filters: [
-        { ...project, extensions: ['lapwright.json', 'json'] },
+        { ...project, extensions: [...project.extensions, 'json'] },
         { name: 'Version before the last saving', extensions: ['previous'] },
       ],
       properties: ['openFile'],

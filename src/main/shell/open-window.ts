@@ -7,6 +7,7 @@ import type { SmallStore } from '../files/small-store.ts';
 import { type AskFor, type Jobs, withJobs } from '../jobs/ask-with-jobs.ts';
 import { chooserOf } from './choose-file.ts';
 import { guardClose } from './close-guard.ts';
+import icon from './icon.png?asset';
 import { PAGE_ADDRESS } from './page-protocol.ts';
 import { withPdf } from './sheet-pdf.ts';
 import { windowOptions } from './window-options.ts';
@@ -39,6 +40,8 @@ export function openWindow(shared: Windows, file: string | null): void {
       preload: join(built, 'preload', 'preload.cjs'),
       dark: nativeTheme.shouldUseDarkColors,
       packaged: app.isPackaged,
+      // On Linux nothing else tells a window's picture.
+      icon: process.platform === 'linux' ? icon : null,
       bounds: placeWindow(before, workAreas(), BrowserWindow.getAllWindows().length),
     }),
   );

@@ -6,6 +6,8 @@ export interface WindowSetting {
   readonly preload: string;
   readonly dark: boolean;
   readonly packaged: boolean;
+  /** The file of the window's picture; null where the system takes that from the program's own file. */
+  readonly icon: string | null;
   /** Where it was; the usual size, wherever the system puts it, when left out. */
   readonly bounds?: Partial<Rectangle>;
 }
@@ -18,6 +20,7 @@ const paper = { light: '#fbfaf6', dark: '#12171d' } as const;
 
 export const windowOptions = (setting: WindowSetting): BrowserWindowConstructorOptions => ({
   title: 'Lapwright',
+  ...(setting.icon === null ? {} : { icon: setting.icon }),
   ...usualWindow,
   ...setting.bounds,
   minWidth: leastWindow.width,

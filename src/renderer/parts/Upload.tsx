@@ -1,5 +1,6 @@
 /** The browser's own way to choose a project file, unseen until it is asked for. */
 import { type JSX, onMount } from 'solid-js';
+import { OPEN_KINDS } from '../files.ts';
 
 export interface UploadProps {
   readonly onFile: (file: File) => void;
@@ -21,7 +22,7 @@ export function Upload(props: UploadProps): JSX.Element {
       ref={input}
       class="hidden"
       type="file"
-      accept=".json,application/json"
+      accept={OPEN_KINDS}
       tabindex="-1"
       aria-label="Open a project file"
       onChange={chosen}

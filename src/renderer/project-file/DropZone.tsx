@@ -1,5 +1,6 @@
 /** A project file dragged onto the window is opened. Whatever is dropped, the page stays where it is. */
 import { createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import { FILE_SUFFIX, isOpenName, LONG_SUFFIX } from '../../shared/project-text.ts';
 import type { ProjectFiles } from '../state/files/project-files.ts';
 
 export interface DropZoneProps {
@@ -25,8 +26,10 @@ export function DropZone(props: DropZoneProps): JSX.Element {
       props.onTrouble(
         `${dropped.length} files were dropped. Drop one project file: one is open at a time.`,
       );
-    } else if (!/\.json(\.previous)?$/i.test(file.name)) {
-      props.onTrouble(`${file.name} is no project file: those end in “.lapwright.json”.`);
+    } else if (!isOpenName(file.name)) {
+      props.onTrouble(
+        `${file.name} is no project file: those end in “${FILE_SUFFIX}” or “${LONG_SUFFIX}”.`,
+      );
     } else {
       const path = props.pathOf?.(file) ?? '';
       void (path === '' ? props.files.openText(file) : props.files.openPath(path));

@@ -4,13 +4,14 @@
  */
 import { createSignal, createUniqueId, For, type JSX, onMount, Show } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
+import { stemLength, withSuffix } from '../../shared/project-text.ts';
 import { sentence } from '../../shared/words.ts';
-import { FILE_SUFFIX } from '../files.ts';
+import { OPEN_KINDS } from '../files.ts';
 import type { ProjectFiles } from '../state/files/project-files.ts';
 import type { BrowseWish } from '../state/files/questions.ts';
 import { FolderList } from './FolderList.tsx';
 import { inFolder, nameTrouble } from './file-words.ts';
-import { createFolderState, type FolderEntry, withSuffix } from './folder-state.ts';
+import { createFolderState, type FolderEntry } from './folder-state.ts';
 import { MakeFolder } from './MakeFolder.tsx';
 
 export interface FolderDialogProps {
@@ -48,17 +49,17 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
       if (view() === null) await state.go(undefined);
       if (!isSaving || !field) return list?.focus();
       field.focus();
-      field.setSelectionRange(0, Math.max(0, field.value.length - FILE_SUFFIX.length));
+      field.setSelectionRange(0, stemLength(field.value));
     });
   });
 
   const save = (): void => {
     const here = view();
-    const whole = withSuffix(name(), FILE_SUFFIX);
-    const trouble = nameTrouble(name());
+    const typed = name().trim();
+    const trouble = nameTrouble(typed);
     setWrong(trouble);
     if (trouble !== null) field?.focus();
-    else if (here && isChosen()) answer(inFolder(here.path, whole));
+    else if (here && isChosen()) answer(inFolder(here.path, withSuffix(typed)));
   };
   const take = (entry: FolderEntry | undefined): void => {
     if (!entry) return;
@@ -200,7 +201,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
               ref={upload}
               class="hidden"
               type="file"
-              accept=".json,application/json"
+              accept={OPEN_KINDS}
               tabindex="-1"
               aria-label="A project file, through the browser"
               onChange={() => {

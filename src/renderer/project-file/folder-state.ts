@@ -3,7 +3,7 @@ import { type Accessor, batch, createMemo, createSignal } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import type { Reply } from '../../shared/reply.ts';
 import type { FolderView } from '../../shared/reports-files.ts';
-import { inFolder, lastPart } from './file-words.ts';
+import { inFolder } from './file-words.ts';
 
 export type FolderEntry =
   | { readonly kind: 'folder'; readonly path: string; readonly name: string }
@@ -92,10 +92,3 @@ export function createFolderState(bridge: Bridge, onChosen: () => void): FolderS
     },
   };
 }
-
-/** What one types as the name of a file, under the ending that projects have. */
-export const withSuffix = (name: string, suffix: string): string => {
-  const bare = lastPart(name.trim());
-  if (bare.toLowerCase().endsWith(suffix)) return bare;
-  return `${bare.replace(/\.json$/i, '')}${suffix}`;
-};

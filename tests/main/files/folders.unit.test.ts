@@ -35,7 +35,9 @@ describe('looking into a folder', () => {
     for (const name of ['b10', 'b9', '.hidden', 'A']) mkdirSync(join(places.work, name));
     for (const name of [
       'z.lapwright.json',
-      'a.lapwright.json',
+      'a.lapwright',
+      'a.lapwright.previous',
+      '.lapwright',
       '.h.lapwright.json',
       'notes.txt',
       'p.json',
@@ -55,7 +57,7 @@ describe('looking into a folder', () => {
     lay();
     const view = told(files.chooseFolder(places.work, false));
     expect(view.chosen).toBe(true);
-    expect(view.projects.map(({ name }) => name)).toEqual(['a.lapwright.json', 'z.lapwright.json']);
+    expect(view.projects.map(({ name }) => name)).toEqual(['a.lapwright', 'z.lapwright.json']);
     expect(Date.parse(view.projects[0]!.at)).toBeGreaterThan(0);
     put(join(places.work, 'A'), 'deep.lapwright.json', text(demo));
     expect(told(files.look(join(places.work, 'A'))).projects).toHaveLength(1);
@@ -203,8 +205,16 @@ describe('a path', () => {
   });
 
   it('has the ending of its kind', () => {
-    expect(saveNameTrouble('C:\\a\\x.lapwright.json', 'win32')).toBeNull();
-    expect(saveNameTrouble('C:\\a.lapwright.json\\x', 'win32')).toContain('"x"');
+    for (const name of ['x.lapwright', 'X.Lapwright', 'x.lapwright.json']) {
+      expect(saveNameTrouble(`C:\\a\\${name}`, 'win32')).toBeNull();
+      expect(openNameTrouble(`C:\\a\\${name}`, 'win32')).toBeNull();
+      expect(openNameTrouble(`/a/${name}.previous`, 'linux')).toBeNull();
+      expect(saveNameTrouble(`/a/${name}.previous`, 'linux')).toContain(`"${name}.previous"`);
+      expect(saveNameTrouble(`C:\\${name}\\x`, 'win32')).toContain('"x"');
+    }
+    expect(saveNameTrouble('C:\\a\\.lapwright', 'win32')).toContain('".lapwright"');
+    expect(openNameTrouble('C:\\a\\.lapwright', 'win32')).toContain('".lapwright"');
+    expect(openNameTrouble('/a/x.json.previous', 'linux')).toContain('"x.json.previous"');
     expect(openNameTrouble('/a/x.Json', 'linux')).toBeNull();
   });
 });

@@ -19,7 +19,7 @@ import {
 } from './places.ts';
 
 const places = freshPlaces();
-const NAME = 'curlew.lapwright.json';
+const NAME = 'curlew.lapwright';
 let files: ProjectFiles;
 let path: string;
 beforeEach(() => {
@@ -39,11 +39,21 @@ describe('opening', () => {
     expect(Date.now() - Date.parse(file.at)).toBeLessThan(60_000);
   });
 
-  it('takes a project under any name that ends in .json, and the copy of the last saving', () => {
-    for (const name of ['a.json', 'B.JSON', `${NAME}.previous`]) {
+  it('takes a project under either suffix, any other JSON, and the copy of the last saving', () => {
+    for (const name of [
+      'a.lapwright',
+      'A.LAPWRIGHT',
+      'a.lapwright.json',
+      'a.json',
+      'B.JSON',
+      `${NAME}.previous`,
+      'a.lapwright.json.previous',
+    ]) {
       expect(told(files.open(put(places.work, name, text(demo)))).origin).toBe(name);
     }
-    expect(refusalOf(files.open(put(places.work, 'a.txt', text(demo))))).toMatch(/end in "\.json"/);
+    expect(refusalOf(files.open(put(places.work, 'a.txt', text(demo))))).toMatch(
+      /end in "\.lapwright" or "\.json"/,
+    );
     expect(refusalOf(files.open(put(places.work, 'a.previous', text(demo))))).toMatch(/end in/);
   });
 
@@ -122,7 +132,7 @@ describe('opening', () => {
   });
 
   it.skipIf(process.platform === 'win32')('opens the file that a link leads to', () => {
-    const target = put(places.work, 'target.lapwright.json', text(demo));
+    const target = put(places.work, 'target.lapwright', text(demo));
     symlinkSync(target, path);
     expect(told(files.open(path)).file.path).toBe(target);
     symlinkSync(join(places.work, 'b.json'), join(places.work, 'a.json'));
@@ -134,7 +144,7 @@ describe('opening', () => {
 describe('the file that a start names', () => {
   it('is opened wherever it lies, and its folder may then be used', () => {
     const given = put(places.outside, 'given.txt', text(named('Given')));
-    const beside = put(places.outside, 'beside.lapwright.json', text(named('Beside')));
+    const beside = put(places.outside, 'beside.lapwright', text(named('Beside')));
     expect(files.open(beside).ok).toBe(false);
     expect(told(files.openGiven(given))).toMatchObject({
       origin: 'given.txt',
@@ -145,13 +155,13 @@ describe('the file that a start names', () => {
     const next = filesAt(places.data);
     expect(told(next.places()).folders.map(({ path }) => path)).toEqual([places.work]);
     expect(next.open(given).ok).toBe(true);
-    expect(next.save(join(places.outside, 'new.lapwright.json'), demo, ANEW).ok).toBe(false);
+    expect(next.save(join(places.outside, 'new.lapwright'), demo, ANEW).ok).toBe(false);
   });
 
   it('is alone within reach where the system has dialogs', () => {
     const electron = filesAt(places.data, { dialogs: true });
     const given = put(places.outside, NAME, text(demo));
-    const beside = put(places.outside, 'beside.lapwright.json', text(demo));
+    const beside = put(places.outside, 'beside.lapwright', text(demo));
     told(electron.openGiven(given));
     expect(electron.open(given).ok).toBe(true);
     expect(electron.open(beside).ok).toBe(false);
@@ -170,7 +180,7 @@ const ANEW = { expect: null, over: false };
 
 describe('the files that were open lately', () => {
   const project = (name: string): string =>
-    put(places.work, `${name}.lapwright.json`, text(named(name)));
+    put(places.work, `${name}.lapwright`, text(named(name)));
 
   it('are twelve, the youngest first, each once, with whether they are still there', () => {
     let hour = 0;
@@ -184,7 +194,7 @@ describe('the files that were open lately', () => {
     rmSync(recent[1]!.path);
     const again = told(filesAt(places.data).places()).recent;
     expect(again.map(({ found }) => found)).toEqual([true, false, ...Array(10).fill(true)]);
-    expect(again[0]).toMatchObject({ name: 'P9.lapwright.json', folder: places.work });
+    expect(again[0]).toMatchObject({ name: 'P9.lapwright', folder: places.work });
   });
 
   it('are told of as they change', () => {

@@ -23,7 +23,7 @@ let path: string;
 beforeEach(() => {
   files = filesAt(places.data);
   told(files.chooseFolder(places.work, false));
-  path = join(places.work, 'curlew.lapwright.json');
+  path = join(places.work, 'curlew.lapwright');
 });
 const anew = { expect: null, over: false };
 
@@ -34,11 +34,11 @@ describe('saving', () => {
     expect(backup).toBeNull();
     expect(file).toMatchObject({
       path,
-      name: 'curlew.lapwright.json',
+      name: 'curlew.lapwright',
       folder: places.work,
       writable: true,
     });
-    expect(names(places.work)).toEqual(['curlew.lapwright.json']);
+    expect(names(places.work)).toEqual(['curlew.lapwright']);
     expect(told(files.stamp(path))).toEqual({ stamp: file.stamp, at: file.at });
   });
 
@@ -46,7 +46,7 @@ describe('saving', () => {
     let stamp = told(files.save(path, named('One'), anew)).file.stamp;
     for (const name of ['Two', 'Three']) {
       const saved = told(files.save(path, named(name), { expect: stamp, over: false }));
-      expect(saved.backup).toBe('curlew.lapwright.json.previous');
+      expect(saved.backup).toBe('curlew.lapwright.previous');
       stamp = saved.file.stamp;
     }
     expect(content(path)).toBe(text(named('Three')));
@@ -56,12 +56,12 @@ describe('saving', () => {
 
   it('refuses where another content stands than was opened, unless it is told to', () => {
     const { stamp } = told(files.save(path, named('One'), anew)).file;
-    put(places.work, 'curlew.lapwright.json', text(named('Theirs')));
+    put(places.work, 'curlew.lapwright', text(named('Theirs')));
     expect(refusalOf(files.save(path, named('Mine'), { expect: stamp, over: false }))).toMatch(
-      /^changed: "curlew\.lapwright\.json" is not as it was/,
+      /^changed: "curlew\.lapwright" is not as it was/,
     );
     expect(content(path)).toBe(text(named('Theirs')));
-    expect(names(places.work)).toEqual(['curlew.lapwright.json']);
+    expect(names(places.work)).toEqual(['curlew.lapwright']);
     told(files.save(path, named('Mine'), { expect: stamp, over: true }));
     expect(content(path)).toBe(text(named('Mine')));
     expect(content(`${path}.previous`)).toBe(text(named('Theirs')));
@@ -69,16 +69,16 @@ describe('saving', () => {
 
   it('takes a file that was written again unchanged for the same', () => {
     const { stamp } = told(files.save(path, named('One'), anew)).file;
-    put(places.work, 'curlew.lapwright.json', text(named('One')));
+    put(places.work, 'curlew.lapwright', text(named('One')));
     utimesSync(path, new Date(0), new Date(0));
     expect(files.save(path, named('Two'), { expect: stamp, over: false }).ok).toBe(true);
   });
 
   it('refuses a name that is taken, and writes a file anew that is gone', () => {
-    put(places.work, 'curlew.lapwright.json', 'not even a project');
+    put(places.work, 'curlew.lapwright', 'not even a project');
     expect(refusalOf(files.save(path, demo, anew))).toMatch(/^exists: There is a file "curlew/);
     expect(content(path)).toBe('not even a project');
-    const other = join(places.work, 'other.lapwright.json');
+    const other = join(places.work, 'other.lapwright');
     told(files.save(other, demo, { expect: 'f'.repeat(64), over: false }));
     expect(content(other)).toBe(text(demo));
   });
@@ -95,32 +95,30 @@ describe('saving', () => {
 
   it.skipIf(process.platform === 'win32')('follows a link to its file, if that may be used', () => {
     mkdirSync(join(places.work, 'deep'));
-    const target = put(join(places.work, 'deep'), 'target.lapwright.json', text(named('One')));
+    const target = put(join(places.work, 'deep'), 'target.lapwright', text(named('One')));
     symlinkSync(target, path);
     const saved = told(files.save(path, named('Two'), { expect: null, over: true }));
     expect(saved.file.path).toBe(target);
     expect(content(target)).toBe(text(named('Two')));
-    expect(names(places.work)).toEqual(['curlew.lapwright.json', 'deep']);
+    expect(names(places.work)).toEqual(['curlew.lapwright', 'deep']);
 
-    const foreign = put(places.outside, 'foreign.lapwright.json', text(named('Foreign')));
-    const out = join(places.work, 'out.lapwright.json');
+    const foreign = put(places.outside, 'foreign.lapwright', text(named('Foreign')));
+    const out = join(places.work, 'out.lapwright');
     symlinkSync(foreign, out);
     expect(refusalOf(files.save(out, demo, { expect: null, over: true }))).toMatch(
       /not in a folder that you chose/,
     );
     expect(content(foreign)).toBe(text(named('Foreign')));
 
-    const nowhere = join(places.work, 'nowhere.lapwright.json');
-    symlinkSync(join(places.work, 'missing.lapwright.json'), nowhere);
+    const nowhere = join(places.work, 'nowhere.lapwright');
+    symlinkSync(join(places.work, 'missing.lapwright'), nowhere);
     expect(refusalOf(files.save(nowhere, demo, anew))).toMatch(/a link that leads nowhere/);
   });
 
   it('refuses what could not be opened again, and names the place', () => {
     const wrong = { ...demo, name: '' };
     const reply = files.save(path, wrong, anew);
-    expect(refusalOf(reply)).toMatch(
-      /^bad-input: "curlew.lapwright.json" is not saved, .*: name: /,
-    );
+    expect(refusalOf(reply)).toMatch(/^bad-input: "curlew.lapwright" is not saved, .*: name: /);
     expect(!reply.ok && reply.error.field).toBe('name');
     for (const document of [null, 7, [], {}, { ...demo, version: 2 }]) {
       expect(files.save(path, document, anew).ok).toBe(false);
@@ -133,10 +131,10 @@ describe('saving', () => {
     expect(refusalOf(files.save(path, demo, { expect: null, over: true }))).toMatch(
       /^bad-input: A folder has the name/,
     );
-    const kept = put(places.work, 'kept.lapwright.json', text(demo));
+    const kept = put(places.work, 'kept.lapwright', text(demo));
     chmodSync(kept, 0o444);
     expect(refusalOf(files.save(kept, named('New'), { expect: null, over: true }))).toMatch(
-      /^not-writable: "kept\.lapwright\.json" may only be read: save under another name/,
+      /^not-writable: "kept\.lapwright" may only be read: save under another name/,
     );
     expect(content(kept)).toBe(text(demo));
     expect(told(files.open(kept)).file.writable).toBe(false);
@@ -150,12 +148,14 @@ describe('saving', () => {
   });
 
   it.each([
-    ['a.json', 'end in ".lapwright.json"'],
-    ['a.txt', 'end in ".lapwright.json"'],
-    ['.lapwright.json', 'end in ".lapwright.json"'],
-    ['a.lapwright.json.previous', 'end in ".lapwright.json"'],
-    [`${'x'.repeat(240)}.lapwright.json`, 'too long'],
-    [`${'ö'.repeat(120)}.lapwright.json`, 'too long'],
+    ['a.json', 'end in ".lapwright" or ".lapwright.json"'],
+    ['a.txt', 'end in ".lapwright"'],
+    ['.lapwright', 'end in ".lapwright"'],
+    ['.lapwright.json', 'end in ".lapwright"'],
+    ['alapwright', 'end in ".lapwright"'],
+    ['a.lapwright.previous', 'end in ".lapwright"'],
+    [`${'x'.repeat(240)}.lapwright`, 'too long'],
+    [`${'ö'.repeat(120)}.lapwright`, 'too long'],
   ])('refuses the name %s', (name, said) => {
     const reply = files.save(join(places.work, name), demo, anew);
     expect(refusalOf(reply)).toMatch(/^bad-input: /);
@@ -163,9 +163,22 @@ describe('saving', () => {
     expect(names(places.work)).toEqual([]);
   });
 
+  it('keeps the long suffix of a file that has it, and makes the copy beside it', () => {
+    const long = put(places.work, 'old.lapwright.json', text(named('One')));
+    const { stamp } = told(files.open(long)).file;
+    const saved = told(files.save(long, named('Two'), { expect: stamp, over: false }));
+    expect(saved).toMatchObject({
+      file: { path: long, name: 'old.lapwright.json' },
+      backup: 'old.lapwright.json.previous',
+    });
+    expect(names(places.work)).toEqual(['old.lapwright.json', 'old.lapwright.json.previous']);
+    expect(content(`${long}.previous`)).toBe(text(named('One')));
+    expect(told(files.open(`${long}.previous`)).document.name).toBe('One');
+  });
+
   it('takes every name that disks take', () => {
     for (const name of ['a b', 'Möwe ≥ 2', "it's", '-rf', 'x'.repeat(230), '%2e%2e', '日本']) {
-      const place = join(places.work, `${name}.lapwright.json`);
+      const place = join(places.work, `${name}.lapwright`);
       told(files.save(place, demo, anew));
       expect(content(place)).toBe(text(demo));
     }
