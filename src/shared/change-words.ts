@@ -96,6 +96,7 @@ const settings: Readonly<Record<string, Words>> = {
   'factors.limit': ['factor on limit loads', 'factor'],
   'factors.ultimate': ['factor on ultimate loads', 'factor'],
   'factors.fitting': ['fitting factor', 'factor'],
+  adherendShear: ['shear of the walls included'],
   steps: ['sizing steps'],
   'steps.overlap': ['sizing step of the overlap', 'step'],
   'steps.wall': ['sizing step of walls', 'step'],
