@@ -100,7 +100,7 @@ const settings: Readonly<Record<string, Words>> = {
   steps: ['sizing steps'],
   'steps.overlap': ['sizing step of the overlap', 'step'],
   'steps.wall': ['sizing step of walls', 'step'],
-  'steps.gap': ['sizing step of gaps', 'step'],
+  'steps.gap': ['sizing step of gaps', 'gapStep'],
   printing: ['printing'],
   'printing.layerThickness': ['printed layer', 'layerThickness'],
   'printing.base': ['printed base', 'printBase'],

@@ -172,6 +172,9 @@ describe('settings of the project', () => {
     expect(undo()).toContain('sizing steps');
     fireEvent.input(field('Sizing step of the overlap'), { target: { value: '0.5' } });
     expect(undo()).toContain('sizing step of the overlap 1 → 0.5 mm');
+    US();
+    expect(unitBeside('Sizing step of the overlap')).toBe('in');
+    expect(unitBeside('Sizing step of gaps')).toBe('mil');
     fireEvent.click(screen.getByRole('button', { name: 'Usual sizing steps instead' }));
     expect(screen.queryByRole('textbox', { name: 'Sizing step of the overlap' })).toBeNull();
     fireEvent.input(field('Target margin'), { target: { value: '21' } });

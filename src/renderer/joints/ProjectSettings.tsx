@@ -121,7 +121,7 @@ export function ProjectSettings(props: FieldSource): JSX.Element {
           'What sizing rounds to.',
         )}
         {row('Wall', 'step', ['steps', 'wall'], 'Sizing step of walls', 'What sizing rounds to.')}
-        {row('Gap', 'step', ['steps', 'gap'], 'Sizing step of gaps', 'What sizing rounds to.')}
+        {row('Gap', 'gapStep', ['steps', 'gap'], 'Sizing step of gaps', 'What sizing rounds to.')}
       </Group>
       <Group of="printing" title="Printing" without="Usual layers, no base.">
         {row(
