@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { defineConfig } from 'electron-vite';
 import solid from 'vite-plugin-solid';
 import { guidePlugin } from './src/documents/guide-plugin.ts';
+import { legalPlugin } from './src/documents/legal-plugin.ts';
 
 const at = (path: string): string => resolve(import.meta.dirname, path);
 
@@ -41,7 +42,7 @@ export default defineConfig({
   },
   renderer: {
     root: at('src/renderer'),
-    plugins: [solid({ solid: solidOptions }), guidePlugin(at('docs'))],
+    plugins: [solid({ solid: solidOptions }), guidePlugin(at('docs')), legalPlugin(at('.'))],
     build: {
       target: 'es2022',
       minify: true,

@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
 import { guidePlugin } from '../src/documents/guide-plugin.ts';
+import { legalPlugin } from '../src/documents/legal-plugin.ts';
 
 const root = resolve(import.meta.dirname, '..');
 const at = (path: string): string => resolve(import.meta.dirname, path);
@@ -33,7 +34,7 @@ export default defineConfig({
       },
       {
         root,
-        plugins: [solid(), guidePlugin(resolve(root, 'docs'))],
+        plugins: [solid(), guidePlugin(resolve(root, 'docs')), legalPlugin(root)],
         test: {
           name: 'component',
           environment: 'jsdom',

@@ -17,7 +17,14 @@ const outputs = [
   'preload/preload.cjs',
   'renderer/index.html',
 ];
-const sources = ['src', 'docs', 'electron.vite.config.ts', 'package.json', 'package-lock.json'];
+const sources = [
+  'src',
+  'docs',
+  'LICENSE',
+  'electron.vite.config.ts',
+  'package.json',
+  'package-lock.json',
+];
 /** What starts the program, and what packs it, is not built into it. */
 const notBuilt = [join('src', 'launch'), join('src', 'package')];
 const STAMP = 'built-from';

@@ -120,6 +120,14 @@ function withJoint<T>(
   return guarded(index, () => run(project.value, resolveJoint(project.value, index)));
 }
 
+/** Of Node's own list; Electron adds itself to it. */
+export const runsOn = (
+  versions: Readonly<Record<string, string | undefined>>,
+): Pick<About, 'node' | 'electron'> => {
+  const { node = '', electron: version, chrome: chromium = '' } = versions;
+  return { node, electron: version === undefined ? null : { version, chromium } };
+};
+
 function makeHandlers(options: AskOptions): Handlers {
   return {
     'app.about': () =>
@@ -127,6 +135,7 @@ function makeHandlers(options: AskOptions): Handlers {
         version: packageJson.version,
         modelVersion: MODEL_VERSION,
         carrier: options.carrier,
+        ...runsOn(process.versions),
       }),
     'app.first-start': () => ok({ first: options.firstStart?.() ?? true }),
     'project.initial': () => (options.initial ?? openDemo)(),

@@ -200,6 +200,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
     guide: () => sheets.toggle('guide'),
     fieldHelp: fieldNotes.toggle,
     showNotes,
+    about: () => sheets.toggle('about'),
   });
   listenForKeys(registry.fixed);
   listenForCommands(registry.fixed, props.bridge, {
@@ -248,6 +249,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         onKeys={() => sheets.toggle('list')}
         onGuide={() => sheets.toggle('guide')}
         onNotes={showNotes}
+        onAbout={() => sheets.toggle('about')}
       />
       <Upload
         onFile={(file) => void files.openText(file)}
@@ -349,7 +351,13 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         {tour.said()}
       </p>
       <FieldNote notes={fieldNotes} />
-      <KeyDialogs sheets={sheets} registry={registry} units={units} page={workspace()} />
+      <KeyDialogs
+        bridge={props.bridge}
+        sheets={sheets}
+        registry={registry}
+        units={units}
+        page={workspace()}
+      />
       <FileDialogs bridge={props.bridge} files={files} />
       <DropZone files={files} pathOf={props.bridge.pathOf} onTrouble={setTrouble} />
     </>

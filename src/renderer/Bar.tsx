@@ -28,6 +28,7 @@ export interface BarProps {
   readonly onKeys: () => void;
   readonly onGuide: () => void;
   readonly onNotes: () => void;
+  readonly onAbout: () => void;
 }
 
 export function Bar(props: BarProps): JSX.Element {
@@ -69,6 +70,7 @@ export function Bar(props: BarProps): JSX.Element {
           onGuide={props.onGuide}
           onKeys={props.onKeys}
           onNotes={(props.project.document()?.joints.length ?? 0) > 0 ? props.onNotes : undefined}
+          onAbout={props.onAbout}
         />
       </div>
     </header>

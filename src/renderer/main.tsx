@@ -38,6 +38,7 @@ import './styles/sheet-view.css';
 import './styles/study.css';
 import './styles/help.css';
 import './styles/guide.css';
+import './styles/about.css';
 import './styles/narrow.css';
 import './styles/access.css';
 

@@ -37,6 +37,11 @@ export const choiceHelp = {
     'Method, section 11: both formulas are shown with what they give.',
     'Goland and Reissner; Hart-Smith as a second opinion.',
   ),
+  adherendShear: help(
+    'Whether the walls themselves shear, and so soften the bond at its ends. It counts for every joint of the project.',
+    'Method, section 3: what it adds to the bond.',
+    'Included: nearer to measured peaks in laminates. Left out, it is the plain shear lag of books.',
+  ),
   adherend: help(
     'What this part is made of: a metal, a wall of given stiffness, or a stack of plies.',
     'The drawing and the material certificate.',

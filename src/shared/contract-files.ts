@@ -12,6 +12,12 @@ const document = z.unknown();
 /** Of one opening of a project in one page: a page makes it, and keeps it when it is loaded anew. */
 const recoveryId = z.string().regex(/^[a-z0-9][a-z0-9-]{7,63}$/);
 
+/**
+ * Milliseconds that a page of the loopback host may be silent until it counts as gone: a browser lets the timers of
+ * a page in the background run once a minute.
+ */
+export const SILENCE = 90_000;
+
 export const fileRequests = {
   /** How files are chosen here, which folders may be used, what was open lately. */
   'file.places': z.strictObject({}),
@@ -55,8 +61,8 @@ export const fileRequests = {
     path: path.nullable(),
     expect: stamp.nullable(),
   }),
-  /** Unsaved documents whose page is gone, youngest first; `own` is that of the page that asks. */
-  'recovery.kept': z.strictObject({ own: recoveryId.optional() }),
+  /** Unsaved documents whose page is gone, youngest first; `own` are those of the page that asks. */
+  'recovery.kept': z.strictObject({ own: z.array(recoveryId).max(100).default([]) }),
   'recovery.open': z.strictObject({ recovery: recoveryId }),
   /** It is saved, or the user put it away. */
   'recovery.drop': z.strictObject({ recovery: recoveryId }),

@@ -192,6 +192,7 @@ const byName: Readonly<Partial<Record<QuantityName, UnitKind>>> = {
   adhesiveShearModulus: 'adhesiveModulus',
   gap: 'small',
   gapTolerance: 'small',
+  gapStep: 'small',
   offset: 'small',
   plyThickness: 'small',
   layerThickness: 'small',

@@ -7,6 +7,10 @@ export const menuCommands = [
   'save',
   'save-as',
   'print',
+  /** The guide, the list of keys, what the program is: as the “?” of the page has them. */
+  'guide',
+  'list keys',
+  'about',
   /** Saves, and closes the window with `window.close()` once that is done. */
   'save-and-close',
 ] as const;

@@ -76,7 +76,7 @@ export const settingsSchema = z.strictObject({
     .optional()
     .describe('How sleeves are printed; layers of 0.06 mm and no base when left out.'),
   steps: z
-    .strictObject({ overlap: number('step'), wall: number('step'), gap: number('step') })
+    .strictObject({ overlap: number('step'), wall: number('step'), gap: number('gapStep') })
     .optional()
     .describe('What sizing rounds to; 1, 0.1 and 0.05 mm when left out.'),
   tolerances: z

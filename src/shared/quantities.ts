@@ -154,6 +154,7 @@ export const quantities = {
     'Height of solid metal printed under the root of the sleeve.',
   ),
   step: quantity('step', 'mm', 0.001, 100, 'What sizing rounds to.'),
+  gapStep: quantity('step', 'mm', 0.001, 100, 'What sizing of gaps rounds to.'),
   toleranceSize: quantity('spread', 'mm', 0, 100, 'Of a size.'),
   toleranceTemperature: quantity('spread', '°C', 0, 200, 'Of a temperature.'),
   toleranceShare: quantity('spread', '1', 0, 0.9, 'Share of the value: 0.05 is 5 %.'),

@@ -89,6 +89,7 @@ export const quantityHelp: Readonly<Record<QuantityName, QuantityHelp>> = {
   layerThickness: help('The settings of the printer.', range(0.02, 0.1)),
   printBase: help(drawing, range(0, 50)),
   step: help('What the workshop can tell apart.', range(0.05, 5)),
+  gapStep: help('What spacers and measuring can tell apart.', range(0.01, 0.5)),
   toleranceSize: help('The drawing, or the spread of measured parts.', range(0.005, 0.5)),
   toleranceTemperature: help('How far the service temperature strays.', range(1, 15)),
   toleranceShare: help('The spread of coupons or of material certificates.', range(0.01, 0.2)),

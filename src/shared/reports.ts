@@ -158,4 +158,8 @@ export interface About {
   readonly version: string;
   readonly modelVersion: string;
   readonly carrier: 'electron' | 'loopback' | 'terminal';
+  /** Version of Node that the core runs on. */
+  readonly node: string;
+  /** Null where the core does not run in Electron. */
+  readonly electron: { readonly version: string; readonly chromium: string } | null;
 }

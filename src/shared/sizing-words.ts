@@ -83,6 +83,10 @@ export function inWordsOf(type: JointType, text: string): string {
 export const varyQuantity = (vary: Vary): 'overlap' | 'gap' | 'wall' =>
   vary === 'overlap' || vary === 'gap' ? vary : 'wall';
 
+/** Written in the unit of what it is a step of. */
+export const stepQuantity = (vary: Vary): 'step' | 'gapStep' =>
+  vary === 'gap' ? 'gapStep' : 'step';
+
 /** A size with the decimals that its step has, at least those of its field. */
 export const sizeText = (vary: Vary, value: number): string => withUnit(varyQuantity(vary), value);
 

@@ -274,6 +274,48 @@ describeInBrowser('project files', () => {
     expect(problems.filter((one) => !one.endsWith('ERR_ABORTED'))).toEqual([]);
   });
 
+  it('are those of one page, also when its tab is duplicated or says nothing for long', async () => {
+    const { page, host, problems } = await open();
+    const keeping = page.waitForRequest(/recovery\.keep$/, patient);
+    await rename(page, 'Curlew two');
+    const { recovery } = (await keeping).postDataJSON() as { recovery: string };
+    const own = (of: Page): Promise<string | null> =>
+      of.evaluate(() => sessionStorage.getItem('lapwright-recovery'));
+    expect(await own(page)).toBe(JSON.stringify([recovery]));
+
+    // What the host says once it has heard nothing of the page for long enough.
+    const silent = { recovery, project: 'Curlew two', origin: '', path: null, changedSince: false };
+    const reply = { ok: true, value: { kept: [{ ...silent, at: new Date().toISOString() }] } };
+    await page.context().route('**/ask/recovery.kept', (route) => route.fulfill({ json: reply }));
+    // A window that its page opens has a copy of what the page keeps for itself, as a duplicated tab has.
+    const asked = page.context().waitForEvent('request', {
+      ...patient,
+      predicate: (request) => request.url().endsWith('recovery.kept'),
+    });
+    const opening = page.waitForEvent('popup');
+    await page.evaluate((address) => void window.open(address), host.address);
+    const copy = await opening;
+    const strip = (of: Page): Locator => of.getByText(/was not saved when Lapwright stopped/);
+    await copy.getByRole('heading', { name: 'Curlew', exact: true }).waitFor(patient);
+    expect((await asked).postDataJSON()).toEqual({ own: [] });
+    expect(await own(copy)).toBe('[]');
+    await rename(copy, 'Curlew three');
+    await copy.waitForResponse(/recovery\.keep$/, patient);
+    expect(await strip(copy).count()).toBe(0);
+    expect(JSON.parse((await own(copy)) ?? '')).not.toContain(recovery);
+
+    // The first page goes; loaded anew, the other is offered its own and what that one left.
+    await page.close();
+    copy.on('dialog', (dialog) => void dialog.accept());
+    await copy.reload();
+    await strip(copy).nth(1).waitFor(patient);
+    expect(await strip(copy).allTextContents()).toEqual([
+      expect.stringContaining('Curlew three'),
+      expect.stringContaining('Curlew two'),
+    ]);
+    expect(problems).toEqual([]);
+  });
+
   it.each(schemes)('are dropped onto the window, in %s', async (colorScheme) => {
     const { page, problems } = await open({ colorScheme });
     const drag = async (type: string, names: readonly string[]): Promise<void> => {

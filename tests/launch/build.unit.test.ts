@@ -61,8 +61,13 @@ describe('whether what was built is of these sources', () => {
     expect(buildIsCurrent(root)).toBe(false);
   });
 
-  it('is not so when the packages changed', () => {
+  it('is not so when the packages or the licence changed', () => {
     write('package-lock.json', '{}');
+    expect(buildIsCurrent(root)).toBe(false);
+    rmSync(join(root, 'package-lock.json'));
+    expect(buildIsCurrent(root)).toBe(true);
+    // The page shows it.
+    write('LICENSE', 'as it likes');
     expect(buildIsCurrent(root)).toBe(false);
   });
 

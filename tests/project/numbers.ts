@@ -97,7 +97,7 @@ export const printingNumbers: Table = {
 export const stepNumbers: Table = {
   'steps.overlap': 'step',
   'steps.wall': 'step',
-  'steps.gap': 'step',
+  'steps.gap': 'gapStep',
 };
 export const sleeveSizeNumbers: Table = {
   outsideDiameter: 'outsideDiameter',

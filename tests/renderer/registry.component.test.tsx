@@ -80,6 +80,7 @@ beforeEach(() => {
       guide: vi.fn(),
       fieldHelp: vi.fn(),
       showNotes: vi.fn(),
+      about: vi.fn(),
       chooseUnits: vi.fn(),
     };
     const deeds = {

@@ -2,6 +2,7 @@
 import { fireEvent, render, screen, waitFor, within } from '@solidjs/testing-library';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { App } from '../../src/renderer/App.tsx';
+import { presets } from '../../src/shared/display-units.ts';
 import type { Project } from '../../src/shared/project.ts';
 import { ok } from '../../src/shared/reply.ts';
 import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
@@ -51,6 +52,25 @@ describe('Find', () => {
     await waitFor(() => expect(bridge.count('joint.size')).toBe(2));
     const { document: _document, jointId: _id, job: _job, ...next } = bridge.last('joint.size');
     expect(next).toEqual({ vary: 'sleeve-wall', target: 0.4, step: 0.2, from: 0.6, to: 2 });
+  });
+
+  it('takes its step in the unit of what is looked for', async () => {
+    localStorage.setItem('lapwright-units', JSON.stringify(presets.US));
+    await open('Find');
+    const unit = (): string => field('Step').nextElementSibling?.textContent ?? '';
+    for (const [what, symbol] of [
+      ['Overlap', 'in'],
+      ['Sleeve wall', 'in'],
+      ['Gap', 'mil'],
+    ] as const) {
+      fireEvent.click(screen.getByRole('radio', { name: what }));
+      expect([what, unit()]).toEqual([what, symbol]);
+    }
+    type('Step', '2');
+    type('Look from', '4');
+    find();
+    await waitFor(() => expect(bridge.count('joint.size')).toBe(1));
+    expect(bridge.last('joint.size')).toMatchObject({ vary: 'gap', step: 0.0508, from: 0.1016 });
   });
 
   it('asks nothing while a field says what no number is', async () => {

@@ -161,10 +161,24 @@ describe('settings of the project', () => {
       return `${button.getAttribute('aria-label')} ${button.title}`;
     };
     expect(undo()).toContain('target margin 0.25 → 0.3');
+    const shear = screen.getByRole<HTMLSelectElement>('combobox', { name: 'Shear of the walls' });
+    expect(shear.selectedOptions[0]?.textContent).toBe('included');
+    fireEvent.change(shear, { target: { value: 'no' } });
+    await waitFor(() =>
+      expect((bridge.last('project.check').document as Project).settings.adherendShear).toBe(false),
+    );
+    expect(shear.selectedOptions[0]?.textContent).toBe('left out');
+    expect(undo()).toContain('shear of the walls included yes → no');
+    fireEvent.click(screen.getByRole('button', { name: /^Undo/ }));
+    expect(shear.selectedOptions[0]?.textContent).toBe('included');
+    await waitFor(() => expect(undo()).toContain('target margin'));
     fireEvent.click(screen.getByRole('button', { name: 'Set sizing steps' }));
     expect(undo()).toContain('sizing steps');
     fireEvent.input(field('Sizing step of the overlap'), { target: { value: '0.5' } });
     expect(undo()).toContain('sizing step of the overlap 1 → 0.5 mm');
+    US();
+    expect(unitBeside('Sizing step of the overlap')).toBe('in');
+    expect(unitBeside('Sizing step of gaps')).toBe('mil');
     fireEvent.click(screen.getByRole('button', { name: 'Usual sizing steps instead' }));
     expect(screen.queryByRole('textbox', { name: 'Sizing step of the overlap' })).toBeNull();
     fireEvent.input(field('Target margin'), { target: { value: '21' } });

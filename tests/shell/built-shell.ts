@@ -21,7 +21,7 @@ const data = process.env.LAPWRIGHT_DATA!;
 export const keptFiles = (): string[] =>
   readdirSync(join(data, 'recovery'), { recursive: true }).map((name) => basename(String(name)));
 
-interface Item {
+export interface Item {
   readonly label?: string;
   readonly submenu?: readonly Item[];
   readonly click?: () => void;

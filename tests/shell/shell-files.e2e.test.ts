@@ -127,8 +127,8 @@ describeInBrowser('files in the built shell', () => {
       (input) => (globalThis as unknown as WithBridge).lapwright.ask('recovery.keep', input),
       keep('second-window'),
     );
-    const offered = async (own?: string): Promise<string[]> =>
-      (await asked<RecoveryKept>(page, 'recovery.kept', own === undefined ? {} : { own })).kept.map(
+    const offered = async (...own: string[]): Promise<string[]> =>
+      (await asked<RecoveryKept>(page, 'recovery.kept', { own })).kept.map(
         ({ recovery }) => recovery,
       );
     expect(await offered()).toEqual([]);

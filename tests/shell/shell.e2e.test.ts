@@ -16,6 +16,7 @@ import { defaultSession } from '../stand-in/session.ts';
 import {
   asked,
   DISCARD,
+  type Item,
   keptFiles,
   menuItems,
   PAGE,
@@ -308,6 +309,30 @@ describeInBrowser('the built shell', () => {
         { name: 'open-file', path: '/a' },
       ]),
     );
+  });
+
+  it('opens in its page what the menu of help names', async () => {
+    await soon(async () => expect(await page.title()).toBe('Curlew · Lapwright'));
+    const help = standIn.menu!.find(({ role }) => role === 'help')!.submenu as unknown as Item[];
+    const dialog = (name: string) => page.getByRole('dialog', { name, exact: true });
+    for (const [label, name] of [
+      ['Keys', 'Keys'],
+      ['Guide', 'Guide'],
+      ['About Lapwright', 'About Lapwright'],
+    ] as const) {
+      help.find((item) => item.label === label)!.click!();
+      await dialog(name).waitFor();
+      await page.keyboard.press('Escape');
+      await dialog(name).waitFor({ state: 'detached' });
+    }
+    help.find((item) => item.label === 'About Lapwright')!.click!();
+    const { node } = process.versions;
+    await dialog('About Lapwright').getByText(`Node ${node}`).waitFor();
+    // The stand-in is no Electron, and has no version of it.
+    expect(await dialog('About Lapwright').textContent()).toContain('Runs inElectron');
+    await page.getByRole('button', { name: 'Read their notices' }).click();
+    await page.getByText('SIL OPEN FONT LICENSE').first().waitFor();
+    expect(window.webContents.foreignRequests).toEqual([]);
   });
 
   it('gives a second start its own window and focuses the first when no file is named', async () => {

@@ -69,9 +69,6 @@ export interface ProjectFilesOptions {
   readonly now?: () => Date;
 }
 
-/** How long a page of the loopback host may be silent. Milliseconds. */
-export const SILENCE = 15_000;
-
 const notHere = (): Reply<never> =>
   refuse(
     'not-found',

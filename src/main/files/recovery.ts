@@ -25,7 +25,7 @@ export type Unsaved = Omit<Entry, 'writer'>;
 
 export interface Recovery {
   keep(unsaved: Unsaved, client: string): Reply<{ readonly at: string }>;
-  kept(own: string | undefined, client: string): Reply<RecoveryKept>;
+  kept(own: readonly string[], client: string): Reply<RecoveryKept>;
   open(recovery: string): Reply<Recovered>;
   drop(recovery: string): Reply<{ readonly dropped: boolean }>;
 }
@@ -70,11 +70,11 @@ export function makeRecovery(options: RecoveryOptions): Recovery {
       return files.keep(ALL, unsaved.recovery, { ...unsaved, writer: running.own() });
     },
     kept(own, client) {
-      if (own !== undefined) presence.owns(own, client);
+      for (const recovery of own) presence.owns(recovery, client);
       files.clearBefore(ALL, new Date(now().getTime() - DAYS * 24 * 60 * 60 * 1000));
       const found = files.kept(ALL);
       if (!found.ok) return found;
-      const left = found.value.filter((entry) => entry.recovery !== own && isOrphan(entry));
+      const left = found.value.filter((entry) => !own.includes(entry.recovery) && isOrphan(entry));
       return ok({
         kept: left.reverse().map(({ recovery, document, origin, path, expect, at }) => {
           const file = path === null ? null : fileAt(path);

@@ -3,7 +3,7 @@ import type { MenuItemConstructorOptions } from 'electron';
 import type { MenuCommand } from '../../shared/menu-commands.ts';
 import type { RecentFile } from '../../shared/reports-files.ts';
 
-export interface FileMenu {
+export interface MenuSource {
   readonly recent: readonly Pick<RecentFile, 'path' | 'name' | 'folder' | 'found'>[];
   /** To the page of the window in front. */
   command(command: MenuCommand): void;
@@ -12,7 +12,7 @@ export interface FileMenu {
 /** An ampersand would underline the letter after it. */
 const plain = (text: string): string => text.replaceAll('&', '&&');
 
-function recentItems({ recent, command }: FileMenu): MenuItemConstructorOptions[] {
+function recentItems({ recent, command }: MenuSource): MenuItemConstructorOptions[] {
   const found = recent.filter((file) => file.found);
   if (found.length === 0) return [{ label: 'No file yet', enabled: false }];
   return found.map(({ path, name, folder }) => ({
@@ -21,7 +21,7 @@ function recentItems({ recent, command }: FileMenu): MenuItemConstructorOptions[
   }));
 }
 
-function fileItems(mac: boolean, menu: FileMenu): MenuItemConstructorOptions[] {
+function fileItems(mac: boolean, menu: MenuSource): MenuItemConstructorOptions[] {
   const { command } = menu;
   return [
     { label: 'New project', click: () => command({ name: 'new' }) },
@@ -37,17 +37,45 @@ function fileItems(mac: boolean, menu: FileMenu): MenuItemConstructorOptions[] {
   ];
 }
 
+const aboutItem = ({ command }: MenuSource): MenuItemConstructorOptions => ({
+  label: 'About Lapwright',
+  click: () => command({ name: 'about' }),
+});
+
+/** The system's own, but that its first line opens ours. */
+const appItems = (menu: MenuSource): MenuItemConstructorOptions[] => [
+  aboutItem(menu),
+  { type: 'separator' },
+  { role: 'services' },
+  { type: 'separator' },
+  { role: 'hide' },
+  { role: 'hideOthers' },
+  { role: 'unhide' },
+  { type: 'separator' },
+  { role: 'quit' },
+];
+
+function helpItems(mac: boolean, menu: MenuSource): MenuItemConstructorOptions[] {
+  const { command } = menu;
+  return [
+    { label: 'Guide', click: () => command({ name: 'guide' }) },
+    { label: 'Keys', click: () => command({ name: 'list keys' }) },
+    // On macOS it stands where the system has it.
+    ...(mac ? [] : [{ type: 'separator' } as const, aboutItem(menu)]),
+  ];
+}
+
 export function menuTemplate(
   platform: NodeJS.Platform,
   packaged: boolean,
-  menu: FileMenu,
+  menu: MenuSource,
 ): MenuItemConstructorOptions[] {
   const mac = platform === 'darwin';
   const forDevelopers: MenuItemConstructorOptions[] = packaged
     ? []
     : [{ type: 'separator' }, { role: 'reload' }, { role: 'toggleDevTools' }];
   return [
-    ...(mac ? [{ role: 'appMenu' } as const] : []),
+    ...(mac ? [{ role: 'appMenu', submenu: appItems(menu) } as const] : []),
     { label: 'File', submenu: fileItems(mac, menu) },
     { role: 'editMenu' },
     {
@@ -61,6 +89,6 @@ export function menuTemplate(
         ...forDevelopers,
       ],
     },
-    { role: 'help', submenu: [{ role: 'about' }] },
+    { role: 'help', submenu: helpItems(mac, menu) },
   ];
 }

@@ -1,5 +1,7 @@
-/** Which of the sheets over the page is open, if any: what finds, the list of keys, the guide, the units. */
+/** Which of the sheets over the page is open, if any: what finds, the list of keys, the guide, the units, what the program is. */
 import { createSignal, type JSX, Match, Switch } from 'solid-js';
+import type { Bridge } from '../../shared/contract.ts';
+import { AboutDialog } from '../about/AboutDialog.tsx';
 import { Guide } from '../guide/Guide.tsx';
 import { UnitsSheet } from '../parts/UnitsSheet.tsx';
 import type { Units } from '../units.ts';
@@ -8,17 +10,17 @@ import { CommandBox } from './CommandBox.tsx';
 import type { Registry } from './registry.ts';
 import { ShortcutList } from './ShortcutList.tsx';
 
-type Sheet = 'find' | 'list' | 'guide' | 'units' | null;
+type Sheet = 'find' | 'list' | 'guide' | 'units' | 'about';
 
 export interface Sheets {
-  readonly open: () => Sheet;
+  readonly open: () => Sheet | null;
   /** Once more closes it again. */
-  toggle(sheet: 'find' | 'list' | 'guide' | 'units'): void;
+  toggle(sheet: Sheet): void;
   close(): void;
 }
 
 export function createSheets(): Sheets {
-  const [open, setOpen] = createSignal<Sheet>(null);
+  const [open, setOpen] = createSignal<Sheet | null>(null);
   const close = (): void => {
     setOpen(null);
   };
@@ -32,6 +34,7 @@ export function createSheets(): Sheets {
 }
 
 export interface KeyDialogsProps {
+  readonly bridge: Bridge;
   readonly sheets: Sheets;
   readonly registry: Registry;
   readonly units: Units;
@@ -57,6 +60,9 @@ export function KeyDialogs(props: KeyDialogsProps): JSX.Element {
       </Match>
       <Match when={props.sheets.open() === 'units'}>
         <UnitsSheet units={props.units} onClose={() => props.sheets.close()} />
+      </Match>
+      <Match when={props.sheets.open() === 'about'}>
+        <AboutDialog bridge={props.bridge} onClose={() => props.sheets.close()} />
       </Match>
     </Switch>
   );

@@ -86,6 +86,8 @@ export interface Reach {
   guide(): void;
   fieldHelp(): void;
   showNotes(): void;
+  /** What the program is, or that put away again. */
+  about(): void;
   /** The sheet of units. */
   chooseUnits(): void;
 }

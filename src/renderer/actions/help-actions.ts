@@ -1,8 +1,8 @@
-/** What helps: the guide, the help of a field, the notes of the first start. */
+/** What helps: the guide, the help of a field, the notes of the first start, what the program is. */
 import { helpAt } from '../help/known-fields.ts';
 import type { Action, Reach } from './action.ts';
 
-export const helpActions = ({ project, guide, fieldHelp, showNotes }: Reach): Action[] => [
+export const helpActions = ({ project, guide, fieldHelp, showNotes, about }: Reach): Action[] => [
   {
     id: 'guide',
     title: () => 'Guide',
@@ -28,5 +28,13 @@ export const helpActions = ({ project, guide, fieldHelp, showNotes }: Reach): Ac
     also: 'help tour first start introduction',
     available: () => (project.document()?.joints.length ?? 0) > 0,
     run: showNotes,
+  },
+  {
+    id: 'about',
+    title: () => 'About Lapwright',
+    group: 'keys',
+    also: 'help version licence license notices cautions',
+    available: () => true,
+    run: about,
   },
 ];

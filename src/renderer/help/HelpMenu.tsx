@@ -1,4 +1,4 @@
-/** What the “?” of the bar opens: the guide, the list of keys, the notes of the first start. */
+/** What the “?” of the bar opens: the guide, the list of keys, the notes of the first start, what the program is. */
 import { createSignal, createUniqueId, type JSX, Show } from 'solid-js';
 
 export interface HelpMenuProps {
@@ -6,6 +6,7 @@ export interface HelpMenuProps {
   readonly onKeys: () => void;
   /** Undefined while there is no joint to speak of. */
   readonly onNotes: (() => void) | undefined;
+  readonly onAbout: () => void;
 }
 
 export function HelpMenu(props: HelpMenuProps): JSX.Element {
@@ -68,6 +69,7 @@ export function HelpMenu(props: HelpMenuProps): JSX.Element {
           {item('Guide', 'Shift+F1', props.onGuide)}
           {item('Keys', 'F1', props.onKeys)}
           <Show when={props.onNotes}>{(run) => item('Show the three notes again', '', run())}</Show>
+          {item('About Lapwright', '', props.onAbout)}
         </div>
       </Show>
     </span>

@@ -1,7 +1,8 @@
-/** What is asked of every joint of the project: target, factors, and what sizing and printing round to. */
-import { type JSX, Show } from 'solid-js';
+/** What counts for every joint of the project: target, factors, how it is calculated, what sizing and printing round to. */
+import { createUniqueId, type JSX, Show } from 'solid-js';
 import type { Settings } from '../../shared/project-settings.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
+import { Choice } from '../size/Choice.tsx';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { FieldSource } from '../size/entry.ts';
 import { NumberRow } from '../size/NumberRow.tsx';
@@ -13,9 +14,16 @@ const usual = {
   printing: { layerThickness: 0.06, base: 0 },
 } as const satisfies Pick<Settings, 'steps' | 'printing'>;
 
+/** In the words of the printed sheet. */
+const adherendShear = [
+  { value: 'yes', text: 'included' },
+  { value: 'no', text: 'left out' },
+] as const;
+
 const titles = { steps: 'sizing steps', printing: 'printing' } as const;
 
 export function ProjectSettings(props: FieldSource): JSX.Element {
+  const shearId = createUniqueId();
   const settings = () => props.project.document()?.settings;
   const row = (
     label: string,
@@ -113,7 +121,7 @@ export function ProjectSettings(props: FieldSource): JSX.Element {
           'What sizing rounds to.',
         )}
         {row('Wall', 'step', ['steps', 'wall'], 'Sizing step of walls', 'What sizing rounds to.')}
-        {row('Gap', 'step', ['steps', 'gap'], 'Sizing step of gaps', 'What sizing rounds to.')}
+        {row('Gap', 'gapStep', ['steps', 'gap'], 'Sizing step of gaps', 'What sizing rounds to.')}
       </Group>
       <Group of="printing" title="Printing" without="Usual layers, no base.">
         {row(
@@ -131,6 +139,22 @@ export function ProjectSettings(props: FieldSource): JSX.Element {
           'Height of solid metal printed under the root of the sleeve.',
         )}
       </Group>
+      <section aria-label="How it is calculated">
+        <h3>Calculated with</h3>
+        <div class="row is-choice">
+          <label for={shearId} title="Whether the walls themselves shear, and so soften the bond.">
+            Shear of the walls
+          </label>
+          <Choice
+            id={shearId}
+            name="Shear of the walls"
+            help="adherendShear"
+            options={adherendShear}
+            value={settings()?.adherendShear === false ? 'no' : 'yes'}
+            onChoose={(value) => props.project.edit(['settings', 'adherendShear'], value === 'yes')}
+          />
+        </div>
+      </section>
     </Disclosure>
   );
 }

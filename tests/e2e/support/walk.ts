@@ -167,6 +167,7 @@ async function dialogs(page: Page, at: AtPlace): Promise<void> {
   await page.keyboard.press('Escape');
   for (const [letters, place, seen] of [
     ['units of each quantity', 'units', 'dialog[open]'],
+    ['about lapwright', 'about', 'dialog[open]'],
     ['guide', 'guide', '[class*="guide"]'],
     ['new project', 'new project', 'dialog[open]'],
     ['save as', 'save as', 'dialog[open]'],
@@ -186,6 +187,23 @@ async function dialogs(page: Page, at: AtPlace): Promise<void> {
       .first()
       .waitFor({ ...patient, state: 'detached' });
   }
+}
+
+/** The texts that open in the place of what the program says of itself. */
+async function licences(page: Page, at: AtPlace): Promise<void> {
+  await page.keyboard.press('Control+k');
+  await page.getByRole('combobox', { name: /^Action/ }).fill('about lapwright');
+  await page.keyboard.press('Enter');
+  for (const [opens, text, place] of [
+    ['Read the licence', 'Licence', 'about, licence'],
+    ['Read their notices', 'Third-party notices', 'about, notices'],
+  ] as const) {
+    await button(page, opens).click();
+    await page.getByRole('region', { name: text, exact: true }).waitFor(patient);
+    await at(place);
+    await button(page, 'Back').click();
+  }
+  await page.keyboard.press('Escape');
 }
 
 async function emptyProject(page: Page, at: AtPlace): Promise<void> {
@@ -235,5 +253,6 @@ export async function walk(page: Page, at: AtPlace): Promise<void> {
   await gap(page, at);
   await coupons(page, at);
   await dialogs(page, at);
+  await licences(page, at);
   await emptyProject(page, at);
 }

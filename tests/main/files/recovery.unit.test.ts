@@ -6,6 +6,7 @@ import { basename, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { makeProjectFiles, type ProjectFiles } from '../../../src/main/files/project-files.ts';
 import { markRunning, type RunningMark } from '../../../src/main/files/running.ts';
+import { SILENCE } from '../../../src/shared/contract-files.ts';
 import { demo, freshPlaces, named, put, refusalOf, text, told } from './places.ts';
 
 const places = freshPlaces();
@@ -22,7 +23,7 @@ afterEach(() => {
 });
 
 /** A host, or with `silence` null an Electron; each is a process of its own to the others. */
-function host(silence: number | null = 15 * SECOND): ProjectFiles {
+function host(silence: number | null = SILENCE): ProjectFiles {
   const files = makeProjectFiles({ data: places.data, dialogs: false, silence, now });
   open.push(files);
   return files;
@@ -34,7 +35,7 @@ const unsaved = (recovery: string, document: unknown = demo, path: string | null
   path,
   expect: null as string | null,
 });
-const offered = (files: ProjectFiles, own?: string): string[] =>
+const offered = (files: ProjectFiles, ...own: string[]): string[] =>
   told(files.recovery.kept(own, 'asking')).kept.map(({ recovery }) => recovery);
 /** As after a crash: nothing is tidied, nothing beats. */
 function crash(files: ProjectFiles): void {
@@ -56,7 +57,7 @@ describe('what is not saved', () => {
     time += SECOND;
     told(first.recovery.keep(unsaved('doc-one', named('New')), 'p1'));
     crash(first);
-    const { kept } = told(host().recovery.kept(undefined, 'p'));
+    const { kept } = told(host().recovery.kept([], 'p'));
     expect(kept).toEqual([
       {
         recovery: 'doc-one',
@@ -77,14 +78,26 @@ describe('what is not saved', () => {
     const files = host();
     told(files.recovery.keep(unsaved('doc-one'), 'p1'));
     expect(offered(files)).toEqual([]);
-    time += 14 * SECOND;
-    files.presence.heard('p1');
-    time += 14 * SECOND;
-    expect(offered(files)).toEqual([]);
-    time += 2 * SECOND;
+    // In the background a page says a word once a minute.
+    for (let i = 0; i < 3; i++) {
+      time += 61 * SECOND;
+      expect(offered(files)).toEqual([]);
+      files.presence.heard('p1');
+    }
+    time += 91 * SECOND;
     expect(offered(files)).toEqual(['doc-one']);
     // Loaded anew it has another name, and the same document.
-    expect(told(files.recovery.kept('doc-one', 'p1-anew')).kept).toEqual([]);
+    expect(told(files.recovery.kept(['doc-one'], 'p1-anew')).kept).toEqual([]);
+    expect(offered(files)).toEqual([]);
+  });
+
+  it('is not offered while its page was loaded anew, all that it had kept', () => {
+    const files = host();
+    told(files.recovery.keep(unsaved('doc-one'), 'p1'));
+    told(files.recovery.keep(unsaved('doc-two'), 'p1'));
+    files.presence.left('p1');
+    expect(offered(files)).toHaveLength(2);
+    expect(told(files.recovery.kept(['doc-one', 'doc-two'], 'p1-anew')).kept).toEqual([]);
     expect(offered(files)).toEqual([]);
   });
 
@@ -136,7 +149,7 @@ describe('what is not saved', () => {
     const wrong = { ...demo, name: '', joints: 'none' };
     told(files.recovery.keep(unsaved('doc-one', wrong), 'p1'));
     crash(files);
-    const { kept } = told(host().recovery.kept(undefined, 'p'));
+    const { kept } = told(host().recovery.kept([], 'p'));
     expect(kept[0]?.project).toBe('Project without a name');
     expect(told(host().recovery.open('doc-one')).document).toEqual(wrong);
   });
@@ -160,10 +173,7 @@ describe('what is not saved', () => {
     const next = host();
     const changed = () =>
       Object.fromEntries(
-        told(next.recovery.kept(undefined, 'p')).kept.map((one) => [
-          one.recovery,
-          one.changedSince,
-        ]),
+        told(next.recovery.kept([], 'p')).kept.map((one) => [one.recovery, one.changedSince]),
       );
     expect(changed()).toEqual({ 'doc-one': false, 'doc-two': false });
     expect(told(next.recovery.open('doc-two')).file).toBeNull();

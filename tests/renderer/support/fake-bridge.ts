@@ -87,7 +87,14 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     },
     'joint.explain': (input) => ok(makeWorking({ title: `working of ${input.subject}` })),
     'joint.sweep': () => ok(makeSweep()),
-    'app.about': () => ok({ version: '9.9.9', modelVersion: '1', carrier: 'loopback' }),
+    'app.about': () =>
+      ok({
+        version: '9.9.9',
+        modelVersion: '1',
+        carrier: 'loopback',
+        node: '20.19.0',
+        electron: null,
+      }),
     'joint.sheet': (input) => ok(makeSheet(documentOf(input).joints[0]!, input)),
     'sheet.pdf': ({ name }) => ok({ name: `${name}.pdf` }),
     'project.compare': (input) => ok(makeCompareReport(documentOf(input), input)),

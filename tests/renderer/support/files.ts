@@ -156,10 +156,10 @@ export function useDisk(bridge: FakeBridge): FakeDisk {
   });
   const changedSince = ({ path, expect }: KeptOnDisk): boolean =>
     path !== null && disk.files.has(path) && disk.fileAt(path).stamp !== expect;
-  bridge.answer('recovery.kept', ({ own }) =>
+  bridge.answer('recovery.kept', ({ own = [] }) =>
     ok({
       kept: [...disk.kept]
-        .filter(([recovery, { orphan }]) => orphan && recovery !== own)
+        .filter(([recovery, { orphan }]) => orphan && !own.includes(recovery))
         .map(([recovery, kept]) => ({
           recovery,
           project: kept.document.name,

@@ -33,7 +33,7 @@ export const fileHandlers = (files?: ProjectFiles) => ({
   'recovery.keep': (unsaved: Input<'recovery.keep'>, { client }: FileContext) =>
     files?.recovery.keep(unsaved, client ?? unsaved.recovery) ?? none(),
   'recovery.kept': ({ own }: Input<'recovery.kept'>, { client }: FileContext) =>
-    files?.recovery.kept(own, client ?? own ?? '') ?? none(),
+    files?.recovery.kept(own, client ?? own[0] ?? '') ?? none(),
   'recovery.open': ({ recovery }: Input<'recovery.open'>) =>
     files?.recovery.open(recovery) ?? none(),
   'recovery.drop': ({ recovery }: Input<'recovery.drop'>) =>

@@ -2,7 +2,13 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Joint } from '../../../shared/project.ts';
-import { inWordsOf, sizeText, varyQuantity, varyWords } from '../../../shared/sizing-words.ts';
+import {
+  inWordsOf,
+  sizeText,
+  stepQuantity,
+  varyQuantity,
+  varyWords,
+} from '../../../shared/sizing-words.ts';
 import { type Vary, varied, variedValue } from '../../../shared/vary-joint.ts';
 import { LooseNumber, readLoose } from '../../parts/LooseNumber.tsx';
 import { createFound } from '../../state/found.ts';
@@ -37,7 +43,7 @@ export function FindView(props: ViewProps): JSX.Element {
   const quantity = () => varyQuantity(vary());
   const reads = () => ({
     target: readLoose(target(), 'targetMargin'),
-    step: readLoose(sizes().step, 'step'),
+    step: readLoose(sizes().step, stepQuantity(vary())),
     from: readLoose(sizes().from, quantity()),
     to: readLoose(sizes().to, quantity()),
   });
@@ -77,7 +83,7 @@ export function FindView(props: ViewProps): JSX.Element {
       text={sizes()[field.of]}
       onText={(text) => setSizes((now) => ({ ...now, [field.of]: text }))}
       placeholder="auto"
-      quantity={field.of === 'step' ? 'step' : quantity()}
+      quantity={field.of === 'step' ? stepQuantity(vary()) : quantity()}
     />
   );
 

@@ -4,13 +4,17 @@
  */
 import { type Accessor, createEffect, createSignal, on, onCleanup, onMount } from 'solid-js';
 import type { Bridge } from '../../../shared/contract.ts';
+import { SILENCE } from '../../../shared/contract-files.ts';
 import type { FileOnDisk, Recovered, RecoveryKept } from '../../../shared/reports-files.ts';
 import type { ProjectState } from '../project.ts';
+import { makePageIds } from './page-ids.ts';
 
 /** Milliseconds from a change to when it is kept at the latest; the rest of five seconds is for the disk. */
 export const KEEP_WITHIN = 4000;
 /** Milliseconds between two signs that this page is still there. */
 const SIGN = 5000;
+/** Milliseconds until it is asked once more what was left: of a page that went right before this one came. */
+export const AGAIN = SILENCE + 10_000;
 
 export type KeptDocument = RecoveryKept['kept'][number];
 
@@ -32,26 +36,10 @@ export interface RecoverySource {
   readonly file: Accessor<FileOnDisk | null>;
 }
 
-const KEY = 'lapwright-recovery';
-
-/** Ids of what this page kept, also before it was loaded anew. */
-const ids = {
-  read(): readonly string[] {
-    try {
-      const list: unknown = JSON.parse(sessionStorage.getItem(KEY) ?? '[]');
-      return Array.isArray(list) ? list.filter((id) => typeof id === 'string') : [];
-    } catch {
-      return [];
-    }
-  },
-  write: (list: readonly string[]): void => sessionStorage.setItem(KEY, JSON.stringify(list)),
-};
-const newId = (): string =>
-  Array.from(crypto.getRandomValues(new Uint32Array(4)), (n) => n.toString(36)).join('-');
-
 export function createRecovery({ bridge, project, file }: RecoverySource): Recovery {
   const [offered, setOffered] = createSignal<readonly KeptDocument[]>([]);
   const [trouble, setTrouble] = createSignal<string | null>(null);
+  const ids = makePageIds();
   /** Of this opening; empty until something of it is kept. */
   let own = '';
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -76,10 +64,7 @@ export function createRecovery({ bridge, project, file }: RecoverySource): Recov
     stopWaiting();
     const document = project.plain();
     if (!document || !project.unsaved()) return last.then(() => undefined);
-    if (own === '') {
-      own = newId();
-      ids.write([...ids.read(), own]);
-    }
+    if (own === '') own = ids.make();
     keptRevision = project.revision();
     const input = {
       recovery: own,
@@ -105,7 +90,7 @@ export function createRecovery({ bridge, project, file }: RecoverySource): Recov
     keptRevision = -1;
     setTrouble(null);
     if (id === '') return;
-    ids.write(ids.read().filter((one) => one !== id));
+    ids.remove(id);
     void inTurn(() => bridge.ask('recovery.drop', { recovery: id }));
   };
 
@@ -125,33 +110,51 @@ export function createRecovery({ bridge, project, file }: RecoverySource): Recov
     let signing = false;
     const signs = setInterval(async () => {
       // Where answers are slow the first sign is enough.
-      if (own === '' || signing) return;
+      if (ids.read().length === 0 || signing) return;
       signing = true;
       await bridge.ask('app.about', {});
       signing = false;
     }, SIGN);
+    const again = setTimeout(() => void offerOthers(), AGAIN);
     document.addEventListener('visibilitychange', hidden);
     onCleanup(() => {
       clearInterval(signs);
       document.removeEventListener('visibilitychange', hidden);
+      clearTimeout(again);
       stopWaiting();
+      ids.close();
     });
     void offer();
   });
 
   async function offer(): Promise<void> {
-    const mine = ids.read();
-    const [first] = mine;
-    const reply = await bridge.ask('recovery.kept', first === undefined ? {} : { own: first });
-    const others = reply.ok ? reply.value.kept.filter((one) => !mine.includes(one.recovery)) : [];
+    const mine = await ids.claim();
+    const others = await leftByOthers();
     const before = await Promise.all(mine.map(describe));
     setOffered([...before.flatMap((one) => one ?? []), ...others]);
+  }
+  async function offerOthers(): Promise<void> {
+    const others = await leftByOthers();
+    setOffered((list) => {
+      const fresh = others.filter(({ recovery }) => list.every((one) => one.recovery !== recovery));
+      return [...list, ...fresh];
+    });
+  }
+  /** By silence alone the host cannot tell a page that sleeps from one that is gone. */
+  async function leftByOthers(): Promise<readonly KeptDocument[]> {
+    const own = ids.read();
+    const reply = await bridge.ask('recovery.kept', { own: [...own] });
+    if (!reply.ok) return [];
+    const here = await ids.ofPagesHere();
+    return reply.value.kept.filter(
+      ({ recovery }) => !here.has(recovery) && !own.includes(recovery),
+    );
   }
   /** Of this page before it was loaded anew: nobody else is offered it. */
   async function describe(recovery: string): Promise<KeptDocument | null> {
     const reply = await bridge.ask('recovery.open', { recovery });
     if (!reply.ok) {
-      if (reply.error.code === 'not-found') ids.write(ids.read().filter((id) => id !== recovery));
+      if (reply.error.code === 'not-found') ids.remove(recovery);
       return null;
     }
     const { document: kept, origin, file: stands, expect, at } = reply.value;
@@ -175,7 +178,7 @@ export function createRecovery({ bridge, project, file }: RecoverySource): Recov
     },
     async drop({ recovery }) {
       setOffered((list) => list.filter((one) => one.recovery !== recovery));
-      ids.write(ids.read().filter((id) => id !== recovery));
+      ids.remove(recovery);
       await inTurn(() => bridge.ask('recovery.drop', { recovery }));
     },
   };
