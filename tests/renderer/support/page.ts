@@ -2,12 +2,14 @@
 import { cleanup, fireEvent, screen } from '@solidjs/testing-library';
 import { afterEach, beforeAll, beforeEach, vi } from 'vitest';
 import { fetchPages } from '../../../src/renderer/pages.ts';
+import { useQuickStyle } from './quick-style.ts';
 
 /** Gives every element a size, so that the drawing is drawn; canvases stay without a context. */
 export function useBrowser(size = { width: 800, height: 200 }): void {
   // At hand as for a person, who is slower than the fetching; how they come later is tested apart.
   beforeAll(fetchPages);
   beforeEach(() => {
+    useQuickStyle();
     vi.stubGlobal(
       'ResizeObserver',
       class {
