@@ -16,7 +16,7 @@ import type { CornerMargin } from '../shared/reports.ts';
 import { sentence } from '../shared/words.ts';
 import { createSheets, KeyDialogs } from './actions/KeyDialogs.tsx';
 import { listenForCommands, listenForKeys } from './actions/listen.ts';
-import { keepFocus } from './actions/panes.ts';
+import { keepFocus, keepFocusOnPage } from './actions/panes.ts';
 import { createRegistry } from './actions/registry.ts';
 import { type SheetOf, sheetOf } from './actions/sheet-actions.ts';
 import { Bar } from './Bar.tsx';
@@ -221,13 +221,12 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   onCleanup(() => {
     window.removeEventListener('beforeunload', leaving);
   });
-  // What went away took the focus with it: the sheet, a page, a joint.
+  // What went away took the focus with it: the sheet; a page or a joint.
+  createEffect(on(sheet.open, (open) => !open && queueMicrotask(keepFocus), { defer: true }));
   createEffect(
-    on(
-      [sheet.open, workspace, () => currentJoint()?.id],
-      ([open]) => !open && queueMicrotask(keepFocus),
-      { defer: true },
-    ),
+    on([workspace, () => currentJoint()?.id], () => queueMicrotask(keepFocusOnPage), {
+      defer: true,
+    }),
   );
   createEffect(() => {
     const name = project.document()?.name;

@@ -35,3 +35,14 @@ export function keepFocus(): void {
   const first = panes().find((pane) => pane.closest('main') !== null);
   if (first) focusPane(first);
 }
+
+/**
+ * Where the focus went away with a page, it comes to the page that is there now, before its first part and
+ * without a frame: nothing was gone to yet, and the next key goes on from there.
+ */
+export function keepFocusOnPage(): void {
+  const held = document.activeElement;
+  if (held !== null && held !== document.body) return;
+  const page = document.querySelector('main');
+  if (page) focusPane(page);
+}
