@@ -224,8 +224,9 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   // What went away took the focus with it: the sheet; a page or a joint.
   createEffect(on(sheet.open, (open) => !open && queueMicrotask(keepFocus), { defer: true }));
   createEffect(
-    on([workspace, () => currentJoint()?.id], () => queueMicrotask(keepFocusOnPage), {
-      defer: true,
+    on([workspace, () => currentJoint()?.id], (_now, before) => {
+      // At the start nothing went away.
+      if (before?.[1] !== undefined) queueMicrotask(keepFocusOnPage);
     }),
   );
   createEffect(() => {

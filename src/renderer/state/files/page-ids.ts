@@ -20,16 +20,25 @@ const LOCK = 'lapwright-recovery ';
 /** Milliseconds that the lock of a page may outlive it, when it is loaded anew. */
 export const LINGERS = 1500;
 
+/** What the browser may not keep lasts as long as the page. */
+let unkept: readonly string[] = [];
 const storage = {
   read(): readonly string[] {
     try {
       const list: unknown = JSON.parse(sessionStorage.getItem(KEY) ?? '[]');
       return Array.isArray(list) ? list.filter((id) => typeof id === 'string') : [];
     } catch {
-      return [];
+      return unkept;
     }
   },
-  write: (list: readonly string[]): void => sessionStorage.setItem(KEY, JSON.stringify(list)),
+  write(list: readonly string[]): void {
+    unkept = list;
+    try {
+      sessionStorage.setItem(KEY, JSON.stringify(list));
+    } catch {
+      // Kept in the page alone, then.
+    }
+  },
 };
 const without = (gone: readonly string[]): void =>
   storage.write(storage.read().filter((id) => !gone.includes(id)));
