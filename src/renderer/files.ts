@@ -1,8 +1,15 @@
 /** Project files out of the page. */
 
-import { safeName } from '../shared/project-text.ts';
+import { FILE_SUFFIX, safeName } from '../shared/project-text.ts';
 
 export { FILE_SUFFIX, fileName, fileText } from '../shared/project-text.ts';
+
+/** `Curlew B copy.lapwright.json`: a copy by the name of the file that it is of. */
+export function copyName(name: string): string {
+  const isWhole = name.toLowerCase().endsWith(FILE_SUFFIX);
+  const stem = isWhole ? name.slice(0, -FILE_SUFFIX.length) : name.replace(/\.json$/i, '');
+  return `${stem} copy${FILE_SUFFIX}`;
+}
 
 /** `project-joint-what.csv`: what is taken out of a page, by where it is from. */
 export function takenName(

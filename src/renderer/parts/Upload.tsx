@@ -21,7 +21,7 @@ export function Upload(props: UploadProps): JSX.Element {
       ref={input}
       class="hidden"
       type="file"
-      accept=".json,application/json"
+      accept=".json,.previous,application/json"
       tabindex="-1"
       aria-label="Open a project file"
       onChange={chosen}
