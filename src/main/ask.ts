@@ -17,12 +17,13 @@ import {
   requests,
 } from '../shared/contract.ts';
 import { type Project, projectShape } from '../shared/project.ts';
-import { openProjectText, readProject } from '../shared/read-project.ts';
+import { readProject } from '../shared/read-project.ts';
 import { ok, type Reply, refuse } from '../shared/reply.ts';
 import type { About, Opened } from '../shared/reports.ts';
 import { openDemo } from './demo/demo.ts';
 import type { BenchJournal } from './files/bench-journal.ts';
 import type { ProjectFiles } from './files/project-files.ts';
+import { projectOfText } from './files/read-project-file.ts';
 import type { RowJournal } from './files/row-journal.ts';
 import { check } from './handlers/check.ts';
 import { compare } from './handlers/compare.ts';
@@ -140,10 +141,7 @@ function makeHandlers(options: AskOptions): Handlers {
     'app.first-start': () => ok({ first: options.firstStart?.() ?? true }),
     'project.initial': () => (options.initial ?? openDemo)(),
     'project.demo': () => openDemo(),
-    'project.read': ({ text, origin }) => {
-      const read = openProjectText(text);
-      return read.ok ? ok({ ...read.value, origin }) : read;
-    },
+    'project.read': ({ text, origin }) => projectOfText(origin, text),
     'project.check': ({ document }, context) => {
       const project = readProject(document);
       return project.ok ? ok(check(project.value, context)) : project;

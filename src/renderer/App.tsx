@@ -11,9 +11,7 @@ import {
 } from 'solid-js';
 import { cautionShort } from '../shared/cautions.ts';
 import type { Bridge } from '../shared/contract.ts';
-import { placeOf } from '../shared/reply.ts';
 import type { CornerMargin } from '../shared/reports.ts';
-import { sentence } from '../shared/words.ts';
 import { createSheets, KeyDialogs } from './actions/KeyDialogs.tsx';
 import { listenForCommands, listenForKeys } from './actions/listen.ts';
 import { keepFocus, keepFocusOnPage } from './actions/panes.ts';
@@ -28,11 +26,14 @@ import { fetchPages, SheetView } from './pages.ts';
 import { Upload } from './parts/Upload.tsx';
 import { DropZone } from './project-file/DropZone.tsx';
 import { FileDialogs } from './project-file/FileDialogs.tsx';
+import { NotOpened } from './project-file/NotOpened.tsx';
 import { Strips } from './project-file/Strips.tsx';
 import { createComparison } from './state/comparison.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createProjectFiles } from './state/files/project-files.ts';
+import type { Trouble } from './state/files/trouble.ts';
 import { createGapCheck } from './state/gap-check.ts';
+import { watchHost } from './state/host.ts';
 import { createJointDeeds } from './state/joint-deeds.ts';
 import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
@@ -46,13 +47,15 @@ import { createUnits } from './units.ts';
 import { Workspace } from './Workspace.tsx';
 import type { WorkspaceName } from './workspaces.ts';
 
-export function App(props: { readonly bridge: Bridge }): JSX.Element {
+export function App(given: { readonly bridge: Bridge }): JSX.Element {
+  const host = watchHost(given.bridge);
+  const props = { bridge: host.bridge };
   const theme = createTheme();
   const units = createUnits();
   const project = createProject();
   const [workspace, setWorkspace] = createSignal<WorkspaceName>('joints');
   const [jointId, setJointId] = createSignal<string | null>(null);
-  const [trouble, setTrouble] = createSignal<string | null>(null);
+  const [trouble, setTrouble] = createSignal<Trouble | null>(null);
   const [starting, setStarting] = createSignal(true);
   const files = createProjectFiles({
     bridge: props.bridge,
@@ -65,14 +68,12 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
   });
 
   const start = async (): Promise<void> => {
-    const reply = await props.bridge.ask('project.initial', {});
+    const isOpen = await files.start();
     setStarting(false);
-    if (reply.ok) {
-      files.showFirst(reply.value);
-      // What comes next is at hand before it is asked for, and the first picture did not wait for it.
-      void fetchPages();
-      void tour.startFirst();
-    } else setTrouble(`${reply.error.message}${placeOf(reply.error)}`);
+    if (!isOpen) return;
+    // What comes next is at hand before it is asked for, and the first picture did not wait for it.
+    void fetchPages();
+    void tour.startFirst();
   };
 
   const openJoint = (id: string): void => {
@@ -250,6 +251,7 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         onGuide={() => sheets.toggle('guide')}
         onNotes={showNotes}
         onAbout={() => sheets.toggle('about')}
+        stranded={project.document() === null && host.gone()}
       />
       <Upload
         onFile={(file) => void files.openText(file)}
@@ -258,11 +260,18 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         }}
       />
       <div>
-        <Strips files={files} project={project} />
+        <Strips files={files} project={project} gone={host.gone()} />
         <Show when={project.document() !== null && trouble()}>
-          {(message) => (
+          {(what) => (
             <div class="notice" role="alert">
-              <p>{sentence(message())}</p>
+              <p>{what().text}</p>
+              <Show when={what().deed}>
+                {(deed) => (
+                  <button type="button" class="link" onClick={() => deed().act()}>
+                    {deed().text}
+                  </button>
+                )}
+              </Show>
               <button type="button" class="link" onClick={() => setTrouble(null)}>
                 Close
               </button>
@@ -284,23 +293,13 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
                   </Show>
                 }
               >
-                {(message) => (
-                  <>
-                    <h1>The project could not be opened</h1>
-                    <p role="alert">{sentence(message())}</p>
-                    <div class="start-buttons">
-                      <button
-                        type="button"
-                        class="plain is-first"
-                        onClick={() => void files.openDemo()}
-                      >
-                        Open the demonstration project
-                      </button>
-                      <button type="button" class="plain" onClick={() => void files.open()}>
-                        Open another file …
-                      </button>
-                    </div>
-                  </>
+                {(what) => (
+                  <NotOpened
+                    trouble={what()}
+                    gone={host.gone()}
+                    onDemo={() => void files.openDemo()}
+                    onOther={() => void files.open()}
+                  />
                 )}
               </Show>
             </div>
@@ -359,7 +358,11 @@ export function App(props: { readonly bridge: Bridge }): JSX.Element {
         page={workspace()}
       />
       <FileDialogs bridge={props.bridge} files={files} />
-      <DropZone files={files} pathOf={props.bridge.pathOf} onTrouble={setTrouble} />
+      <DropZone
+        files={files}
+        pathOf={props.bridge.pathOf}
+        onTrouble={(text) => setTrouble({ text })}
+      />
     </>
   );
 }

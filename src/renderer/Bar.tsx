@@ -29,13 +29,17 @@ export interface BarProps {
   readonly onGuide: () => void;
   readonly onNotes: () => void;
   readonly onAbout: () => void;
+  /** No project is here and nobody answers: no file can be opened. */
+  readonly stranded: boolean;
 }
 
 export function Bar(props: BarProps): JSX.Element {
   return (
     // biome-ignore lint/a11y/useAriaPropsSupportedByRole: outside of main a header is a banner, which may have a name.
     <header class="bar" data-pane aria-label="Bar">
-      <FileMenu files={props.files} actions={props.actions} />
+      <Show when={!props.stranded}>
+        <FileMenu files={props.files} actions={props.actions} />
+      </Show>
       <div class="bar-project">
         <p class="bar-name">{props.project.document()?.name ?? 'Lapwright'}</p>
         <Show when={props.project.document()}>

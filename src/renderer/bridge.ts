@@ -27,12 +27,7 @@ export function takeToken(page: Window): string | null {
 const isReply = (value: unknown): value is Reply<never> =>
   typeof value === 'object' && value !== null && 'ok' in value && typeof value.ok === 'boolean';
 
-const stopped = (): Reply<never> =>
-  refuse(
-    'internal',
-    '',
-    'Lapwright does not answer: its window in the terminal was closed. Start it again with npm start, then open the address that it prints.',
-  );
+const stopped = (): Reply<never> => refuse('unreachable', '', 'There is no answer.');
 
 /** Tells this page's long requests from those of another tab. */
 const pageName = (): string =>
@@ -61,11 +56,7 @@ export function makeLoopbackBridge(token: string | null): Bridge {
         // A host that was busy for long gave up before it had read the request: nothing was done.
         if (response.status === REQUEST_TIMEOUT) response = await post();
         if (response.status === 401 || response.status === 403) {
-          return refuse(
-            'internal',
-            '',
-            'This page is not from the Lapwright that runs now. Open the address that it printed in the terminal.',
-          );
+          return refuse('unreachable', '', 'This page is not from the Lapwright that runs now.');
         }
         reply = await response.json();
       } catch {

@@ -1,11 +1,17 @@
 /** Project files out of the page. */
 
-import { FILE_SUFFIX, safeName } from '../shared/project-text.ts';
+import { FILE_SUFFIX, safeName, stemLength } from '../shared/project-text.ts';
 
 export { fileName, fileText } from '../shared/project-text.ts';
 
 /** What the browser's own dialog offers to open; it looks at the last suffix alone. */
-export const OPEN_KINDS = `${FILE_SUFFIX},.json,application/json`;
+export const OPEN_KINDS = `${FILE_SUFFIX},.json,.previous,application/json`;
+
+/** `Curlew B copy.lapwright`: a copy by the name of the file that it is of. */
+export function copyName(name: string): string {
+  const length = stemLength(name);
+  return `${name.slice(0, length)} copy${name.slice(length) || FILE_SUFFIX}`;
+}
 
 /** `project-joint-what.csv`: what is taken out of a page, by where it is from. */
 export function takenName(

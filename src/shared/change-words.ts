@@ -111,6 +111,12 @@ const ofSettings = (path: Path): Words | undefined =>
 /** `tubeSerial` as `tube serial`. */
 const plainKey = (key: string): string => key.replace(/([A-Z])/g, ' $1').toLowerCase();
 
+/** What the last key of a path is called. */
+export const keyWords = (path: readonly string[]): string => {
+  const key = path.at(-1) ?? '';
+  return (ofSettings(path) ?? keys[key])?.[0] ?? plainKey(key);
+};
+
 const at = (root: unknown, path: Path): unknown =>
   path.reduce<unknown>(
     (here, key) =>

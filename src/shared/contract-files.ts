@@ -64,6 +64,8 @@ export const fileRequests = {
   /** Unsaved documents whose page is gone, youngest first; `own` are those of the page that asks. */
   'recovery.kept': z.strictObject({ own: z.array(recoveryId).max(100).default([]) }),
   'recovery.open': z.strictObject({ recovery: recoveryId }),
-  /** It is saved, or the user put it away. */
+  /** It is saved, or the user put it away: it is offered no more. */
   'recovery.drop': z.strictObject({ recovery: recoveryId }),
+  /** What was dropped is kept and offered again. */
+  'recovery.take-back': z.strictObject({ recovery: recoveryId }),
 } as const;

@@ -12,6 +12,8 @@ export type ErrorCode =
   | 'not-writable'
   /** Whoever asked stopped it: no error, but no answer either. */
   | 'stopped'
+  /** Nobody answers this page: the program was ended, or another one runs than the one that the page is of. */
+  | 'unreachable'
   | 'internal';
 
 export interface RequestError {
@@ -20,6 +22,8 @@ export interface RequestError {
   readonly field: string;
   /** One plain sentence: what is wrong and what to change. */
   readonly message: string;
+  /** Of a file that cannot be read: path of the version before its last saving, where that can be opened. */
+  readonly before?: string;
 }
 
 export type Reply<T> =
@@ -31,6 +35,3 @@ export const refuse = (code: ErrorCode, field: string, message: string): Reply<n
   ok: false,
   error: { code, field, message },
 });
-
-/** Where in the file the fault is, for whoever opens it in an editor; empty when it has no place. */
-export const placeOf = ({ field }: RequestError): string => (field === '' ? '' : ` (at ${field})`);

@@ -35,6 +35,8 @@ export interface FilePlaces {
   readonly folders: readonly { readonly path: string; readonly name: string }[];
   /** Youngest first, at most 12. */
   readonly recent: readonly RecentFile[];
+  /** Folder of the file that was opened or saved last; null where none is known. */
+  readonly last: string | null;
 }
 
 /** A path out of the system's dialog; null when it was cancelled. */
@@ -96,6 +98,14 @@ export interface RecoveryKept {
   }[];
 }
 
+/** Put away is not gone: until then it lies where it was kept, offered no more. */
+export interface RecoveryDropped {
+  readonly dropped: boolean;
+  /** Path of it, and until when it stays at least, ISO; both null where nothing was dropped. */
+  readonly at: string | null;
+  readonly until: string | null;
+}
+
 /** An unsaved document as it was kept. */
 export interface Recovered {
   readonly document: Project;
@@ -120,5 +130,6 @@ export interface FileAnswers {
   'recovery.keep': { readonly at: string };
   'recovery.kept': RecoveryKept;
   'recovery.open': Recovered;
-  'recovery.drop': { readonly dropped: boolean };
+  'recovery.drop': RecoveryDropped;
+  'recovery.take-back': { readonly back: boolean };
 }

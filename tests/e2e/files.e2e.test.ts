@@ -2,11 +2,12 @@
 import { chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, it } from 'vitest';
+import { afterEach, expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import type { Project } from '../../src/shared/project.ts';
-import { browser, describeInBrowser } from './support/browser.ts';
+import { describeInBrowser } from './support/browser.ts';
 import { type AppOptions, type OpenedApp, openApp } from './support/open-app.ts';
+import { frames, useHome } from './support/user-home.ts';
 import { violations } from './support/violations.ts';
 
 const pictures = join(root, process.env.LAPWRIGHT_PICTURES ?? 'tests/artefacts');
@@ -15,13 +16,7 @@ const patient = { timeout: 60_000 };
 const viewport = { width: 1280, height: 800 };
 const schemes = ['light', 'dark'] as const;
 
-/** The user's own folder, for the host. */
-const home = join(root, 'node_modules/.cache/lapwright/home');
-const frames = join(home, 'frames');
 const file = join(frames, 'Curlew.lapwright');
-const owns = ['HOME', 'USERPROFILE'] as const;
-const before = owns.map((name) => process.env[name]);
-
 let apps: OpenedApp[] = [];
 const open = async (options: AppOptions = {}): Promise<OpenedApp> => {
   const app = await openApp({ viewport, ...options });
@@ -32,21 +27,10 @@ const open = async (options: AppOptions = {}): Promise<OpenedApp> => {
 const again = (options: AppOptions = {}): Promise<OpenedApp> =>
   open({ ...options, remember: true });
 
-beforeEach(async () => {
-  // The browser is the machine's own; only the host has this folder.
-  await browser();
-  rmSync(home, { recursive: true, force: true });
-  mkdirSync(join(home, 'music'), { recursive: true });
-  mkdirSync(frames);
-  for (const name of owns) process.env[name] = home;
-});
+useHome();
 afterEach(async () => {
   for (const app of apps) await app.close();
   apps = [];
-  for (const [i, name] of owns.entries()) {
-    if (before[i] === undefined) delete process.env[name];
-    else process.env[name] = before[i];
-  }
 });
 
 const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
@@ -154,7 +138,7 @@ describeInBrowser('project files', () => {
     await rename(page, 'Curlew two');
     writeFileSync(file, JSON.stringify({ ...saved(), name: 'Curlew by hand' }));
     const strip = page.getByText(
-      /^Curlew.lapwright was changed by another program at \d\d:\d\d\.$/,
+      /^Curlew.lapwright was changed by another window of Lapwright or another program at \d\d:\d\d\.$/,
     );
     await strip.waitFor(patient);
     await button(page, 'Open that version, losing one change').waitFor();
@@ -164,7 +148,7 @@ describeInBrowser('project files', () => {
     expect(await strip.count()).toBe(0);
     await page.keyboard.press('Control+s');
     const dialog = page.getByRole('dialog');
-    await dialog.getByText(/was changed by another program since/).waitFor(patient);
+    await dialog.getByText(/or another program since/).waitFor(patient);
     await picture(page, `ask-changed-${colorScheme}`);
     expect(await violations(page)).toEqual([]);
     await dialog.getByRole('button', { name: 'Replace it' }).click();
@@ -190,7 +174,7 @@ describeInBrowser('project files', () => {
     chmodSync(file, 0o444);
     await page.getByRole('button', { name: 'File', exact: true }).click();
     await page.getByRole('menuitem', { name: /^Curlew Curlew.lapwright/ }).click();
-    await page.getByText('read only: use Save as').waitFor(patient);
+    await page.getByText('read only', { exact: true }).waitFor(patient);
     await rename(page, 'Curlew two');
     await picture(page, 'read-only-light');
     await page.keyboard.press('Control+s');
@@ -204,7 +188,7 @@ describeInBrowser('project files', () => {
     await page.keyboard.press('Enter');
     await page.locator('.file-state').getByText('two.lapwright').waitFor(patient);
     await isSaved(page);
-    expect(await page.getByText('read only: use Save as').count()).toBe(0);
+    expect(await page.getByText('read only', { exact: true }).count()).toBe(0);
     expect(saved().name).toBe('Curlew');
     expect(problems).toEqual([]);
   });
@@ -218,7 +202,7 @@ describeInBrowser('project files', () => {
       try {
         await page.getByRole('button', { name: 'File', exact: true }).click();
         await page.getByRole('menuitem', { name: /^Curlew Curlew.lapwright/ }).click();
-        await page.getByText('read only: use Save as').waitFor(patient);
+        await page.getByText('read only', { exact: true }).waitFor(patient);
         await page.keyboard.press('Control+s');
         await page
           .getByRole('dialog')
@@ -248,7 +232,7 @@ describeInBrowser('project files', () => {
 
     const { page, problems } = await again({ colorScheme });
     const strip = page.getByText(
-      /^Curlew two was not saved when Lapwright stopped: changes up to \d\d:\d\d are kept\. Curlew.lapwright has been changed since\.$/,
+      /^Curlew two was not saved when (?:its window was closed or Lapwright stopped|this page was loaded anew): changes up to \d\d:\d\d are kept\. Curlew.lapwright has been changed since\.$/,
     );
     await strip.waitFor(patient);
     await picture(page, `recovery-${colorScheme}`);
@@ -337,7 +321,7 @@ describeInBrowser('project files', () => {
     await drag('drop', ['mast.lapwright', 'two.lapwright']);
     await page.getByText(/^2 files were dropped\. Drop one project file/).waitFor(patient);
     await drag('drop', ['photo.jpg']);
-    await page.getByText(/^Photo.jpg is no project file/i).waitFor(patient);
+    await page.getByText(/^photo.jpg is no project file/).waitFor(patient);
     await drag('drop', ['mast.lapwright']);
     await page.getByRole('heading', { name: 'Camera mast' }).waitFor(patient);
     expect(await page.getByText('Drop the project file to open it').count()).toBe(0);

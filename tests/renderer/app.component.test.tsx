@@ -46,11 +46,11 @@ describe('the start', () => {
   });
 
   it('says plainly what is wrong with a project that cannot be opened, and leads on', async () => {
-    bridge.refuse('project.initial', { field: 'joints.2.overlap', message: 'no overlap' });
+    const message = 'curlew.json: joint 3 (Lug), overlap: This must be a number.';
+    bridge.refuse('project.initial', { field: 'joints.2.overlap', message });
     render(() => <App bridge={bridge} />);
-    expect((await screen.findByRole('alert')).textContent).toBe(
-      'No overlap (at joints.2.overlap).',
-    );
+    // Once, and the name of the file as it is.
+    expect((await screen.findByRole('alert')).textContent).toBe(message);
     fireEvent.click(screen.getByRole('button', { name: 'Open the demonstration project' }));
     expect(await screen.findByRole('heading', { name: 'Curlew' })).toBeTruthy();
     expect(screen.queryByRole('alert')).toBeNull();
@@ -253,10 +253,13 @@ describe('files', () => {
 
   it('that cannot be read leave the open project alone', async () => {
     await open();
-    bridge.refuse('project.read', { field: 'version', message: 'version must be 1' });
+    bridge.refuse('project.read', {
+      field: 'joints.2.overlap',
+      message: 'bad.json: joint 3 (Lug), overlap: This must be a number.',
+    });
     chooseFile('{}', 'bad.json');
-    expect((await screen.findByRole('alert')).textContent).toContain(
-      'Could not open bad.json (at version): version must be 1.',
+    expect((await screen.findByRole('alert')).textContent).toBe(
+      'Could not open bad.json: joint 3 (Lug), overlap: This must be a number.Close',
     );
     expect(screen.getByRole('heading', { name: 'Test frame' })).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Close' }));

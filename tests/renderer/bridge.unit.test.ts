@@ -79,16 +79,19 @@ describe('asking the loopback host', () => {
     expect(await makeLoopbackBridge('t').ask('project.initial', {})).toEqual(refusal);
   });
 
-  it('says how to go on when nobody answers', async () => {
+  it('tells by its code that nobody answers', async () => {
     fetched.mockRejectedValue(new TypeError('failed to fetch'));
     const reply = await makeLoopbackBridge('t').ask('project.initial', {});
-    expect(reply).toMatchObject({ ok: false, error: { code: 'internal' } });
-    expect(!reply.ok && reply.error.message).toContain('npm start');
+    expect(reply).toMatchObject({
+      ok: false,
+      error: { code: 'unreachable', message: 'There is no answer.' },
+    });
   });
 
   it.each([401, 403])('says so when the page is not from this run (%d)', async (status) => {
     answers({ ok: false }, status);
     const reply = await makeLoopbackBridge('old').ask('project.initial', {});
+    expect(reply).toMatchObject({ ok: false, error: { code: 'unreachable' } });
     expect(!reply.ok && reply.error.message).toContain('not from the Lapwright that runs now');
   });
 

@@ -49,6 +49,8 @@ const change = (to = '31'): void => {
   press('2');
   fireEvent.input(overlap(), { target: { value: to } });
 };
+const canSave = (asked: HTMLElement): boolean =>
+  within(asked).getByRole('button', { name: 'Save' }).getAttribute('aria-disabled') !== 'true';
 const isUnsaved = (): boolean => screen.queryByText('changes not saved') !== null;
 const page = (): string => document.body.textContent ?? '';
 const other = (): void => disk.put(`${FRAMES}/other.lapwright`, makeProject({ name: 'Heron' }));
@@ -62,18 +64,12 @@ describe('saving', () => {
     const asked = await dialog();
     await within(asked).findByRole('option', { name: 'frames' });
     expect(asked.textContent).toContain('only inside folders that you choose');
-    expect(within(asked).getByRole<HTMLButtonElement>('button', { name: 'Save' }).disabled).toBe(
-      true,
-    );
+    expect(canSave(asked)).toBe(false);
     const list = within(asked).getByRole('listbox');
     fireEvent.keyDown(list, { key: 'Enter' });
     await waitFor(() => expect(asked.textContent).toContain(FRAMES));
     click('Use this folder', asked);
-    await waitFor(() =>
-      expect(within(asked).getByRole<HTMLButtonElement>('button', { name: 'Save' }).disabled).toBe(
-        false,
-      ),
-    );
+    await waitFor(() => expect(canSave(asked)).toBe(true));
     const name = within(asked).getByRole<HTMLInputElement>('textbox', { name: 'File name' });
     expect(name.value).toBe('Test-frame.lapwright');
     fireEvent.input(name, { target: { value: 'a/b' } });
@@ -108,6 +104,36 @@ describe('saving', () => {
     click('Save', asked);
     await waitFor(() => expect(page()).toContain('mine.lapwright'));
     expect([...disk.files.keys()]).toEqual([old, `${FRAMES}/mine.lapwright`]);
+  });
+
+  it('by Enter in a folder that is not chosen says what is missing, and leads there', async () => {
+    await show();
+    press('s');
+    const asked = await dialog();
+    await within(asked).findByRole('option', { name: 'frames' });
+    fireEvent.click(within(asked).getByRole('button', { name: 'Home folder' }));
+    const name = within(asked).getByRole('textbox', { name: 'File name' });
+    fireEvent.submit(name.closest('form')!);
+    expect(within(asked).getByRole('alert').textContent).toContain('choose this folder first');
+    const use = within(asked).getByRole('button', { name: 'Use this folder' });
+    expect(document.activeElement).toBe(use);
+    // Nothing is chosen but by that very button.
+    expect([...disk.chosen]).toEqual([]);
+    fireEvent.click(use);
+    await waitFor(() => expect(canSave(asked)).toBe(true));
+    expect(within(asked).queryByRole('alert')).toBeNull();
+    fireEvent.submit(name.closest('form')!);
+    await waitFor(() => expect(disk.files.has(`${HOME}/Test-frame.lapwright`)).toBe(true));
+  });
+
+  it('is begun in the folder of the last file that was opened or saved, not of a failed one', async () => {
+    disk.last = FRAMES;
+    disk.chosen.add(`${HOME}/music`);
+    await show();
+    change();
+    press('s');
+    const asked = await dialog();
+    await waitFor(() => expect(asked.querySelector('.folders-path')?.textContent).toBe(FRAMES));
   });
 
   it('as another asks before it replaces what is there', async () => {
@@ -156,6 +182,10 @@ describe('saving', () => {
     const clicked = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockReturnValue();
     fileMenu('Save a copy');
     expect(clicked).toHaveBeenCalledOnce();
+    // By the name of the file, which need not be that of the project.
+    expect((clicked.mock.contexts[0] as HTMLAnchorElement).download).toBe(
+      'test copy.lapwright.json',
+    );
     clicked.mockRestore();
     expect(isUnsaved()).toBe(true);
     expect(disk.project(FILE).joints[0]!.overlap).not.toBe(31);
@@ -189,7 +219,7 @@ describe('saving', () => {
     );
     disk.chosen.add(FRAMES);
     await show();
-    expect(screen.getByText('read only: use Save as')).toBeTruthy();
+    expect(screen.getByText('read only')).toBeTruthy();
     press('s');
     expect((await dialog()).textContent).toContain('test.lapwright is read only.');
     click('Save as …');
@@ -267,6 +297,8 @@ describe('opening', () => {
     ];
     await show();
     click('File');
+    // As the guide has it, and the menu of the program's own window.
+    expect(screen.getByRole('menu').textContent).toContain('Open recent');
     const lines = screen.getAllByRole('menuitem').map(({ textContent }) => textContent);
     expect(lines).toContain('Heronother.lapwright, …/mira/frames1 Mar 2025');
     expect(lines).toContain('Gonegone.lapwright, …/mira/framesnot there any more');
@@ -284,7 +316,7 @@ describe('opening', () => {
     disk.recent = [];
     bridge.answer('file.open', () => ({
       ok: false,
-      error: { code: 'bad-input', field: 'joints.0.overlap', message: 'it is no length' },
+      error: { code: 'bad-input', field: '', message: 'It is not in a folder that you chose.' },
     }));
     other();
     disk.chosen.add(FRAMES);
@@ -297,7 +329,7 @@ describe('opening', () => {
       { key: 'Enter' },
     );
     expect((await screen.findByRole('alert')).textContent).toContain(
-      'Could not open other.lapwright (at joints.0.overlap): it is no length.',
+      'Could not open other.lapwright: It is not in a folder that you chose.',
     );
     await heading('Test frame');
   });
@@ -423,7 +455,7 @@ describe('a file dropped onto the window', () => {
     await show();
     expect(drop('photo.jpg')).toBe(false);
     expect((await screen.findByRole('alert')).textContent).toContain(
-      'Photo.jpg is no project file: those end in “.lapwright” or “.lapwright.json”.',
+      'photo.jpg is no project file: those end in “.lapwright” or “.lapwright.json”.',
     );
     drop('a.json', 'b.json');
     expect((await screen.findByRole('alert')).textContent).toContain('2 files were dropped.');
@@ -442,7 +474,8 @@ describe('what another program does to the file', () => {
     fireEvent.focus(window);
     await settle();
   };
-  const changed = /^test\.lapwright was changed by another program/;
+  const changed =
+    /^test\.lapwright was changed by another window of Lapwright or another program at/;
 
   it('is looked at every few seconds, and said', async () => {
     vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
@@ -481,7 +514,9 @@ describe('what another program does to the file', () => {
     expect(screen.queryByText(changed)).toBeNull();
     expect(isUnsaved()).toBe(true);
     press('s');
-    expect((await dialog()).textContent).toContain('was changed by another program since');
+    expect((await dialog()).textContent).toContain(
+      'was changed by another window of Lapwright or another program since',
+    );
     click('Stay here');
     await waitFor(() => expect(isOpen()).toBe(false));
     expect(disk.project(FILE).name).toBe('By another');

@@ -30,10 +30,10 @@ afterEach(() => {
 });
 
 const pass = (ms: number): Promise<unknown> => vi.advanceTimersByTimeAsync(ms);
-const show = async (): Promise<void> => {
+const show = async (name = 'Test frame'): Promise<void> => {
   render(() => <App bridge={bridge} />);
   await pass(50);
-  expect(screen.getByRole('heading', { name: 'Test frame' })).toBeTruthy();
+  expect(screen.getByRole('heading', { name })).toBeTruthy();
 };
 const press = (key: string): void => void fireEvent.keyDown(window, { key, ctrlKey: true });
 const change = (to: string): void => {
@@ -56,7 +56,8 @@ const orphaned = (overlap: number, more: object = {}): void => {
     ...more,
   });
 };
-const offer = /was not saved when Lapwright stopped/;
+const offer =
+  /was not saved when (its window was closed or Lapwright stopped|this page was loaded anew)/;
 const click = (name: string | RegExp): void =>
   void fireEvent.click(screen.getByRole('button', { name }));
 
@@ -124,7 +125,9 @@ describe('what was kept', () => {
   it('by a page that is gone is offered, opened unsaved and with nothing to take back', async () => {
     orphaned(38);
     await show();
-    expect(screen.getByText(offer).textContent).toMatch(/changes up to .*14:32 are kept\.$/);
+    expect(screen.getByText(offer).textContent).toMatch(
+      /when its window was closed or Lapwright stopped: changes up to .*14:32 are kept\.$/,
+    );
     click(/^Open them/);
     await pass(50);
     press('2');
@@ -143,13 +146,65 @@ describe('what was kept', () => {
     expect(kept()).toEqual([]);
   });
 
-  it('is put away on asking', async () => {
+  it('is put away on asking, which says where it lies and until when, and is taken back', async () => {
     orphaned(38);
     await show();
     click(/^Put away/);
     await pass(50);
     expect(screen.queryByText(offer)).toBeNull();
     expect(kept()).toEqual([]);
+    const away = screen.getByText(/are put away/);
+    expect(away.textContent).toMatch(
+      /^The changes of Test frame up to .*14:32 are put away: they stay in Lapwright’s own folder until 30 May 2026\.$/,
+    );
+    expect(away.title).toBe('/disk/state/of-another-page.json');
+    click(/^Take them back/);
+    await pass(50);
+    expect(screen.queryByText(/are put away/)).toBeNull();
+    expect(kept()).toEqual([38]);
+    click(/^Open them/);
+    await pass(50);
+    expect(isUnsaved()).toBe(true);
+    press('s');
+    await pass(50);
+    expect(disk.project(FILE).joints[0]?.overlap).toBe(38);
+  });
+
+  it('is put away for good where one closes the line', async () => {
+    orphaned(38);
+    await show();
+    click(/^Put away/);
+    await pass(50);
+    click('Close');
+    expect(screen.queryByText(/are put away/)).toBeNull();
+    expect(kept()).toEqual([]);
+  });
+
+  it('of this very page is still its own once it is taken back', async () => {
+    await show();
+    change('31');
+    await pass(5000);
+    cleanup();
+    await show();
+    expect(screen.getByText(/was not saved when this page was loaded anew/)).toBeTruthy();
+    click(/^Put away/);
+    await pass(50);
+    click(/^Take them back/);
+    await pass(50);
+    cleanup();
+    // The host offers it to nobody: its page is here.
+    await show();
+    expect(screen.getByText(offer)).toBeTruthy();
+  });
+
+  it('stays offered where it cannot be put away', async () => {
+    orphaned(38);
+    await show();
+    bridge.answer('recovery.drop', () => refuse('internal', '', 'The disk is full.'));
+    click(/^Put away/);
+    await pass(50);
+    expect(screen.getByText(offer)).toBeTruthy();
+    expect(screen.getByText('The disk is full.')).toBeTruthy();
   });
 
   it('on a file that was changed since says so, and saving asks', async () => {
@@ -162,7 +217,9 @@ describe('what was kept', () => {
     await pass(50);
     press('s');
     await pass(50);
-    expect(screen.getByRole('dialog').textContent).toContain('was changed by another program');
+    expect(screen.getByRole('dialog').textContent).toContain(
+      'was changed by another window of Lapwright or another program',
+    );
   });
 
   it('asks about unsaved changes before it takes their place', async () => {
@@ -205,7 +262,7 @@ describe('what was kept', () => {
     for (const [id, mine] of [...disk.kept]) disk.kept.set(id, { ...mine, orphan: true });
     expect(disk.kept.size).toBe(2);
     disk.put(FILE, makeProject({ name: 'By another' }));
-    await show();
+    await show('By another');
     const offers = screen.getAllByText(offer);
     expect(offers).toHaveLength(2);
     for (const { textContent } of offers) expect(textContent).toContain('has been changed since');

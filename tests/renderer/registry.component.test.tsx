@@ -100,7 +100,7 @@ beforeEach(() => {
         ...files,
         ...deeds,
         rename: renames,
-        places: () => ({ dialogs: false, folders: [], recent: [recent] }),
+        places: () => ({ dialogs: false, folders: [], recent: [recent], last: null }),
       },
       jointDeeds,
       project,

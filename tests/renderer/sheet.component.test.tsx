@@ -6,12 +6,15 @@ import { cautions } from '../../src/shared/cautions.ts';
 import type { Bridge } from '../../src/shared/contract.ts';
 import { ok } from '../../src/shared/reply.ts';
 import { signed } from '../../src/shared/words.ts';
+import { useDialogs } from './support/dialogs.ts';
 import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
+import { HOME, useDisk } from './support/files.ts';
 import { useBrowser } from './support/page.ts';
 import { makeProject, socket } from './support/project.ts';
 import { makeReport, makeSheet } from './support/reports.ts';
 
 useBrowser();
+useDialogs();
 
 let bridge: FakeBridge;
 const print = vi.fn();
@@ -102,6 +105,54 @@ describe('the sheet of a project', () => {
     await openSheet();
     expect(paper()).toContain('This joint cannot be computed. Too short.');
     expect(document.querySelectorAll('.margins-table')).toHaveLength(2);
+  });
+});
+
+describe('the file on it', () => {
+  const FRAMES = `${HOME}/frames`;
+  const inBar = (): string => document.querySelector('.bar .origin')?.textContent ?? '';
+  const inHead = (): string => document.querySelector('.title-file dd')?.textContent ?? '';
+  const feet = (): (string | null)[] =>
+    [...document.querySelectorAll('.sheet-pages > .sheet-page > .sheet-foot')].map(
+      ({ textContent }) => textContent,
+    );
+  const write = (job: string): void => {
+    fireEvent.input(screen.getByLabelText('Revision'), { target: { value: job } });
+  };
+  const saveAs = async (name: string): Promise<void> => {
+    fireEvent.keyDown(window, { key: 's', ctrlKey: true, shiftKey: true });
+    await waitFor(() =>
+      expect(document.querySelector('.folders [type=submit][aria-disabled=false]')).toBeTruthy(),
+    );
+    fireEvent.input(screen.getByLabelText('File name'), { target: { value: name } });
+    fireEvent.submit(document.querySelector('.folders form')!);
+    await waitFor(() => expect(inBar()).toBe(`${name}.lapwright`));
+  };
+  const isOf = async (text: string): Promise<void> => {
+    await waitFor(() => expect(inHead()).toBe(text));
+    expect(feet().length).toBeGreaterThan(1);
+    for (const foot of feet()) expect(foot).toContain(`${text} · printed`);
+  };
+
+  it('is the one in the bar, as soon as it is saved, and says when it has not all of it', async () => {
+    bridge = makeFakeBridge(makeProject({ joints: [socket] }));
+    const disk = useDisk(bridge);
+    disk.chosen.add(FRAMES);
+    disk.last = FRAMES;
+    await openSheet();
+    await isOf('test.lapwright.json');
+    write('B');
+    await isOf('test.lapwright.json, with changes not saved');
+    await saveAs('Curlew B');
+    await isOf('Curlew B.lapwright');
+    write('C');
+    await isOf('Curlew B.lapwright, with changes not saved');
+    await saveAs('Curlew C');
+    await isOf('Curlew C.lapwright');
+    press(/^Close/);
+    fireEvent.click(await screen.findByRole('button', { name: 'Sheet …' }));
+    await laid();
+    await isOf('Curlew C.lapwright');
   });
 });
 

@@ -27,6 +27,10 @@ export interface KeptFiles<T> {
   kept(project: string): Reply<readonly Filed<T>[]>;
   /** Puts it away: it is kept, but not found again. */
   drop(project: string, id: string): Reply<{ readonly dropped: boolean }>;
+  /** Where something lies that was put away, and when it was last written; null where nothing is. */
+  away(project: string, id: string): { readonly path: string; readonly written: Date } | null;
+  /** What was put away is found again. False where nothing was, or something stands in its place. */
+  takeBack(project: string, id: string): Reply<{ readonly back: boolean }>;
   /** Takes it from the disk, where it is in safe hands. */
   clear(project: string, id: string): Reply<{ readonly dropped: boolean }>;
   /** Takes from the disk what was last written before that time, put away or not. */
@@ -115,6 +119,23 @@ export function makeKeptFiles<T extends object>(options: KeptFilesOptions<T>): K
       }
     },
     drop: (project, id) => take(project, id, (path) => renameSync(path + KEPT, path + PUT_AWAY)),
+    away(project, id) {
+      const path = join(folderOf(project), id + PUT_AWAY);
+      const info = isId(id) ? statSync(path, { throwIfNoEntry: false }) : undefined;
+      return info ? { path, written: info.mtime } : null;
+    },
+    takeBack(project, id) {
+      const path = join(folderOf(project), id);
+      if (!isId(id) || existsSync(path + KEPT) || !existsSync(path + PUT_AWAY)) {
+        return ok({ back: false });
+      }
+      try {
+        renameSync(path + PUT_AWAY, path + KEPT);
+        return ok({ back: true });
+      } catch (error) {
+        return unkept(error);
+      }
+    },
     clear: (project, id) => take(project, id, (path) => rmSync(path + KEPT)),
     clearBefore(project, time) {
       const place = folderOf(project);

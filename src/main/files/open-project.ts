@@ -7,12 +7,12 @@ import type { OpenedFile } from '../../shared/reports-files.ts';
 import { projectOf, readBytes } from './read-project-file.ts';
 import { fileOnDisk, stampOf } from './stamp.ts';
 
-/** The copy that the last saving made, where that is a project that can be opened. */
+/** Path of the copy that the last saving made, where that is a project that can be opened. */
 function wholeBackup(path: string): string | null {
   if (path.endsWith(BACKUP_SUFFIX)) return null;
-  const name = basename(path) + BACKUP_SUFFIX;
-  const bytes = readBytes(path + BACKUP_SUFFIX, MAX_BODY, 'a project');
-  return bytes.ok && projectOf(name, bytes.value).ok ? name : null;
+  const before = path + BACKUP_SUFFIX;
+  const bytes = readBytes(before, MAX_BODY, 'a project');
+  return bytes.ok && projectOf(basename(before), bytes.value).ok ? before : null;
 }
 
 export function openProject(path: string): Reply<OpenedFile> {
@@ -24,11 +24,10 @@ export function openProject(path: string): Reply<OpenedFile> {
     return ok({ ...opened.value, file: fileOnDisk(path, stampOf(bytes.value)) });
   }
   const { code, field, message } = opened.error;
-  const backup = wholeBackup(path);
+  const before = wholeBackup(path);
   const unchanged = /nothing was changed/i.test(message) ? '' : ' Nothing was changed.';
-  const remedy =
-    backup === null
-      ? ''
-      : ` The version before its last saving can be opened: "${backup}", in the same folder.`;
-  return refuse(code, field, `${message}${unchanged}${remedy}`);
+  const said = `${message}${unchanged}`;
+  if (before === null) return refuse(code, field, said);
+  const remedy = ' The version before its last saving can be opened.';
+  return { ok: false, error: { code, field, message: said + remedy, before } };
 }

@@ -3,7 +3,9 @@ import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { basename, dirname } from 'node:path';
 import { MAX_BODY } from '../../shared/contract.ts';
+import { inPlace } from '../../shared/place-words.ts';
 import type { Project } from '../../shared/project.ts';
+import { BACKUP_SUFFIX } from '../../shared/project-text.ts';
 import { readProject } from '../../shared/read-project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Opened } from '../../shared/reports.ts';
@@ -85,7 +87,12 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
   const presence = makePresence(silence, now);
   const running = markRunning(data, now);
 
+  /** Folder of the file that was opened or saved last in this run, or that whoever started it named. */
+  let begun: string | null = null;
   const note = (file: FileOnDisk, { name }: Project): void => {
+    // The copy of the last saving is no file that one works on.
+    if (file.path.endsWith(BACKUP_SUFFIX)) return;
+    begun = file.folder;
     recent.note(file.path, name);
     listed(file.path);
   };
@@ -117,6 +124,7 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
         dialogs,
         folders: dialogs ? [] : reach.folders().map((path) => ({ path, name: folderName(path) })),
         recent: recent.list(),
+        last: begun ?? recent.list().find(({ found }) => found)?.folder ?? null,
       }),
     choose: notHere,
     look(folder) {
@@ -147,7 +155,9 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
     },
     giveFolder(path) {
       const leads = folderToChoose(path, false);
-      if (leads.ok) reach.allowFolder(leads.value, false);
+      if (!leads.ok) return leads;
+      reach.allowFolder(leads.value, false);
+      begun = leads.value;
       return leads;
     },
     save(path, document, wish) {
@@ -162,7 +172,7 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
         return refuse(
           code,
           field,
-          `"${name}" is not saved, for it could not be opened again: ${field === '' ? '' : `${field}: `}${message} Mend that, then save; the changes are kept meanwhile.`,
+          `"${name}" is not saved, for it could not be opened again: ${inPlace(document, field, message)} Mend that, then save; the changes are kept meanwhile.`,
         );
       }
       const saved = saveProject(leads.value, read.value, wish);

@@ -2,8 +2,9 @@
 import { closeSync, constants, fstatSync, openSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { MAX_BODY } from '../../shared/contract.ts';
+import { inPlace } from '../../shared/place-words.ts';
 import { openProjectText } from '../../shared/read-project.ts';
-import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import { ok, type Reply, type RequestError, refuse } from '../../shared/reply.ts';
 import type { Opened } from '../../shared/reports.ts';
 import { whyNotRead } from './file-errors.ts';
 
@@ -54,21 +55,35 @@ export function readTextFile(path: string, most: number, what: string): Reply<st
   return bytes.ok ? textOf(basename(path), bytes.value) : bytes;
 }
 
-/** A project out of the bytes of its file; what is wrong is said after the file's name. */
-export function projectOf(name: string, bytes: Uint8Array): Reply<Opened> {
-  const text = textOf(name, bytes);
-  if (!text.ok) return text;
-  const read = openProjectText(text.value);
+/** What is wrong with its place: by its fields for whoever mends the file in an editor, else in plain words. */
+type Tell = (text: string, error: RequestError) => string;
+const byFields: Tell = (_text, { field, message }) =>
+  field === '' ? message : `${field}: ${message}`;
+const inWords: Tell = (text, { field, message }) => {
+  // Of what is no project, or of another version, nothing more is to be said than that.
+  if (field === '' || field === 'format' || field === 'version') return message;
+  return inPlace(JSON.parse(text.replace(/^\uFEFF/, '')), field, message);
+};
+
+function projectIn(name: string, text: string, tell: Tell): Reply<Opened> {
+  const read = openProjectText(text);
   if (read.ok) return ok({ ...read.value, origin: name });
-  const { code, field, message } = read.error;
-  return refuse(
-    code,
-    field,
-    field === '' ? `${name}: ${message}` : `${name}: ${field}: ${message}`,
-  );
+  const { code, field } = read.error;
+  return refuse(code, field, `${name}: ${tell(text, read.error)}`);
 }
 
+/** A project out of a text; what is wrong is said after the file's name and the place in plain words. */
+export const projectOfText = (name: string, text: string): Reply<Opened> =>
+  projectIn(name, text, inWords);
+
+/** As `projectOfText`, out of the bytes of its file. */
+export function projectOf(name: string, bytes: Uint8Array): Reply<Opened> {
+  const text = textOf(name, bytes);
+  return text.ok ? projectOfText(name, text.value) : text;
+}
+
+/** For the terminal: the place is told by its fields. */
 export function readProjectFile(path: string): Reply<Opened> {
-  const bytes = readBytes(path, MAX_BODY, 'a project');
-  return bytes.ok ? projectOf(basename(path), bytes.value) : bytes;
+  const text = readTextFile(path, MAX_BODY, 'a project');
+  return text.ok ? projectIn(basename(path), text.value, byFields) : text;
 }

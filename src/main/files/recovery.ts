@@ -7,7 +7,7 @@ import { z } from 'zod';
 import type { Project } from '../../shared/project.ts';
 import { readAnyVersion } from '../../shared/read-project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
-import type { Recovered, RecoveryKept } from '../../shared/reports-files.ts';
+import type { Recovered, RecoveryDropped, RecoveryKept } from '../../shared/reports-files.ts';
 import { makeKeptFiles } from './kept-files.ts';
 import type { Presence } from './presence.ts';
 import type { RunningMark } from './running.ts';
@@ -27,7 +27,8 @@ export interface Recovery {
   keep(unsaved: Unsaved, client: string): Reply<{ readonly at: string }>;
   kept(own: readonly string[], client: string): Reply<RecoveryKept>;
   open(recovery: string): Reply<Recovered>;
-  drop(recovery: string): Reply<{ readonly dropped: boolean }>;
+  drop(recovery: string): Reply<RecoveryDropped>;
+  takeBack(recovery: string): Reply<{ readonly back: boolean }>;
 }
 
 export interface RecoveryOptions {
@@ -39,8 +40,8 @@ export interface RecoveryOptions {
   readonly now: () => Date;
 }
 
-/** Days that something is kept at least. */
-const DAYS = 90;
+/** Milliseconds that something is kept at least: 90 days. */
+const KEPT_FOR = 90 * 24 * 60 * 60 * 1000;
 /** They are of no project, as the other kept files are: one folder holds them all. */
 const ALL = 'unsaved';
 
@@ -71,7 +72,7 @@ export function makeRecovery(options: RecoveryOptions): Recovery {
     },
     kept(own, client) {
       for (const recovery of own) presence.owns(recovery, client);
-      files.clearBefore(ALL, new Date(now().getTime() - DAYS * 24 * 60 * 60 * 1000));
+      files.clearBefore(ALL, new Date(now().getTime() - KEPT_FOR));
       const found = files.kept(ALL);
       if (!found.ok) return found;
       const left = found.value.filter((entry) => !own.includes(entry.recovery) && isOrphan(entry));
@@ -105,6 +106,16 @@ export function makeRecovery(options: RecoveryOptions): Recovery {
         at: entry.at,
       });
     },
-    drop: (recovery) => files.drop(ALL, recovery),
+    drop(recovery) {
+      const reply = files.drop(ALL, recovery);
+      if (!reply.ok) return reply;
+      const away = reply.value.dropped ? files.away(ALL, recovery) : null;
+      return ok({
+        ...reply.value,
+        at: away?.path ?? null,
+        until: away ? new Date(away.written.getTime() + KEPT_FOR).toISOString() : null,
+      });
+    },
+    takeBack: (recovery) => files.takeBack(ALL, recovery),
   };
 }

@@ -32,7 +32,7 @@ function dialogOf(question: Question, { bridge, files }: FileDialogsProps): JSX.
     case 'changed':
       return (
         <AskVerbs
-          title={`${about.name} was changed by another program since it was opened here.`}
+          title={`${about.name} was changed by another window of Lapwright or another program since it was opened here.`}
           text="Replacing it puts your version in its place; what stands there now is kept beside it, as the one before."
           verbs={[
             { text: 'Save as …', act: () => answer('as') },

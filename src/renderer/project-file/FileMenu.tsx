@@ -43,7 +43,7 @@ export function FileMenu(props: FileMenuProps): JSX.Element {
     if (files.length === 0) return [];
     return [
       { kind: 'line' },
-      { kind: 'heading', label: 'Open again' },
+      { kind: 'heading', label: 'Open recent' },
       ...files.map(
         (file): MenuEntry => ({
           kind: 'item',

@@ -2,7 +2,16 @@
  * Opens or saves where the system has no dialog for the page: folders that the user chose, a walk from there,
  * projects with their time. Nothing outside of chosen folders is read or written.
  */
-import { createSignal, createUniqueId, For, type JSX, onMount, Show } from 'solid-js';
+import {
+  createEffect,
+  createSignal,
+  createUniqueId,
+  For,
+  type JSX,
+  on,
+  onMount,
+  Show,
+} from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import { stemLength, withSuffix } from '../../shared/project-text.ts';
 import { sentence } from '../../shared/words.ts';
@@ -37,6 +46,15 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
   const state = createFolderState(props.bridge, () => void props.files.lookAtPlaces());
   const { view, current } = state;
   const isChosen = (): boolean => view()?.chosen ?? false;
+  let use: HTMLButtonElement | undefined;
+  /** Nothing is done in a folder that the user has not chosen; the button that chooses it is at hand. */
+  const [unused, setUnused] = createSignal(false);
+  const askToUse = (): void => {
+    if (!use) return;
+    setUnused(true);
+    use.focus();
+  };
+  createEffect(on(view, () => setUnused(false)));
 
   const answer = (given: string | File | null): void => {
     dialog.close?.();
@@ -59,11 +77,12 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
     const trouble = nameTrouble(typed);
     setWrong(trouble);
     if (trouble !== null) field?.focus();
-    else if (here && isChosen()) answer(inFolder(here.path, withSuffix(typed)));
+    else if (here) answer(inFolder(here.path, withSuffix(typed)));
   };
   const take = (entry: FolderEntry | undefined): void => {
-    if (!entry) return;
-    if (entry.kind === 'folder') void state.go(entry.path).then(() => list?.focus());
+    if (!entry) {
+      if (!isChosen()) askToUse();
+    } else if (entry.kind === 'folder') void state.go(entry.path).then(() => list?.focus());
     else if (isSaving) {
       setName(entry.name);
       field?.focus();
@@ -98,7 +117,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
       <form
         onSubmit={(event) => {
           event.preventDefault();
-          if (!isChosen()) void chooseFolder();
+          if (!isChosen()) askToUse();
           else if (isSaving) save();
           else take(current());
         }}
@@ -139,7 +158,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
               )}
             </For>
             <button type="button" class="folders-own" onClick={() => void state.go(undefined)}>
-              Your own folder
+              Home folder
             </button>
           </nav>
           <div class="folders-main">
@@ -154,7 +173,13 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
             <Show when={view() !== null && !isChosen()}>
               <div class="folders-choose">
                 <p>{ONLY}</p>
-                <button type="button" class="plain is-first" onClick={() => void chooseFolder()}>
+                <button
+                  ref={use}
+                  type="button"
+                  class="plain is-first"
+                  aria-describedby={unused() ? `${id}-unused` : undefined}
+                  onClick={() => void chooseFolder()}
+                >
                   Use this folder
                 </button>
               </div>
@@ -162,6 +187,12 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
           </div>
         </div>
 
+        <Show when={unused() && view() !== null && !isChosen()}>
+          <p class="folders-trouble" id={`${id}-unused`} role="alert">
+            {isSaving ? 'To save here' : 'To open what is in here'}, choose this folder first: Use
+            this folder.
+          </p>
+        </Show>
         <Show when={state.trouble()}>
           {(message) => (
             <p class="folders-trouble" role="alert">
@@ -225,7 +256,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
             <button
               type="submit"
               class="plain is-first"
-              disabled={!isChosen() || (!isSaving && current() === undefined)}
+              aria-disabled={!isChosen() || (!isSaving && current() === undefined)}
             >
               {isSaving ? 'Save' : 'Open'}
             </button>

@@ -7,7 +7,8 @@ export interface FolderListProps {
   readonly state: FolderState;
   readonly name: string;
   readonly onReady: (list: HTMLElement) => void;
-  readonly onTake: (entry: FolderEntry) => void;
+  /** Undefined where there is nothing to take. */
+  readonly onTake: (entry: FolderEntry | undefined) => void;
 }
 
 const FOLDER = 'M1.5 4 V12 H14.5 V5.5 H7.5 L6 4 Z';
@@ -38,7 +39,7 @@ export function FolderList(props: FolderListProps): JSX.Element {
     const last = entries().length - 1;
     const entry = entries()[at()];
     if (event.key === 'Backspace') void props.state.up();
-    else if (event.key === 'Enter' && entry) props.onTake(entry);
+    else if (event.key === 'Enter') props.onTake(entry);
     else if (event.key === 'ArrowDown') props.state.setAt(Math.min(last, at() + 1));
     else if (event.key === 'ArrowUp') props.state.setAt(Math.max(Math.min(0, last), at() - 1));
     else if (event.key === 'Home') props.state.setAt(Math.min(0, last));

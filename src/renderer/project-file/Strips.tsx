@@ -1,15 +1,18 @@
-/** Quiet lines under the bar: what was not saved when the program stopped, what others did to the file. */
+/** Quiet lines under the bar: what was not saved, what was open last, what others did to the file. */
 import { For, type JSX, Show } from 'solid-js';
+import type { RecentFile } from '../../shared/reports-files.ts';
 import { count, sentence } from '../../shared/words.ts';
 import type { ProjectFiles } from '../state/files/project-files.ts';
-import type { KeptDocument } from '../state/files/recovery.ts';
+import type { KeptDocument, PutAway } from '../state/files/recovery.ts';
 import type { Outside } from '../state/files/watch.ts';
 import type { ProjectState } from '../state/project.ts';
-import { lastPart, whenText } from './file-words.ts';
+import { dayText, lastPart, shortFolder, whenText } from './file-words.ts';
 
 export interface StripsProps {
   readonly files: ProjectFiles;
   readonly project: ProjectState;
+  /** Nobody answers any more: nothing else is worth a line then. */
+  readonly gone: boolean;
 }
 
 interface Deed {
@@ -22,11 +25,13 @@ interface Deed {
 function Strip(props: {
   readonly deeds: readonly Deed[];
   readonly warns?: boolean;
+  /** Where the whole of it stands, for whoever points at it. */
+  readonly title?: string;
   readonly children: JSX.Element;
 }): JSX.Element {
   return (
     <div class="strip" classList={{ 'is-warning': props.warns ?? false }}>
-      <p>{props.children}</p>
+      <p title={props.title}>{props.children}</p>
       <span class="strip-deeds">
         <For each={props.deeds}>
           {({ text, label, act }) => (
@@ -40,10 +45,29 @@ function Strip(props: {
   );
 }
 
-const keptText = ({ project, path, at, changedSince }: KeptDocument): string =>
-  `${project} was not saved when Lapwright stopped: changes up to ${whenText(at)} are kept.${
-    changedSince && path !== null ? ` ${lastPart(path)} has been changed since.` : ''
-  }`;
+const keptText = (kept: KeptDocument): string => {
+  const { project, path, at, changedSince, ofThisPage } = kept;
+  const when = ofThisPage
+    ? 'this page was loaded anew'
+    : 'its window was closed or Lapwright stopped';
+  const since = changedSince && path !== null ? ` ${lastPart(path)} has been changed since.` : '';
+  return `${project} was not saved when ${when}: changes up to ${whenText(at)} are kept.${since}`;
+};
+
+const awayText = ({ kept, until }: PutAway): string =>
+  `The changes of ${kept.project} up to ${whenText(kept.at)} are put away: they stay in Lapwright’s own folder until ${dayText(until)}.`;
+
+const lastText = ({ name, folder, at, found }: RecentFile): string =>
+  `You last worked on ${name} (${shortFolder(folder)}, ${whenText(at)})${found ? '.' : ', which is not there any more.'}`;
+
+const goneText = (keptAt: string | null, unsaved: boolean): string => {
+  const what = 'Lapwright does not answer: nothing is calculated or saved here any more.';
+  if (!unsaved) return `${what} Start it again and open the address that it prints.`;
+  const copy = `${what} Save a copy: it has all of your changes.`;
+  return keptAt === null
+    ? `${copy} Then start Lapwright again.`
+    : `${copy} Started again, Lapwright offers those up to ${whenText(keptAt)}.`;
+};
 
 export function Strips(props: StripsProps): JSX.Element {
   const { files, project } = props;
@@ -64,8 +88,20 @@ export function Strips(props: StripsProps): JSX.Element {
           { text: `Open that version${losing()}`, act: () => void files.openOutside() },
           { text: 'Keep mine', act: files.keepMine },
         ];
-  return (
-    <section class="strips" aria-label="Notices" aria-live="polite">
+  /** Not beside changes of that very file. */
+  const last = (): RecentFile | null => {
+    const found = files.lastWorked();
+    const isOffered = files.recovery.offered().some(({ path }) => path === found?.path);
+    return isOffered ? null : found;
+  };
+  const lastDeeds = (recent: RecentFile): readonly Deed[] => [
+    recent.found
+      ? { text: 'Open it', act: () => void files.openRecent(recent) }
+      : { text: 'Forget it', act: () => void files.forget(recent.path).then(files.closeLast) },
+    { text: 'Close', act: files.closeLast },
+  ];
+  const others = (): JSX.Element => (
+    <>
       <For each={files.recovery.offered()}>
         {(kept) => (
           <Strip
@@ -78,7 +114,7 @@ export function Strips(props: StripsProps): JSX.Element {
               {
                 text: 'Put away',
                 label: `Put away: the kept changes of ${kept.project}`,
-                act: () => void files.recovery.drop(kept),
+                act: () => void files.recovery.putAway(kept),
               },
             ]}
           >
@@ -86,6 +122,30 @@ export function Strips(props: StripsProps): JSX.Element {
           </Strip>
         )}
       </For>
+      <For each={files.recovery.away()}>
+        {(away) => (
+          <Strip
+            title={away.at}
+            deeds={[
+              {
+                text: 'Take them back',
+                label: `Take them back: the changes of ${away.kept.project}`,
+                act: () => void files.recovery.takeBack(away),
+              },
+              { text: 'Close', act: () => files.recovery.closeAway(away) },
+            ]}
+          >
+            {awayText(away)}
+          </Strip>
+        )}
+      </For>
+      <Show when={last()}>
+        {(recent) => (
+          <Strip title={recent().path} deeds={lastDeeds(recent())}>
+            {lastText(recent())}
+          </Strip>
+        )}
+      </Show>
       <Show when={files.outside()}>
         {(outside) => (
           <Strip warns deeds={outsideDeeds(outside())}>
@@ -106,6 +166,18 @@ export function Strips(props: StripsProps): JSX.Element {
           </Strip>
         )}
       </Show>
+    </>
+  );
+  return (
+    <section class="strips" aria-label="Notices" aria-live="polite">
+      <Show when={props.gone && project.document() !== null} fallback={others()}>
+        <Strip
+          warns
+          deeds={project.unsaved() ? [{ text: 'Save a copy', act: files.saveCopy }] : []}
+        >
+          {goneText(files.recovery.keptAt(), project.unsaved())}
+        </Strip>
+      </Show>
     </section>
   );
 }
@@ -113,4 +185,4 @@ export function Strips(props: StripsProps): JSX.Element {
 const outsideText = (outside: Outside, name: string): string =>
   outside.kind === 'gone'
     ? `${name} is not on the disk any more. Saving writes it anew.`
-    : `${name} was changed by another program at ${whenText(outside.at)}.`;
+    : `${name} was changed by another window of Lapwright or another program at ${whenText(outside.at)}.`;

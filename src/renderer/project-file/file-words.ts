@@ -13,6 +13,13 @@ export function whenText(iso: string, now: Date = new Date()): string {
   return at.getFullYear() === now.getFullYear() ? `${day}, ${time}` : `${day} ${at.getFullYear()}`;
 }
 
+/** `3 Mar 2025`: a day that is far enough for its year to count. */
+export function dayText(iso: string): string {
+  const at = new Date(iso);
+  if (Number.isNaN(at.getTime())) return '';
+  return `${at.getDate()} ${months[at.getMonth()]} ${at.getFullYear()}`;
+}
+
 const parts = (path: string): string[] => path.split(/[\\/]/).filter((part) => part !== '');
 /** The mark between the parts of a path on this system. */
 export const separatorOf = (path: string): string =>

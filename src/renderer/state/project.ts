@@ -16,6 +16,8 @@ export interface ProjectState {
   readonly origin: Accessor<string>;
   /** Counts the openings: tells one project from the next, even where their ids are the same. */
   readonly opening: Accessor<number>;
+  /** It stands in another file now, of this name. */
+  setOrigin(origin: string): void;
   /** @param adrift what is opened stands in no file as it is: an unsaved document that was kept */
   open(opened: Opened, adrift?: boolean): void;
   /** Puts one value into the document; the only way to change it. Undefined takes it away. */
@@ -96,6 +98,7 @@ export function createProject(): ProjectState {
     },
     plain,
     history,
+    setOrigin: (origin) => setStore('origin', origin),
     open(opened, adrift = false) {
       batch(() => {
         setStore({ document: opened.document, origin: opened.origin });

@@ -69,11 +69,16 @@ describe('opening', () => {
     put(places.work, `${NAME}.previous`, half);
     expect(refusalOf(files.open(path))).toBe(alone);
     put(places.work, `${NAME}.previous`, text(named('Before')));
-    expect(refusalOf(files.open(path))).toBe(
-      `${alone} The version before its last saving can be opened: "${NAME}.previous", in the same folder.`,
-    );
+    const reply = files.open(path);
+    expect(refusalOf(reply)).toBe(`${alone} The version before its last saving can be opened.`);
+    expect(!reply.ok && reply.error.before).toBe(`${path}.previous`);
     expect(told(files.open(`${path}.previous`)).document.name).toBe('Before');
     expect(content(path)).toBe(half);
+    // It is no file that one works on: nothing leads back to it.
+    expect(told(files.places()).recent).toEqual([]);
+    // Also where the damaged one is what the program was started with.
+    const given = filesAt(places.data).openGiven(path);
+    expect(!given.ok && given.error.before).toBe(`${path}.previous`);
   });
 
   it('names the place of what is wrong in it', () => {
@@ -81,6 +86,13 @@ describe('opening', () => {
     const reply = files.open(path);
     expect(refusalOf(reply)).toMatch(/: name: A name cannot be empty; .*Nothing was changed\.$/);
     expect(!reply.ok && reply.error.field).toBe('name');
+    const joints = demo.joints.map((joint, i) => (i === 2 ? { ...joint, overlap: 'wide' } : joint));
+    put(places.work, NAME, text({ ...demo, joints } as unknown as typeof demo));
+    const wide = files.open(path);
+    expect(refusalOf(wide)).toBe(
+      `bad-input: ${NAME}: joint 3 (${demo.joints[2]!.name}): Overlap must be a number from 1 to 500 mm; it is "wide". Nothing was changed.`,
+    );
+    expect(!wide.ok && wide.error.field).toBe('joints.2.overlap');
   });
 
   it('tells by its stamp what stands there now', () => {
@@ -195,6 +207,26 @@ describe('the files that were open lately', () => {
     const again = told(filesAt(places.data).places()).recent;
     expect(again.map(({ found }) => found)).toEqual([true, false, ...Array(10).fill(true)]);
     expect(again[0]).toMatchObject({ name: 'P9.lapwright', folder: places.work });
+  });
+
+  it('tell where a dialog begins: by the last that was opened or saved, or the folder of the start', () => {
+    const last = (of: ProjectFiles): string | null => told(of.places()).last;
+    expect(last(files)).toBeNull();
+    told(files.chooseFolder(places.outside, false));
+    // Chosen, but nothing came of it.
+    expect(last(files)).toBeNull();
+    expect(files.save(join(places.outside, 'a.txt'), demo, ANEW).ok).toBe(false);
+    expect(last(files)).toBeNull();
+    told(files.open(project('One')));
+    expect(last(files)).toBe(places.work);
+    told(files.save(join(places.outside, 'one.lapwright.json'), demo, ANEW));
+    expect(last(files)).toBe(places.outside);
+    const next = filesAt(places.data);
+    expect(last(next)).toBe(places.outside);
+    told(next.giveFolder(places.work));
+    expect(last(next)).toBe(places.work);
+    told(next.open(join(places.outside, 'one.lapwright.json')));
+    expect(last(next)).toBe(places.outside);
   });
 
   it('are told of as they change', () => {

@@ -1,7 +1,7 @@
 /** Unsaved documents: offered when their page is gone and not before, whoever had it, and never lost. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdirSync, readdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { makeProjectFiles, type ProjectFiles } from '../../../src/main/files/project-files.ts';
@@ -125,8 +125,12 @@ describe('what is not saved', () => {
     const first = host();
     told(first.recovery.keep(unsaved('doc-one'), 'p1'));
     told(first.recovery.keep(unsaved('doc-two'), 'p1'));
-    expect(told(first.recovery.drop('doc-one'))).toEqual({ dropped: true });
-    expect(told(first.recovery.drop('doc-one'))).toEqual({ dropped: false });
+    const { dropped, at, until } = told(first.recovery.drop('doc-one'));
+    expect(dropped).toBe(true);
+    expect(basename(at ?? '')).toBe('doc-one.put-away.json');
+    expect(existsSync(at ?? '')).toBe(true);
+    expect(Math.abs(Date.parse(until ?? '') - time - 90 * DAY)).toBeLessThan(60 * SECOND);
+    expect(told(first.recovery.drop('doc-one'))).toEqual({ dropped: false, at: null, until: null });
     crash(first);
     time += 89 * DAY;
     expect(offered(host())).toEqual(['doc-two']);
@@ -134,6 +138,22 @@ describe('what is not saved', () => {
     time += 2 * DAY;
     expect(offered(host())).toEqual([]);
     expect(onDisk()).toEqual([]);
+  });
+
+  it('is taken back, once, and never over what was kept since', () => {
+    const first = host();
+    told(first.recovery.keep(unsaved('doc-one', named('Old')), 'p1'));
+    told(first.recovery.drop('doc-one'));
+    expect(told(first.recovery.takeBack('doc-one'))).toEqual({ back: true });
+    expect(told(first.recovery.takeBack('doc-one'))).toEqual({ back: false });
+    expect(told(first.recovery.takeBack('doc-two'))).toEqual({ back: false });
+    expect(told(first.recovery.open('doc-one')).document).toEqual(named('Old'));
+    told(first.recovery.drop('doc-one'));
+    told(first.recovery.keep(unsaved('doc-one', named('New')), 'p1'));
+    expect(told(first.recovery.takeBack('doc-one'))).toEqual({ back: false });
+    expect(told(first.recovery.open('doc-one')).document).toEqual(named('New'));
+    crash(first);
+    expect(offered(host())).toEqual(['doc-one']);
   });
 
   it('is put away with all that its page kept, when the user discards it', () => {

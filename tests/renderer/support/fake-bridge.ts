@@ -107,11 +107,11 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
       ok(makeGapReport((document as Project).joints[0]!, measured)),
     'joint.gap-verdict': ({ document, measured }) =>
       ok(makeGapVerdict((document as Project).joints[0]!, measured)),
-    'file.places': () => ok({ dialogs: false, folders: [], recent: [] }),
+    'file.places': () => ok({ dialogs: false, folders: [], recent: [], last: null }),
     'file.stamp': () => ok({ stamp: null, at: null }),
     'recovery.keep': () => ok({ at: '2026-03-01T09:00:00Z' }),
     'recovery.kept': () => ok({ kept: [] }),
-    'recovery.drop': () => ok({ dropped: true }),
+    'recovery.drop': () => ok({ dropped: true, at: null, until: null }),
     'bench.kept': () => ok({ checks: [] }),
     'bench.keep': () => ok({ at: '2026-03-01T09:00:00Z' }),
     'bench.drop': () => ok({ dropped: true }),

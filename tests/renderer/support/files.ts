@@ -26,6 +26,10 @@ export interface FakeDisk {
   readonly chosen: Set<string>;
   readonly folders: Set<string>;
   readonly kept: Map<string, KeptOnDisk>;
+  /** What was dropped of it. */
+  readonly away: Map<string, KeptOnDisk>;
+  /** Folder of the file that was opened or saved last. */
+  last: string | null;
   dialogs: boolean;
   /** What the system's dialog answers. */
   chooses: string | null;
@@ -46,6 +50,15 @@ const stampOf = (text: string): string => {
 const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
 const folderOf = (path: string): string => path.slice(0, path.lastIndexOf('/')) || '/';
 
+/** Null where the text is no project. */
+function projectIn(text: string): Project | null {
+  try {
+    return JSON.parse(text) as Project;
+  } catch {
+    return null;
+  }
+}
+
 export const HOME = '/disk/mira';
 
 export function useDisk(bridge: FakeBridge): FakeDisk {
@@ -54,6 +67,8 @@ export function useDisk(bridge: FakeBridge): FakeDisk {
     chosen: new Set(),
     folders: new Set([HOME, `${HOME}/frames`, `${HOME}/music`]),
     kept: new Map(),
+    away: new Map(),
+    last: null,
     dialogs: false,
     chooses: null,
     refuses: null,
@@ -107,6 +122,7 @@ export function useDisk(bridge: FakeBridge): FakeDisk {
       dialogs: disk.dialogs,
       folders: [...disk.chosen].map((path) => ({ path, name: nameOf(path) })),
       recent: disk.recent.map(recentFile),
+      last: disk.last,
     }),
   );
   bridge.answer('file.choose', () => ok({ path: disk.chooses }));
@@ -123,7 +139,13 @@ export function useDisk(bridge: FakeBridge): FakeDisk {
   bridge.answer('file.open', ({ path }) => {
     const found = disk.files.get(path);
     if (!found) return refuse('bad-input', '', `${nameOf(path)}: there is no such file.`);
-    const document = JSON.parse(found.text) as Project;
+    const document = projectIn(found.text);
+    if (!document) {
+      const before = `${path}.previous`;
+      const message = `${nameOf(path)}: The file is not JSON: it stops in the middle.`;
+      const error: RequestError = { code: 'bad-input', field: '', message };
+      return { ok: false, error: disk.files.has(before) ? { ...error, before } : error };
+    }
     note(path, document.name);
     return ok({ document, origin: nameOf(path), file: disk.fileAt(path) });
   });
@@ -137,6 +159,7 @@ export function useDisk(bridge: FakeBridge): FakeDisk {
     }
     disk.put(path, project);
     note(path, project.name);
+    disk.last = folderOf(path);
     return ok({ file: disk.fileAt(path), backup: before ? `${nameOf(path)}.previous` : null });
   });
   bridge.answer('file.stamp', ({ path }) =>
@@ -177,6 +200,18 @@ export function useDisk(bridge: FakeBridge): FakeDisk {
     const file = path !== null && disk.files.has(path) ? disk.fileAt(path) : null;
     return ok({ document: structuredClone(document), origin, file, expect, at });
   });
-  bridge.answer('recovery.drop', ({ recovery }) => ok({ dropped: disk.kept.delete(recovery) }));
+  const move = (id: string, from: FakeDisk['kept'], to: FakeDisk['kept']): boolean => {
+    const found = from.get(id);
+    if (found) to.set(id, found);
+    return from.delete(id);
+  };
+  bridge.answer('recovery.drop', ({ recovery }) =>
+    move(recovery, disk.kept, disk.away)
+      ? ok({ dropped: true, at: `/disk/state/${recovery}.json`, until: '2026-05-30T09:00:00.000Z' })
+      : ok({ dropped: false, at: null, until: null }),
+  );
+  bridge.answer('recovery.take-back', ({ recovery }) =>
+    ok({ back: move(recovery, disk.away, disk.kept) }),
+  );
   return disk;
 }

@@ -38,4 +38,6 @@ export const fileHandlers = (files?: ProjectFiles) => ({
     files?.recovery.open(recovery) ?? none(),
   'recovery.drop': ({ recovery }: Input<'recovery.drop'>) =>
     files?.recovery.drop(recovery) ?? none(),
+  'recovery.take-back': ({ recovery }: Input<'recovery.take-back'>) =>
+    files?.recovery.takeBack(recovery) ?? none(),
 });

@@ -7,6 +7,8 @@ export interface PageIds {
   read(): readonly string[];
   /** A new one, of this page from now on. */
   make(): string;
+  /** One that is this page's again. */
+  add(id: string): void;
   remove(id: string): void;
   /** Those from before that are this page's own; what belongs to the page that it is a copy of is let go. */
   claim(): Promise<readonly string[]>;
@@ -75,14 +77,19 @@ export function makePageIds(locks: LockManager | undefined = navigator.locks): P
     releases.delete(id);
   };
 
+  const add = (id: string): void => {
+    storage.write([...storage.read(), id]);
+    void hold(id);
+  };
+
   return {
     read: storage.read,
     make() {
       const id = newId();
-      storage.write([...storage.read(), id]);
-      void hold(id);
+      add(id);
       return id;
     },
+    add,
     remove(id) {
       without([id]);
       release(id);

@@ -5,18 +5,21 @@
 import { type Accessor, batch, createEffect, createSignal, on, onMount } from 'solid-js';
 import type { Bridge } from '../../../shared/contract.ts';
 import { newProject, UNTITLED } from '../../../shared/new-joint.ts';
-import { placeOf, type RequestError } from '../../../shared/reply.ts';
+import { BACKUP_SUFFIX } from '../../../shared/project-text.ts';
 import type { Opened } from '../../../shared/reports.ts';
 import type { FileOnDisk, FilePlaces, RecentFile } from '../../../shared/reports-files.ts';
-import { download, fileName, fileText } from '../../files.ts';
+import { copyName, download, fileName, fileText } from '../../files.ts';
 import { lastPart } from '../../project-file/file-words.ts';
 import type { ProjectState } from '../project.ts';
+import { createFirst, type First } from './first.ts';
 import { type Asking, createAsking, type Instead } from './questions.ts';
 import { createRecovery, type KeptDocument, type Recovery } from './recovery.ts';
-import { type Chosen, createSaving } from './saving.ts';
+import { type Chosen, createSaving, type Meant } from './saving.ts';
+import { createTelling, type Trouble } from './trouble.ts';
 import { createWatch, type Outside } from './watch.ts';
+import { windowFile } from './window-file.ts';
 
-export interface ProjectFiles {
+export interface ProjectFiles extends Pick<First, 'start' | 'lastWorked' | 'closeLast'> {
   /** Where the project stands on disk; null where it stands nowhere that this program knows. */
   readonly file: Accessor<FileOnDisk | null>;
   readonly places: Accessor<FilePlaces>;
@@ -24,7 +27,7 @@ export interface ProjectFiles {
   /** Of the file, where that is of an older one. */
   readonly olderVersion: Accessor<number | null>;
   hideOlderVersion(): void;
-  /** What another program did to the file, until the user has said what is to become of it. */
+  /** What another window or program did to the file, until the user has said what is to become of it. */
   readonly outside: Accessor<Outside | null>;
   readonly asking: Asking;
   readonly recovery: Recovery;
@@ -45,8 +48,6 @@ export interface ProjectFiles {
   saveCopy(): void;
   rename(): Promise<void>;
   forget(path: string): Promise<void>;
-  /** What the window opens with. */
-  showFirst(opened: Opened): void;
   /** For dialogs: the places have become others. */
   lookAtPlaces(): Promise<void>;
 }
@@ -56,21 +57,28 @@ export interface ProjectFilesSource {
   readonly project: ProjectState;
   /** A project was put into the window. */
   readonly onOpened: () => void;
-  readonly onTrouble: (message: string | null) => void;
+  readonly onTrouble: (trouble: Trouble | null) => void;
 }
 
-const noPlaces: FilePlaces = { dialogs: false, folders: [], recent: [] };
+const noPlaces: FilePlaces = { dialogs: false, folders: [], recent: [], last: null };
 export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
   const { bridge, project, onOpened, onTrouble } = source;
   const [file, setFile] = createSignal<FileOnDisk | null>(null);
   const [places, setPlaces] = createSignal<FilePlaces>(noPlaces);
   const [saving, setSaving] = createSignal(false);
   const [olderVersion, setOlderVersion] = createSignal<number | null>(null);
+  /** Where what is opened from a copy of the last saving would stand again. */
+  const [meant, setMeant] = createSignal<Meant | null>(null);
   /** Stamp of another program's version that the user did not want; `gone` needs no answer. */
   const [unwanted, setUnwanted] = createSignal<string | null>(null);
   const asking = createAsking();
   const watch = createWatch(bridge, file, saving);
-  const recovery = createRecovery({ bridge, project, file });
+  const { tell, couldNot } = createTelling({
+    hasProject: () => project.document() !== null,
+    openPath: (path) => openPath(path),
+    onTrouble,
+  });
+  const recovery = createRecovery({ bridge, project, file, onRefused: tell });
 
   const lookAtPlaces = async (): Promise<void> => {
     const reply = await bridge.ask('file.places', {});
@@ -96,11 +104,21 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
   let savedBefore: { readonly file: FileOnDisk | null; readonly state: number } | null = null;
 
   function show(opened: Opened, adrift = false): void {
+    const { file: found } = opened;
+    const isCopy = found?.name.endsWith(BACKUP_SUFFIX) ?? false;
+    const stands = found && !isCopy ? found : null;
+    windowFile.write(stands?.path ?? null);
+    first.hideLast();
     batch(() => {
-      setFile(opened.file ?? null);
+      setFile(stands);
+      setMeant(
+        found && isCopy
+          ? { name: found.name.slice(0, -BACKUP_SUFFIX.length), folder: found.folder }
+          : null,
+      );
       setOlderVersion(opened.olderVersion ?? null);
       setUnwanted(null);
-      project.open(opened, adrift);
+      project.open(opened, adrift || isCopy);
       onTrouble(null);
       onOpened();
     });
@@ -115,8 +133,17 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
     }
     show(opened);
   }
-  const couldNot = (name: string, error: RequestError): void =>
-    onTrouble(`Could not open ${name}${placeOf(error)}: ${error.message}`);
+  const first = createFirst({
+    bridge,
+    async places() {
+      await known;
+      return places();
+    },
+    show: (opened) => show(opened),
+    // It begins with the name of a file, which stays as it is.
+    onRefused: (error) => tell(error, error.message),
+    couldNot,
+  });
 
   async function openPath(path: string): Promise<void> {
     const reply = await bridge.ask('file.open', { path });
@@ -140,18 +167,19 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
     folder: string | null,
   ): Promise<Chosen> {
     await known;
+    const begin = folder ?? places().last;
     if (!places().dialogs) {
-      const about = { purpose, name, folder, project: project.plain()?.name ?? '' };
+      const about = { purpose, name, folder: begin, project: project.plain()?.name ?? '' };
       const taken = await asking.ask('browse', about);
       return { taken, over: false };
     }
     const reply = await bridge.ask('file.choose', {
       purpose,
       ...(name === '' ? {} : { name }),
-      ...(folder === null ? {} : { folder }),
+      ...(begin === null ? {} : { folder: begin }),
     });
     if (reply.ok) return { taken: reply.value.path, over: reply.value.over ?? false };
-    onTrouble(reply.error.message);
+    tell(reply.error);
     return { taken: null, over: false };
   }
 
@@ -165,12 +193,18 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
     bridge,
     project,
     file,
+    meant,
     asking,
     choose,
     setSaving,
-    onTrouble,
+    onRefused: tell,
     onSaved(now) {
+      onTrouble(null);
+      windowFile.write(now.path);
+      first.hideLast();
+      project.setOrigin(now.name);
       setFile(now);
+      setMeant(null);
       setUnwanted(null);
       setOlderVersion(null);
       void lookAtPlaces();
@@ -198,12 +232,14 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
     save,
     saveAs,
     lookAtPlaces,
-    showFirst: (opened) => show(opened),
+    start: first.start,
+    lastWorked: first.lastWorked,
+    closeLast: first.closeLast,
     async begin() {
       const wish = await asking.ask('begin', { name: UNTITLED });
       if (!wish) return;
       const reply = await bridge.ask('project.demo', {});
-      if (!reply.ok) return onTrouble(reply.error.message);
+      if (!reply.ok) return tell(reply.error);
       const document = newProject(reply.value.document, wish.name, wish.lap);
       await arrive({ document, origin: 'new, in no file yet' }, 'begin');
     },
@@ -216,11 +252,11 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
     async openDemo() {
       const reply = await bridge.ask('project.demo', {});
       if (reply.ok) await arrive(reply.value);
-      else onTrouble(reply.error.message);
+      else tell(reply.error);
     },
     async openKept(kept) {
       const found = await recovery.open(kept);
-      if (typeof found === 'string') return onTrouble(found);
+      if ('message' in found) return tell(found);
       if (project.unsaved()) {
         const name = project.plain()?.name ?? '';
         const word = await asking.ask('unsaved', { name, instead: 'open' });
@@ -247,7 +283,8 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
     saveCopy() {
       const document = project.plain();
       if (!document) return;
-      download(fileName(document), fileText(document));
+      const name = file()?.name ?? meant()?.name;
+      download(name === undefined ? fileName(document) : copyName(name), fileText(document));
       if (file() === null) project.markSaved();
     },
     async rename() {

@@ -5,7 +5,13 @@
 import { type Accessor, createEffect, createSignal, on, onCleanup, onMount } from 'solid-js';
 import type { Bridge } from '../../../shared/contract.ts';
 import { SILENCE } from '../../../shared/contract-files.ts';
-import type { FileOnDisk, Recovered, RecoveryKept } from '../../../shared/reports-files.ts';
+import type { Reply, RequestError } from '../../../shared/reply.ts';
+import type {
+  FileOnDisk,
+  Recovered,
+  RecoveryDropped,
+  RecoveryKept,
+} from '../../../shared/reports-files.ts';
 import type { ProjectState } from '../project.ts';
 import { makePageIds } from './page-ids.ts';
 
@@ -16,16 +22,34 @@ const SIGN = 5000;
 /** Milliseconds until it is asked once more what was left: of a page that went right before this one came. */
 export const AGAIN = SILENCE + 10_000;
 
-export type KeptDocument = RecoveryKept['kept'][number];
+export type KeptDocument = RecoveryKept['kept'][number] & {
+  /** This very page had it, before it was loaded anew. */
+  readonly ofThisPage?: boolean;
+};
+
+/** What the user put away: it lies there until then at least. */
+export interface PutAway {
+  readonly kept: KeptDocument;
+  readonly at: string;
+  readonly until: string;
+}
 
 export interface Recovery {
   readonly offered: Accessor<readonly KeptDocument[]>;
-  /** Why changes could not be kept; null when they were, and when there are none. */
+  /** Why changes could not be kept; null when they were, when there are none, and when nobody answers. */
   readonly trouble: Accessor<string | null>;
+  /** When the unsaved changes were last kept; null where none are. */
+  readonly keptAt: Accessor<string | null>;
   /** Takes it for opening; it stays kept until `drop`. */
-  open(kept: KeptDocument): Promise<Recovered | string>;
+  open(kept: KeptDocument): Promise<Recovered | RequestError>;
   /** Offers it no more. */
   drop(kept: KeptDocument): Promise<void>;
+  /** As `drop`, at the user's wish: it can be taken back. */
+  putAway(kept: KeptDocument): Promise<void>;
+  readonly away: Accessor<readonly PutAway[]>;
+  takeBack(away: PutAway): Promise<void>;
+  /** The user knows where it lies. */
+  closeAway(away: PutAway): void;
   /** Keeps the document as it is now, not in a while. */
   now(): Promise<void>;
 }
@@ -34,12 +58,15 @@ export interface RecoverySource {
   readonly bridge: Bridge;
   readonly project: ProjectState;
   readonly file: Accessor<FileOnDisk | null>;
+  readonly onRefused: (error: RequestError) => void;
 }
 
-export function createRecovery({ bridge, project, file }: RecoverySource): Recovery {
+export function createRecovery({ bridge, project, file, onRefused }: RecoverySource): Recovery {
   const [offered, setOffered] = createSignal<readonly KeptDocument[]>([]);
+  const [away, setAway] = createSignal<readonly PutAway[]>([]);
   const [trouble, setTrouble] = createSignal<string | null>(null);
   const ids = makePageIds();
+  const [keptAt, setKeptAt] = createSignal<string | null>(null);
   /** Of this opening; empty until something of it is kept. */
   let own = '';
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -77,7 +104,8 @@ export function createRecovery({ bridge, project, file }: RecoverySource): Recov
     return inTurn(async () => {
       if (input.recovery !== own) return;
       const reply = await bridge.ask('recovery.keep', input);
-      setTrouble(reply.ok ? null : reply.error.message);
+      setTrouble(reply.ok || reply.error.code === 'unreachable' ? null : reply.error.message);
+      if (reply.ok && input.recovery === own) setKeptAt(reply.value.at);
       if (reply.ok || input.recovery !== own) return;
       keptRevision = -1;
       wait();
@@ -89,6 +117,7 @@ export function createRecovery({ bridge, project, file }: RecoverySource): Recov
     own = '';
     keptRevision = -1;
     setTrouble(null);
+    setKeptAt(null);
     if (id === '') return;
     ids.remove(id);
     void inTurn(() => bridge.ask('recovery.drop', { recovery: id }));
@@ -165,21 +194,51 @@ export function createRecovery({ bridge, project, file }: RecoverySource): Recov
       path: stands?.path ?? null,
       at,
       changedSince: stands !== null && stands.stamp !== expect,
+      ofThisPage: true,
     };
   }
+  const offerNoMore = ({ recovery }: KeptDocument): void => {
+    setOffered((list) => list.filter((one) => one.recovery !== recovery));
+    ids.remove(recovery);
+  };
+  const drop = ({ recovery }: KeptDocument): Promise<Reply<RecoveryDropped>> =>
+    inTurn(() => bridge.ask('recovery.drop', { recovery }));
+  const closeAway = (gone: PutAway): void => {
+    setAway((list) => list.filter((one) => one !== gone));
+  };
 
   return {
     offered,
     trouble,
+    keptAt,
     now,
     async open({ recovery }) {
       const reply = await bridge.ask('recovery.open', { recovery });
-      return reply.ok ? reply.value : reply.error.message;
+      return reply.ok ? reply.value : reply.error;
     },
-    async drop({ recovery }) {
-      setOffered((list) => list.filter((one) => one.recovery !== recovery));
-      ids.remove(recovery);
-      await inTurn(() => bridge.ask('recovery.drop', { recovery }));
+    async drop(kept) {
+      offerNoMore(kept);
+      await drop(kept);
+    },
+    away,
+    closeAway,
+    async putAway(kept) {
+      const reply = await drop(kept);
+      if (!reply.ok) return onRefused(reply.error);
+      offerNoMore(kept);
+      const { at, until } = reply.value;
+      if (at !== null && until !== null) setAway((list) => [...list, { kept, at, until }]);
+    },
+    async takeBack(gone) {
+      const { kept } = gone;
+      const reply = await inTurn(() =>
+        bridge.ask('recovery.take-back', { recovery: kept.recovery }),
+      );
+      if (!reply.ok) return onRefused(reply.error);
+      closeAway(gone);
+      if (!reply.value.back) return;
+      if (kept.ofThisPage) ids.add(kept.recovery);
+      setOffered((list) => [kept, ...list]);
     },
   };
 }

@@ -1,7 +1,7 @@
 /** Saves the project, and asks where something is in the way: a file that is there, or has become another. */
 import { type Accessor, batch } from 'solid-js';
 import type { Bridge } from '../../../shared/contract.ts';
-import { placeOf, type RequestError } from '../../../shared/reply.ts';
+import type { RequestError } from '../../../shared/reply.ts';
 import type { FileOnDisk } from '../../../shared/reports-files.ts';
 import { fileName } from '../../files.ts';
 import { folderOf, lastPart } from '../../project-file/file-words.ts';
@@ -15,6 +15,12 @@ export interface Chosen {
   readonly over: boolean;
 }
 
+/** Where a project that stands in no file would be saved, by what it was opened from. */
+export interface Meant {
+  readonly name: string;
+  readonly folder: string;
+}
+
 export interface Saving {
   /** True when it is on the disk. */
   save(): Promise<boolean>;
@@ -25,18 +31,19 @@ export interface SavingSource {
   readonly bridge: Bridge;
   readonly project: ProjectState;
   readonly file: Accessor<FileOnDisk | null>;
+  readonly meant: Accessor<Meant | null>;
   readonly asking: Asking;
   readonly choose: (purpose: 'save', name: string, folder: string | null) => Promise<Chosen>;
   readonly setSaving: (on: boolean) => void;
   readonly onSaved: (file: FileOnDisk) => void;
   /** Another content was found in the file. */
   readonly onChanged: () => void;
-  readonly onTrouble: (message: string | null) => void;
+  readonly onRefused: (error: RequestError) => void;
 }
 
 export function createSaving(source: SavingSource): Saving {
-  const { bridge, project, file, asking, choose, setSaving, onSaved, onChanged, onTrouble } =
-    source;
+  const { bridge, project, file, meant, asking, choose, setSaving } = source;
+  const { onSaved, onChanged, onRefused } = source;
 
   /** One saving at a time: a second wish waits for the first, and saves what was changed meanwhile. */
   let writing: Promise<unknown> = Promise.resolve();
@@ -63,7 +70,6 @@ export function createSaving(source: SavingSource): Saving {
     batch(() => {
       onSaved(reply.value.file);
       project.markSaved(state);
-      onTrouble(null);
     });
     return true;
   }
@@ -82,7 +88,7 @@ export function createSaving(source: SavingSource): Saving {
       if (word === 'replace') return write(path, true);
       return word === 'as' ? saveUnder(name, folder) : false;
     }
-    onTrouble(`${error.message}${placeOf(error)}`);
+    onRefused(error);
     return false;
   }
 
@@ -93,7 +99,8 @@ export function createSaving(source: SavingSource): Saving {
   const saveAs = async (): Promise<boolean> => {
     const document = project.plain();
     if (!document) return false;
-    return saveUnder(file()?.name ?? fileName(document), file()?.folder ?? null);
+    const { name, folder } = file() ?? meant() ?? { name: fileName(document), folder: null };
+    return saveUnder(name, folder);
   };
   async function save(): Promise<boolean> {
     const here = file();
