@@ -112,7 +112,7 @@ export function compareText(report: CompareReport, paper: Paper): string {
         ),
       )
       .join('\n'),
-    report.sentences.map((sentence) => paragraph(sentence, width)).join('\n'),
+    report.sentences.map(({ message }) => paragraph(message, width)).join('\n'),
     table(titles('Figure'), set(figureRows(report, paint)), width),
     table(titles('Margin'), set(marginRows(report)), width),
     report.differences.length === 0

@@ -1,6 +1,7 @@
 /** The engineering constants of a laminate as they are written, in the units of the screen. */
 import type { QuantityName } from './quantities.ts';
 import type { LaminatePlane } from './reports.ts';
+import type { SaidFigure } from './said.ts';
 import { displayUnit, inDisplayUnit } from './units.ts';
 import { figure } from './words.ts';
 
@@ -31,11 +32,28 @@ export const acrossOf = (flat: boolean): string => (flat ? 'y' : 'θ');
 export const CURVATURE_HELD =
   'The constants hold the curvature suppressed (membrane constants, from A)';
 
-function written(name: ConstantName, value: number): string {
+/** Of those that have a unit. */
+const measures = {
+  axialModulus: 'modulus',
+  hoopModulus: 'modulus',
+  shearModulus: 'modulus',
+  axialExpansion: 'expansion',
+  hoopExpansion: 'expansion',
+} as const satisfies Partial<Record<ConstantName, SaidFigure['measure']>>;
+
+interface WrittenFigure extends SaidFigure {
+  readonly measure: (typeof measures)[keyof typeof measures];
+}
+
+function written(
+  name: ConstantName,
+  value: number,
+): { readonly as: string; readonly figures: readonly WrittenFigure[] } {
   const quantity = constantQuantities[name];
   const { symbol } = displayUnit(quantity);
   const text = figure(inDisplayUnit(quantity, value));
-  return symbol === '' ? text : `${text} ${symbol}`;
+  const as = symbol === '' ? text : `${text} ${symbol}`;
+  return { as, figures: name === 'poisson' ? [] : [{ as, measure: measures[name], value }] };
 }
 
 /**
@@ -46,14 +64,21 @@ export function heldAgainstFree(
   held: LaminatePlane,
   free: Partial<LaminatePlane>,
   flat: boolean,
-): string {
+): { readonly message: string; readonly figures: readonly WrittenFigure[] } {
   const symbols = constantSymbols(acrossOf(flat));
-  return (Object.keys(symbols) as ConstantName[])
-    .flatMap((name) => {
-      const value = free[name];
-      if (value === undefined) return [];
-      return `${symbols[name]} ${written(name, held[name])} against ${written(name, value)}`;
-    })
-    .map((text, i) => (i === 0 ? `${text} free to bend and twist` : text))
-    .join(', ');
+  const pairs = (Object.keys(symbols) as ConstantName[]).flatMap((name) => {
+    const value = free[name];
+    if (value === undefined) return [];
+    const [one, other] = [written(name, held[name]), written(name, value)];
+    return {
+      text: `${symbols[name]} ${one.as} against ${other.as}`,
+      figures: [...one.figures, ...other.figures],
+    };
+  });
+  return {
+    message: pairs
+      .map(({ text }, i) => (i === 0 ? `${text} free to bend and twist` : text))
+      .join(', '),
+    figures: pairs.flatMap(({ figures }) => figures),
+  };
 }

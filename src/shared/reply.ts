@@ -1,3 +1,5 @@
+import type { Said } from './said.ts';
+
 /** Every request is answered by a value or by one error that a person can act on. */
 export type ErrorCode =
   | 'bad-request'
@@ -16,12 +18,10 @@ export type ErrorCode =
   | 'unreachable'
   | 'internal';
 
-export interface RequestError {
+export interface RequestError extends Said {
   readonly code: ErrorCode;
   /** Dotted path of the input to change, from the top of the project, such as `joints.2.overlap`; empty when none. */
   readonly field: string;
-  /** One plain sentence: what is wrong and what to change. */
-  readonly message: string;
   /** Of a file that cannot be read: path of the version before its last saving, where that can be opened. */
   readonly before?: string;
 }
@@ -31,7 +31,8 @@ export type Reply<T> =
   | { readonly ok: false; readonly error: RequestError };
 
 export const ok = <T>(value: T): Reply<T> => ({ ok: true, value });
-export const refuse = (code: ErrorCode, field: string, message: string): Reply<never> => ({
+/** @param said one plain sentence: what is wrong and what to change */
+export const refuse = (code: ErrorCode, field: string, said: string | Said): Reply<never> => ({
   ok: false,
-  error: { code, field, message },
+  error: { code, field, ...(typeof said === 'string' ? { message: said } : said) },
 });

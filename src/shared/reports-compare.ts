@@ -3,6 +3,7 @@ import type { Joint } from './project.ts';
 import type { RequestError } from './reply.ts';
 import type { Flag, Margin, StressReport } from './reports.ts';
 import type { MassReport, PrintReport, SpringState } from './reports-springs.ts';
+import type { Said } from './said.ts';
 
 export type Equal = 'overlap' | 'mass' | 'margin';
 
@@ -11,7 +12,7 @@ export interface VariantReport {
   readonly of: string;
   readonly joint: Joint;
   /** What was changed, in words, one entry for each thing. */
-  readonly changed: readonly string[];
+  readonly changed: readonly Said[];
   /** What both were made equal in; null at equal overlap. Grams, or the lowest margin. */
   readonly equal: {
     readonly what: 'mass' | 'margin';
@@ -84,5 +85,5 @@ export interface CompareReport {
   readonly columns: readonly CompareColumn[];
   readonly differences: readonly Difference[];
   /** How each further column carries beside the first, with the reasons in figures. */
-  readonly sentences: readonly string[];
+  readonly sentences: readonly Said[];
 }

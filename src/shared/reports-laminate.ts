@@ -1,4 +1,5 @@
 /** What a stack of plies is as a wall. */
+import type { Said } from './said.ts';
 
 /** Rows 1, 2, 6 of a symmetric 3 × 3. */
 export type Rows3 = readonly (readonly number[])[];
@@ -23,7 +24,7 @@ export interface LaminateReport {
   readonly symmetric: boolean;
   readonly balanced: boolean;
   /** One sentence for each thing to know: not symmetric, not balanced, scaled to the wall. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Said[];
   readonly a: Rows3;
   readonly b: Rows3;
   readonly d: Rows3;

@@ -4,6 +4,7 @@ import type { Source } from './project-fields.ts';
 import type { Adhesive, Allowable, Moisture } from './project-materials.ts';
 import type { RequestError } from './reply.ts';
 import type { BasisKind } from './reports-coupons.ts';
+import type { SaidFigure } from './said.ts';
 
 /** A basis value of own coupons or their mean, or the kind of the adhesive's own figures: those are no allowables, nor is a mean. */
 export type StrengthBasis = BasisKind | 'mean' | Source['kind'];
@@ -100,6 +101,8 @@ export interface LedgerEnvironment {
   readonly basis: StrengthBasis | null;
   /** As the margins say it; empty where there is no strength. */
   readonly restsOn: string;
+  /** Those in it. */
+  readonly restsOnFigures?: readonly SaidFigure[];
   /** Where that is from: the set of coupons, or the text of the adhesive's source. */
   readonly source: string;
   /** What stands in place of the knockdown for scatter, the lower of two first; none where that counts. */

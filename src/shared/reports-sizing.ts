@@ -2,6 +2,7 @@
 import type { Joint, JointType } from './project.ts';
 import type { RequestError } from './reply.ts';
 import type { Flag, Margin, Mode } from './reports.ts';
+import type { SaidFigure } from './said.ts';
 import type { Vary } from './vary-joint.ts';
 
 export interface SizingPoint {
@@ -73,6 +74,8 @@ export interface SizingSuggestion {
   readonly kind: SuggestionKind;
   /** In words: `sleeve wall 1.2 → 1.5 mm`. */
   readonly change: string;
+  /** Those in it. */
+  readonly changeFigures?: readonly SaidFigure[];
   readonly reached: boolean;
   /** With the change: the size found, or the best one when none reaches the target. */
   readonly value: number;

@@ -3,6 +3,7 @@ import type { Project } from './project.ts';
 import type { RequestError } from './reply.ts';
 import type { FileOnDisk } from './reports-files.ts';
 import type { StressReport } from './reports-stress.ts';
+import type { Said, SaidFigure } from './said.ts';
 
 export * from './reports-corners.ts';
 export type { JobProgress, JobStopped } from './reports-job.ts';
@@ -41,9 +42,8 @@ export type Mode =
   | 'laminate-strength';
 
 /** Something the reader must know about a figure: outside a method's domain, nearest value used, … */
-export interface Flag {
+export interface Flag extends Said {
   readonly code: string;
-  readonly message: string;
 }
 
 /** Of the bond at the load asked, mm. */
@@ -81,6 +81,8 @@ export interface Margin {
   readonly typical: boolean;
   /** What the strength of the bond rests on, such as `B-basis, 18 coupons, 60 °C wet`; empty for a wall. */
   readonly restsOn: string;
+  /** Those in it, for whoever reads in other units. */
+  readonly restsOnFigures?: readonly SaidFigure[];
   /** One short sentence that adds to the figure, such as the trough's length; empty when none. */
   readonly remark: string;
   /** The lengths of that remark, mm, where it is of the trough: for whoever reads in other units. */

@@ -1,8 +1,10 @@
 /** What the printed sheet says in words: where figures come from, how they were computed. */
+
 import { isFlat } from './convert-lap.ts';
 import type { Adherend, Joint, Project, Source } from './project.ts';
 import type { Flag, JointReport, Margin, SweepReport } from './reports.ts';
 import { bareWords } from './rests-on.ts';
+import { type Said, shownRest } from './said.ts';
 import { signed, stateWords } from './words.ts';
 
 export const replaceTypical = 'typical: replace by your coupons';
@@ -32,7 +34,7 @@ function adherendIdOf(joint: Joint, part: string): string | null {
 
 /** What a margin rests on: of a bond as the core says it, of a wall by the source of its material. */
 export function restsOnText(margin: Margin, joint: Joint, project: Project): string {
-  if (margin.restsOn !== '') return margin.restsOn;
+  if (margin.restsOn !== '') return shownRest(margin);
   const adherend = project.adherends.find(({ id }) => id === adherendIdOf(joint, margin.part));
   if (margin.typical) return bareWords.typical;
   return adherend ? bareWords[adherend.source.kind] : 'values as entered';
@@ -82,7 +84,7 @@ export function methodSentences(joint: Joint, report: JointReport): string[] {
 }
 
 export interface Remark {
-  readonly message: string;
+  readonly said: Said;
   /** Figures that it is about; empty where it is about the joint. */
   readonly about: readonly string[];
 }
@@ -93,12 +95,12 @@ export function remarksOf(
   sweep: SweepReport | null,
   besides: readonly Flag[],
 ): Remark[] {
-  const found = new Map<string, Set<string>>();
+  const found = new Map<string, { readonly said: Said; readonly names: Set<string> }>();
   const add = (flags: readonly Flag[], about: string | null): void => {
-    for (const { message } of flags) {
-      const names = found.get(message) ?? new Set<string>();
-      if (about !== null) names.add(about);
-      found.set(message, names);
+    for (const flag of flags) {
+      const one = found.get(flag.message) ?? { said: flag, names: new Set<string>() };
+      if (about !== null) one.names.add(about);
+      found.set(flag.message, one);
     }
   };
   add(report.flags, null);
@@ -106,5 +108,5 @@ export function remarksOf(
   for (const margin of report.margins) add(margin.flags, margin.label);
   add(report.stress?.flags ?? [], 'stress along the bond');
   add(sweep?.flags ?? [], 'strength against overlap');
-  return [...found].map(([message, about]) => ({ message, about: [...about] }));
+  return [...found.values()].map(({ said, names }) => ({ said, about: [...names] }));
 }

@@ -86,7 +86,7 @@ describe('compare', () => {
     ) as CompareReport;
     expect(columns).toHaveLength(3);
     const flat = out.replace(/\s+/g, ' ');
-    for (const sentence of sentences) expect(flat).toContain(sentence);
+    for (const { message } of sentences) expect(flat).toContain(message);
     expect(out).toMatch(/^overlap, mm +\d+ +\d+ +\d+$/m);
     expect(out).toMatch(/^lowest margin /m);
   });

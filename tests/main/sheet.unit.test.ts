@@ -131,11 +131,11 @@ describe('words of the sheet', () => {
       ...(sweep?.flags ?? []),
       ...couponFlags,
     ].map(({ message }) => message);
-    expect(remarks.map(({ message }) => message).toSorted()).toEqual(
+    expect(remarks.map(({ said }) => said.message).toSorted()).toEqual(
       [...new Set(messages)].toSorted(),
     );
     const flagged = report.margins.find(({ flags }) => flags.length > 0)!;
-    const remark = remarks.find(({ message }) => message === flagged.flags[0]!.message)!;
+    const remark = remarks.find(({ said }) => said.message === flagged.flags[0]!.message)!;
     expect(remark.about).toContain(flagged.label);
   });
 });

@@ -47,7 +47,7 @@ describe('a stack that couples stretching and bending', () => {
     // 71.9 and 35 GPa, as a reader worked them out from the inverse of the whole ABD matrix.
     expectClose(plane.axialModulus, 71_900, { absolute: 50 }, 'Ex held');
     expectClose(free.axialModulus!, 35_000, { absolute: 500 }, 'Ex free');
-    expect(notes.join('\n')).toMatch(
+    expect(notes.map(({ message }) => message).join('\n')).toMatch(
       /hold the curvature suppressed \(membrane constants, from A\)/,
     );
   });
@@ -83,7 +83,7 @@ describe('the faces of a strip', () => {
     expect(flagOf(strip, 'stack-unsymmetric')).toContain('ply 1 from the lower face is 0°');
     expect(JSON.stringify(strip)).not.toMatch(/inside|outside [^a-z]|tube end/);
     const { notes } = await report('[0/90]8', 3, true);
-    expect(notes[0]).toContain('ply 1 from the upper face 90°');
+    expect(notes[0]?.message).toContain('ply 1 from the upper face 90°');
   });
 
   it('are below and above the bond in its working', async () => {
@@ -103,7 +103,7 @@ describe('the faces of a strip', () => {
     );
     expect(flagOf(tube, 'stack-unsymmetric')).toContain('ply 1 from the outside 90°');
     const { notes } = await report('[0/90]4', 1.5);
-    expect(notes[0]).toContain('ply 1 from the inside is 0°');
+    expect(notes[0]?.message).toContain('ply 1 from the inside is 0°');
   });
 });
 

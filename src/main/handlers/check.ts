@@ -1,14 +1,14 @@
 /** The whole project: every joint with its lowest margin. */
+import { say } from '../../model/said.ts';
 import { MODEL_VERSION } from '../../model/version.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import { ok, type Reply } from '../../shared/reply.ts';
 import type { CheckReport, Flag, JointSummary } from '../../shared/reports.ts';
-import { restsOn } from '../../shared/rests-on.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { mergeShares } from '../jobs/shares.ts';
 import { lowestOfJoint } from './corners.ts';
 import { jointFlags } from './flags.ts';
-import { foundationOf } from './foundation.ts';
+import { foundationOf, restsOnSaid } from './foundation.ts';
 import { guarded } from './guarded.ts';
 import { countStates, describeJoint } from './labels.ts';
 import { allowableToday } from './ledger/coupon-sets.ts';
@@ -24,12 +24,12 @@ export function couponFlags(project: Project, resolved: ResolvedJoint): Flag[] {
   return [...counting].flatMap((one): Flag[] => {
     const { set } = allowableToday(project, adhesive, one);
     if (set === 'as-taken') return [];
-    const what = `${restsOn(one.basis, one.coupons, one)}, “${one.setName}”`;
-    const message =
+    const what =
       set === 'gone'
-        ? `${what}: that set of coupons is no longer in the project.`
-        : `${what}: the coupons have changed since it was taken; take it again.`;
-    return [{ code: `coupons-${set}`, message }];
+        ? 'that set of coupons is no longer in the project.'
+        : 'the coupons have changed since it was taken; take it again.';
+    const said = say`${restsOnSaid(one)}, “${one.setName}”: ${what}`;
+    return [{ code: `coupons-${set}`, ...said }];
   });
 }
 

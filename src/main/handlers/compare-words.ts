@@ -1,4 +1,5 @@
 /** Why one joint carries more than another, in a sentence made of their own figures. */
+import { bare, type Said, type SaidFigure, saidTogether, say } from '../../model/said.ts';
 import type { CompareColumn } from '../../shared/reports-compare.ts';
 import { figure } from '../../shared/words.ts';
 
@@ -8,7 +9,7 @@ const differs = (ratio: number): boolean => Math.abs(ratio - 1) > SAME;
 
 /** A fact about the second joint beside the first, and which way it works: + for more strength. */
 interface Fact {
-  readonly text: string;
+  readonly said: Said;
   readonly helps: boolean;
 }
 
@@ -24,34 +25,40 @@ const total = (column: CompareColumn, of: 'area'): number =>
 const largest = (column: CompareColumn, of: 'peakShear' | 'peakPeel' | 'strain'): number =>
   Math.max(...column.bonds.map((bond) => Math.abs(bond[of])));
 
+const stress = (value: number): SaidFigure => ({
+  as: `${figure(value)} MPa`,
+  measure: 'stress',
+  value,
+});
+
 function facts(a: CompareColumn, b: CompareColumn): Fact[] {
   const found: Fact[] = [];
   if (b.bonds.length > a.bonds.length) {
-    found.push({ helps: true, text: `two bonds share the load ${shareWords(b)}` });
+    found.push({ helps: true, said: say`two bonds share the load ${shareWords(b)}` });
   } else if (b.bonds.length < a.bonds.length) {
-    found.push({ helps: false, text: `one bond carries what two shared ${shareWords(a)}` });
+    found.push({ helps: false, said: say`one bond carries what two shared ${shareWords(a)}` });
   }
   const area = total(b, 'area') / total(a, 'area');
   if (differs(area)) {
-    found.push({ helps: area > 1, text: `the bonded area is ${figure(area)} times as large` });
+    found.push({ helps: area > 1, said: say`the bonded area is ${figure(area)} times as large` });
   }
-  const moved = (name: string, unit: string, of: 'peakShear' | 'peakPeel'): void => {
+  const moved = (name: string, of: 'peakShear' | 'peakPeel'): void => {
     const [was, is] = [largest(a, of), largest(b, of)];
     if (was === 0 || !differs(is / was)) return;
     const verb = is < was ? 'falls' : 'rises';
     found.push({
       helps: is < was,
-      text: `${name} ${verb} from ${figure(was)} to ${figure(is)} ${unit}`,
+      said: say`${name} ${verb} from ${bare(stress(was))} to ${stress(is)}`,
     });
   };
-  moved('peak shear', 'MPa', 'peakShear');
-  moved('peak peel', 'MPa', 'peakPeel');
+  moved('peak shear', 'peakShear');
+  moved('peak peel', 'peakPeel');
   return found;
 }
 
-const joined = (texts: readonly string[]): string => {
-  const last = texts[texts.length - 1]!;
-  return texts.length === 1 ? last : `${texts.slice(0, -1).join(', ')} and ${last}`;
+const joined = (parts: readonly Said[]): Said => {
+  const last = parts[parts.length - 1]!;
+  return parts.length === 1 ? last : say`${saidTogether(parts.slice(0, -1), ', ')} and ${last}`;
 };
 
 /** What the reader calls them: their laps where these differ, else their names. */
@@ -66,11 +73,11 @@ function calls(a: CompareColumn, b: CompareColumn): readonly [string, string] {
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Null where one of the two has no strength in the common case. */
-function strengthSentence(a: CompareColumn, b: CompareColumn, sameLoads: boolean): string | null {
+function strengthSentence(a: CompareColumn, b: CompareColumn, sameLoads: boolean): Said | null {
   if (!a.carried || !b.carried || a.carried.shear <= 0) return null;
   if (!sameLoads) {
     // A factor on other loads is no measure of strength.
-    return `“${b.name}” carries ${figure(b.carried.shear)} times its own loads of the case before its bond fails in shear, “${a.name}” ${figure(a.carried.shear)} times its own: the loads differ, so these are no ratio of strength.`;
+    return say`“${b.name}” carries ${figure(b.carried.shear)} times its own loads of the case before its bond fails in shear, “${a.name}” ${figure(a.carried.shear)} times its own: the loads differ, so these are no ratio of strength.`;
   }
   const [first, second] = calls(a, b);
   const ratio = b.carried.shear / a.carried.shear;
@@ -79,15 +86,18 @@ function strengthSentence(a: CompareColumn, b: CompareColumn, sameLoads: boolean
     ? `${capital(second)} carries ${figure(ratio)} times the load of ${first} before its bond fails in shear`
     : `${capital(second)} carries as much as ${first} before its bond fails in shear`;
   const all = facts(a, b);
-  const reasons = all.filter(({ helps }) => helps === more).map(({ text }) => text);
-  const against = all.filter(({ helps }) => helps !== more).map(({ text }) => text);
+  const reasons = all.filter(({ helps }) => helps === more).map(({ said }) => said);
+  const against = all.filter(({ helps }) => helps !== more).map(({ said }) => said);
   const because =
     differs(ratio) && reasons.length > 0
-      ? `: ${joined(reasons)}${against.length > 0 ? `, although ${joined(against)}` : ''}`
+      ? against.length > 0
+        ? say`: ${joined(reasons)}, although ${joined(against)}`
+        : say`: ${joined(reasons)}`
       : all.length > 0
-        ? `; ${joined(all.map(({ text }) => text))}`
+        ? say`; ${joined(all.map(({ said }) => said))}`
         : '';
-  return `${head}${because}. ${firstFailure(a, b)}`.trim();
+  const failure = firstFailure(a, b);
+  return say`${head}${because}.${failure === '' ? '' : ' '}${failure}`;
 }
 
 /** The first failure of any kind, where it is not the same story as shear alone. */
@@ -108,7 +118,7 @@ function firstFailure(a: CompareColumn, b: CompareColumn): string {
 export const sentencesOf = (
   [first, ...others]: readonly CompareColumn[],
   sameLoads: (column: number) => boolean,
-): string[] =>
+): Said[] =>
   others.flatMap((other, i) =>
     first ? (strengthSentence(first, other, sameLoads(i + 1)) ?? []) : [],
   );

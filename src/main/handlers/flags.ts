@@ -3,6 +3,7 @@
 import { adhesiveStateAt } from '../../model/joint/adhesive-state.ts';
 import { assemble } from '../../model/joint/assembly.ts';
 import type { AdhesiveInput, CaseInput } from '../../model/joint/types.ts';
+import { bare, degreesCelsius, say, smallMillimetres } from '../../model/said.ts';
 import { THIN_WALL } from '../../model/validity/domains.ts';
 import type { Flag } from '../../shared/reports.ts';
 import { caseText } from '../../shared/words.ts';
@@ -20,7 +21,7 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
     if (state.outsideTable) {
       flags.push({
         code: 'outside-table',
-        message: `${caseText(loadCase.name, condition?.name ?? null)}: ${minus(loaded.temperature)} °C lies beyond the adhesive's ${loaded.moisture} properties; the nearest row is used, not an extrapolation.`,
+        ...say`${caseText(loadCase.name, condition?.name ?? null)}: ${degreesCelsius(loaded.temperature)} lies beyond the adhesive's ${loaded.moisture} properties; the nearest row is used, not an extrapolation.`,
       });
     }
     // What the loads and their kind bring is the same in all surroundings.
@@ -63,7 +64,7 @@ export function jointFlags(resolved: ResolvedJoint): Flag[] {
     if (bond.gap < USUAL_GAP.min || bond.gap > USUAL_GAP.max) {
       flags.push({
         code: 'unusual-gap',
-        message: `The ${bond.name} is ${bond.gap} mm thick; shear properties are usually measured between ${USUAL_GAP.min} and ${USUAL_GAP.max} mm and change outside.`,
+        ...say`The ${bond.name} is ${smallMillimetres(bond.gap)} thick; shear properties are usually measured between ${bare(smallMillimetres(USUAL_GAP.min))} and ${smallMillimetres(USUAL_GAP.max)} and change outside.`,
       });
     }
   }

@@ -1,10 +1,10 @@
 /** What the strength of an adhesive rests on at a temperature and moisture: of a margin and of the ledger. */
 import { scatterAt } from '../../model/joint/knockdown.ts';
 import type { CaseInput } from '../../model/joint/types.ts';
+import { degreesCelsius, type Said, say } from '../../model/said.ts';
 import type { Allowable } from '../../shared/project.ts';
 import type { StrengthBasis } from '../../shared/reports-ledger.ts';
 import { bareWords, restsOn } from '../../shared/rests-on.ts';
-import { environment } from '../../shared/words.ts';
 import type { ResolvedAdhesive } from './resolve.ts';
 
 export type Surroundings = Pick<CaseInput, 'temperature' | 'moisture'>;
@@ -12,12 +12,18 @@ export type Surroundings = Pick<CaseInput, 'temperature' | 'moisture'>;
 export interface Foundation {
   readonly basis: StrengthBasis;
   /** Such as `B-basis, 18 coupons, 60 °C wet`. */
-  readonly words: string;
+  readonly words: Said;
   /** Allowables that it is taken from, the lower first; none where the adhesive's own rows stand alone. */
   readonly allowables: readonly Allowable[];
   /** False where its allowables were tested at another temperature. */
   readonly exact: boolean;
 }
+
+/** The words that the page has for it too, with the figure in them. */
+export const restsOnSaid = (one: Allowable): Said => ({
+  message: restsOn(one.basis, one.coupons, one),
+  figures: [degreesCelsius(one.temperature)],
+});
 
 export function foundationOf(
   { adhesive: { knockdowns }, allowables, source }: ResolvedAdhesive,
@@ -30,13 +36,14 @@ export function foundationOf(
     .toSorted((a, b) => factorAt(a) - factorAt(b))
     .map((place) => allowables[place]!);
   if (!found || !lowest) {
-    return { basis: source.kind, words: bareWords[source.kind], allowables: [], exact: true };
+    const words = { message: bareWords[source.kind] };
+    return { basis: source.kind, words, allowables: [], exact: true };
   }
-  const words = restsOn(lowest.basis, lowest.coupons, lowest);
-  const here = environment(surroundings.temperature, surroundings.moisture);
+  const words = restsOnSaid(lowest);
+  const here = say`${degreesCelsius(surroundings.temperature)} ${surroundings.moisture}`;
   return {
     basis: lowest.basis,
-    words: found.exact ? words : `${words}, not tested at ${here}`,
+    words: found.exact ? words : say`${words}, not tested at ${here}`,
     allowables: [lowest, ...others],
     exact: found.exact,
   };

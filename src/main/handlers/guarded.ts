@@ -16,7 +16,7 @@ export function guarded<T>(jointIndex: number, compute: () => Reply<T>): Reply<T
     if (error instanceof ModelError) {
       const place = places[error.input] ?? error.input;
       const field = ['joints', jointIndex, place].filter((part) => part !== '').join('.');
-      return refuse('bad-input', field, error.message);
+      return refuse('bad-input', field, error.said);
     }
     if (error instanceof RangeError) {
       return refuse(

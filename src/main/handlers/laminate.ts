@@ -10,6 +10,7 @@ import { freeDifferences } from '../../model/laminate/free-constants.ts';
 import { rowsOf } from '../../model/laminate/plane.ts';
 import { makeStack, stiffnessOf, thicknessOf } from '../../model/laminate/stack.ts';
 import { STRIP_FACES, TUBE_FACES, traitsOf } from '../../model/laminate/symmetry.ts';
+import { millimetres, type Said, say, smallMillimetres } from '../../model/said.ts';
 import { CURVATURE_HELD } from '../../shared/laminate-words.ts';
 import type { Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
@@ -49,11 +50,11 @@ export function describeLaminate(
     const traits = traitsOf(stack, flat ? STRIP_FACES : TUBE_FACES);
     const free = freeDifferences(stiffness);
     const thickness = thicknessOf(stack);
-    const notes = [...traits.reasons];
-    if (plane.curvatureHeld) notes.push(heldNote(free));
+    const notes: Said[] = traits.reasons.map((message) => ({ message }));
+    if (plane.curvatureHeld) notes.push({ message: heldNote(free) });
     if (Math.abs(thickness / own - 1) > 0.001) {
       notes.push(
-        `Scaled: ${reading.angles.length} plies of ${ply.thickness} mm make ${Number(own.toPrecision(4))} mm, the wall is ${Number(thickness.toPrecision(4))} mm.`,
+        say`Scaled: ${reading.angles.length} plies of ${smallMillimetres(ply.thickness)} make ${millimetres(own, 4)}, the wall is ${millimetres(thickness, 4)}.`,
       );
     }
     return ok({
@@ -90,6 +91,6 @@ export function describeLaminate(
   } catch (error) {
     if (!(error instanceof ModelError)) throw error;
     const plyIndex = project.plies!.indexOf(ply);
-    return refuse('bad-input', `plies.${plyIndex}`, error.message);
+    return refuse('bad-input', `plies.${plyIndex}`, error.said);
   }
 }

@@ -1,4 +1,5 @@
 /** All margins of a joint: every case, every gap state, the worst of each mode and part kept. */
+
 import type { GapState, ModelSettings } from '../../model/joint/types.ts';
 import { STRIP_FACES, TUBE_FACES } from '../../model/laminate/symmetry.ts';
 import type { Mode } from '../../model/margins/asked.ts';
@@ -8,6 +9,7 @@ import { type GoverningRow, governingRows } from '../../model/margins/governing.
 import type { Question } from '../../model/margins/over-states.ts';
 import type { ModeResult } from '../../model/margins/result.ts';
 import type { JointState } from '../../model/margins/state.ts';
+import { type Said, say } from '../../model/said.ts';
 import type { BondMode, Condition, LoadCase } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
 import { bareWords } from '../../shared/rests-on.ts';
@@ -114,20 +116,25 @@ export function restsOnOf(
   { mode }: Pick<ModeResult, 'mode'>,
   resolved: ResolvedAdhesive,
   surroundings: Surroundings,
-): string {
-  if (WALL_MODES.has(mode) || mode === 'interlaminar' || mode === 'durability-trough') return '';
+): Said {
+  if (WALL_MODES.has(mode) || mode === 'interlaminar' || mode === 'durability-trough') {
+    return { message: '' };
+  }
   const { words, allowables } = foundationOf(resolved, surroundings);
   const { fatigue, fracture } = resolved.sources;
   // What the margin hangs on beside the strength of the bond has a source of its own.
   if ((mode === 'cyclic-shear' || mode === 'cyclic-damage') && fatigue) {
-    return `yield: ${words}; S-N line: ${bareWords[fatigue.kind]}`;
+    return say`yield: ${words}; S-N line: ${bareWords[fatigue.kind]}`;
   }
   if (mode === 'fracture' && fracture) {
-    return `fracture energies: ${bareWords[fracture.kind]}${allowables.length > 0 ? `; knocked down by ${words}` : ''}`;
+    const own = `fracture energies: ${bareWords[fracture.kind]}`;
+    return allowables.length > 0 ? say`${own}; knocked down by ${words}` : { message: own };
   }
   const [told] = allowables.map(({ mode: tested }) => toldBy(tested));
   const own = PEEL.has(mode) ? 'peel' : 'shear';
-  return told === undefined || told === own ? words : `${words}, of coupons that tell of ${told}`;
+  return told === undefined || told === own
+    ? words
+    : say`${words}, of coupons that tell of ${told}`;
 }
 
 export function toMargin(
@@ -137,6 +144,7 @@ export function toMargin(
   remark: string,
 ): Margin {
   const short = result.margin < target ? ': too short' : '';
+  const rests = restsOnOf(result, resolved, state.loadCase);
   const flows = result.wholeBondFlows ? `fails when the whole bond flows${short}` : '';
   return {
     mode: result.mode,
@@ -155,7 +163,8 @@ export function toMargin(
     theta: degrees(result.theta),
     part: result.part,
     typical: typicalBehind(result, resolved),
-    restsOn: restsOnOf(result, resolved, state.loadCase),
+    restsOn: rests.message,
+    ...(rests.figures ? { restsOnFigures: rests.figures } : {}),
     remark:
       result.reached <= 0
         ? 'reached by temperature alone, before any load'

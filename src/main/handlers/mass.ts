@@ -7,6 +7,7 @@ import {
   TALLEST_PRINT,
   USUAL_LAYER,
 } from '../../model/mass/joint-mass.ts';
+import { millimetres, say } from '../../model/said.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import { adherendReferences } from '../../shared/project-rules.ts';
 import type { Flag } from '../../shared/reports.ts';
@@ -52,7 +53,7 @@ export function printingOf({ settings }: Project, { joint }: ResolvedJoint): Pri
   const { height, layers, tall } = printOf(joint.overlap, layerThickness, base);
   const flag = {
     code: 'tall-print',
-    message: `The sleeve is ${Number(height.toPrecision(4))} mm tall and takes ${layers} layers; a print is usually not above ${MOST_LAYERS} layers or ${TALLEST_PRINT} mm (common practice, no source).`,
+    ...say`The sleeve is ${millimetres(height, 4)} tall and takes ${layers} layers; a print is usually not above ${MOST_LAYERS} layers or ${millimetres(TALLEST_PRINT)} (common practice, no source).`,
   };
   return { print: { layerThickness, height, layers }, flags: tall ? [flag] : [] };
 }

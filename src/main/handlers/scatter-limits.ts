@@ -1,4 +1,11 @@
 /** What a scatter or a tornado leaves within its reach: the adhesive's table, and what sizes can be. */
+import {
+  degreesCelsius,
+  type Said,
+  saidTogether,
+  say,
+  smallMillimetres,
+} from '../../model/said.ts';
 import { ENDS } from '../../model/scatter/matters.ts';
 import { bondsOf, type Variation } from '../../model/scatter/variation.ts';
 import { LEAST, type Study } from '../../model/scatter/varied.ts';
@@ -26,8 +33,6 @@ function cycleFlags({ adhesive, cases }: Study): Flag[] {
   return [{ code: 'cycles-apart', message }];
 }
 
-const degreesC = (value: number): string => `${value} °C`.replace('-', '−');
-
 /** Beyond the table the nearest row stands, so the strength no longer falls with the heat. */
 function temperatureFlags({ adhesive, cases }: Study, varied: Variation | undefined): Flag[] {
   if (!varied) return [];
@@ -43,7 +48,7 @@ function temperatureFlags({ adhesive, cases }: Study, varied: Variation | undefi
     return [
       {
         code: 'outside-table',
-        message: `The service temperature reaches ${degreesC(least)} to ${degreesC(most)}, the adhesive's ${moisture} properties only ${degreesC(low)} to ${degreesC(high)}: beyond them the nearest row stands, so the strength does not fall there as that of the adhesive would.`,
+        ...say`The service temperature reaches ${degreesCelsius(least)} to ${degreesCelsius(most)}, the adhesive's ${moisture} properties only ${degreesCelsius(low)} to ${degreesCelsius(high)}: beyond them the nearest row stands, so the strength does not fall there as that of the adhesive would.`,
       },
     ];
   });
@@ -53,18 +58,18 @@ function temperatureFlags({ adhesive, cases }: Study, varied: Variation | undefi
 /** A size held at its least possible value makes that end of its tolerance milder than it is named. */
 function sizeFlags(study: Study, of: (input: Variation['input']) => Variation | undefined): Flag[] {
   const { joint, cases } = study;
-  const held: string[] = [];
+  const held: Said[] = [];
   const gap = of('gap');
   const offset = 'offset' in joint ? joint.offset : 0;
   const thinnest = Math.min(...bondsOf(study).map((bond) => bond.gap));
   if (gap && thinnest - reachOf(gap) < offset + LEAST.gap) {
-    held.push(`the gap at ${LEAST.gap} mm more than the offset`);
+    held.push(say`the gap at ${smallMillimetres(LEAST.gap)} more than the offset`);
   }
   const load = of('load');
   if (load && cases.length > 0 && 1 - reachOf(load) < LEAST.factor) {
-    held.push('the loads at a twentieth of their value');
+    held.push({ message: 'the loads at a twentieth of their value' });
   }
   if (held.length === 0) return [];
-  const message = `Some tolerances reach further than can be: ${held.join(' and ')} ${held.length === 1 ? 'is' : 'are'} the least that is computed.`;
-  return [{ code: 'held-at-limit', message }];
+  const said = say`Some tolerances reach further than can be: ${saidTogether(held, ' and ')} ${held.length === 1 ? 'is' : 'are'} the least that is computed.`;
+  return [{ code: 'held-at-limit', ...said }];
 }

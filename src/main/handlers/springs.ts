@@ -1,10 +1,10 @@
 /** The joint as springs for the user's frame model, at every temperature and moisture of its cases. */
+import { degreesCelsius, say } from '../../model/said.ts';
 import { jointSprings } from '../../model/stiffness/springs.ts';
 import type { Moisture, Project } from '../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Flag } from '../../shared/reports.ts';
 import type { SpringState, SpringsReport } from '../../shared/reports-springs.ts';
-import { environment } from '../../shared/words.ts';
 import { describeJoint } from './labels.ts';
 import { massOf, printingOf } from './mass.ts';
 import type { ResolvedJoint } from './resolve.ts';
@@ -72,7 +72,7 @@ export function springs(
     if (outsideTable) {
       flags.push({
         code: 'outside-table',
-        message: `${environment(at.temperature, at.moisture)} lies beyond the adhesive's ${at.moisture} properties; the nearest row is used, not an extrapolation.`,
+        ...say`${degreesCelsius(at.temperature)} ${at.moisture} lies beyond the adhesive's ${at.moisture} properties; the nearest row is used, not an extrapolation.`,
       });
     }
     return { ...at, springs: found, shear };

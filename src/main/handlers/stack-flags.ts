@@ -4,6 +4,7 @@ import type { LaminateMaterial } from '../../model/joint/types.ts';
 import { freeDifferences } from '../../model/laminate/free-constants.ts';
 import { stiffnessOf } from '../../model/laminate/stack.ts';
 import { STRIP_FACES, TUBE_FACES, traitsOf } from '../../model/laminate/symmetry.ts';
+import { millimetres, type Said, say, smallMillimetres } from '../../model/said.ts';
 import { CURVATURE_HELD, heldAgainstFree } from '../../shared/laminate-words.ts';
 import type { Flag } from '../../shared/reports.ts';
 
@@ -24,24 +25,23 @@ function coupledFlags(name: string, material: LaminateMaterial, flat: boolean): 
   const { symmetric, reasons } = traitsOf(material.stack, flat ? STRIP_FACES : TUBE_FACES);
   return reasons.map((reason) => {
     const unbalanced = reason.startsWith('Not balanced');
-    const held = unbalanced || symmetric ? '' : ` ${heldText(material, flat)}`;
+    const held = unbalanced || symmetric ? '' : say` ${heldText(material, flat)}`;
     return {
       code: unbalanced ? 'stack-unbalanced' : 'stack-unsymmetric',
-      message: `The ${name}'s stack: ${reason} It bends or twists as it stretches, which the joint's model leaves out.${held}`,
+      ...say`The ${name}'s stack: ${reason} It bends or twists as it stretches, which the joint's model leaves out.${held}`,
     };
   });
 }
 
-function heldText(material: LaminateMaterial, flat: boolean): string {
+function heldText(material: LaminateMaterial, flat: boolean): Said {
   const both = heldAgainstFree(material, freeDifferences(stiffnessOf(material.stack)), flat);
-  return `${CURVATURE_HELD}${both === '' ? '' : `: ${both}`}.`;
+  return both.message === '' ? say`${CURVATURE_HELD}.` : say`${CURVATURE_HELD}: ${both}.`;
 }
 
 function scaledFlags(name: string, { stack, scale }: LaminateMaterial): Flag[] {
   if (Math.abs(scale - 1) <= SCALED) return [];
   const { plies } = stack;
   const wall = plies.reduce((sum, { thickness }) => sum + thickness, 0);
-  const mm = (value: number): string => `${Number(value.toPrecision(4))} mm`;
   const count = plies.length === 1 ? 'one ply' : `${plies.length} plies`;
   const own = plies[0]!.ply.thickness;
   const far =
@@ -51,7 +51,7 @@ function scaledFlags(name: string, { stack, scale }: LaminateMaterial): Flag[] {
   return [
     {
       code: 'stack-scaled',
-      message: `The ${name}: ${count} of ${mm(own)} make${plies.length === 1 ? 's' : ''} ${mm(wall / scale)}, its wall is ${mm(wall)}: they are scaled to it.${far}`,
+      ...say`The ${name}: ${count} of ${smallMillimetres(own, 4)} make${plies.length === 1 ? 's' : ''} ${millimetres(wall / scale, 4)}, its wall is ${millimetres(wall, 4)}: they are scaled to it.${far}`,
     },
   ];
 }

@@ -5,9 +5,10 @@ import type { JointState } from '../../model/margins/state.ts';
 import { type Domain, domainsOf } from '../../model/validity/domains.ts';
 import type { Flag } from '../../shared/reports.ts';
 
-const flagOf = ({ code, text }: Domain): Flag => ({
+const flagOf = ({ code, text, figures }: Domain): Flag => ({
   code,
   message: `Outside the domain, which asks that ${text}.`,
+  ...(figures ? { figures } : {}),
 });
 
 export const marginFlags = (result: ModeResult, state: JointState): Flag[] =>

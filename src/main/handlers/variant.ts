@@ -6,6 +6,14 @@
  */
 import { ModelError } from '../../model/errors.ts';
 import { findRoot } from '../../model/numerics/root.ts';
+import {
+  bare,
+  millimetres,
+  type Said,
+  type SaidFigure,
+  saidTogether,
+  say,
+} from '../../model/said.ts';
 import { LONGEST_OVERLAP } from '../../model/sweep/overlap-sweep.ts';
 import {
   conversionWords,
@@ -50,14 +58,14 @@ export function variant(
     `${joint.id.slice(0, 44)}-${lap}-${equal}`,
     `${joint.name}, ${lap} lap at equal ${equal}`,
   );
-  const changed = [conversionWords(joint)];
+  const changed: Said[] = [{ message: conversionWords(joint) }];
   // What cannot be assembled at all is refused before anything is searched.
   try {
     massOf(project, resolveAlone(project, plain));
   } catch (error) {
     if (!(error instanceof ModelError)) throw error;
     // The wall that does not fit is not there yet: the lap is what was asked for.
-    return refuse('bad-input', `joints.${index}.type`, error.message);
+    return refuse('bad-input', `joints.${index}.type`, error.said);
   }
   switch (equal) {
     case 'overlap':
@@ -69,20 +77,34 @@ export function variant(
   }
 }
 
-const thicknessWords = (joint: Joint): string =>
-  namedWalls(joint)
-    .map(([key, { atRoot, atMouth }]) => {
+const thicknessWords = (joint: Joint): Said =>
+  saidTogether(
+    namedWalls(joint).map(([key, { atRoot, atMouth }]) => {
       const name = key.replace('Strap', ' strap');
-      const at = atRoot === atMouth ? `${atRoot}` : `${atRoot} to ${atMouth}`;
-      return `${name} ${at} mm`;
-    })
-    .join(', ');
+      const mouth = millimetres(atMouth);
+      return atRoot === atMouth
+        ? say`${name} ${mouth}`
+        : say`${name} ${bare(millimetres(atRoot))} to ${mouth}`;
+    }),
+    ', ',
+  );
+
+const grams = (value: number): SaidFigure => ({
+  as: `${figure(value)} g`,
+  measure: 'mass',
+  value,
+});
+const length = (value: number): SaidFigure => ({
+  as: lengthText(value),
+  measure: 'length',
+  value,
+});
 
 function atEqualMass(
   project: Project,
   resolved: ResolvedJoint,
   plain: Joint,
-  changed: readonly string[],
+  changed: readonly Said[],
 ): Reply<VariantReport> {
   const { joint, index } = resolved;
   const own = massOf(project, resolved);
@@ -97,14 +119,14 @@ function atEqualMass(
   }
   const target = own.added;
   const adhesive = other.bonds.reduce((sum, { mass }) => sum + (mass ?? 0), 0);
-  const tooMuch = (what: string): Reply<never> =>
+  const tooMuch = (what: Said): Reply<never> =>
     refuse(
       'bad-input',
       `joints.${index}`,
-      `A ${pliesOf(plain)} lap of ${figure(target)} g at this overlap is not to be had: ${what}.`,
+      say`A ${pliesOf(plain)} lap of ${grams(target)} at this overlap is not to be had: ${what}.`,
     );
   if (adhesive >= target) {
-    return tooMuch(`its adhesive alone weighs ${figure(adhesive)} g`);
+    return tooMuch(say`its adhesive alone weighs ${grams(adhesive)}`);
   }
   const weighed = (factor: number): number =>
     massOf(project, resolveAlone(project, scaleWalls(plain, factor))).added! - target;
@@ -113,7 +135,7 @@ function atEqualMass(
   try {
     while (weighed(heavy) < 0) heavy *= 1.5;
   } catch (error) {
-    if (error instanceof ModelError) return tooMuch(error.message);
+    if (error instanceof ModelError) return tooMuch(error.said);
     throw error;
   }
   const factor = findRoot(weighed, 0, heavy, 1e-7);
@@ -122,7 +144,7 @@ function atEqualMass(
   if (wrong) {
     const { min, max } = quantities.wall;
     return tooMuch(
-      `its ${wrong.key.split('.')[0]} would be ${Number(wrong.value.toPrecision(3))} mm thick, and a wall is ${min} to ${max} mm`,
+      say`its ${wrong.key.split('.')[0]!} would be ${millimetres(wrong.value, 3)} thick, and a wall is ${bare(millimetres(min))} to ${millimetres(max)}`,
     );
   }
   const added = massOf(project, resolveAlone(project, made)).added!;
@@ -131,8 +153,8 @@ function atEqualMass(
     joint: made,
     changed: [
       ...changed,
-      `walls × ${Number(factor.toPrecision(4))}, so that walls and adhesive weigh the same ${figure(target)} g: ${thicknessWords(made)}`,
-      'the overlap is kept',
+      say`walls × ${Number(factor.toPrecision(4))}, so that walls and adhesive weigh the same ${grams(target)}: ${thicknessWords(made)}`,
+      { message: 'the overlap is kept' },
     ],
     equal: { what: 'mass', of: target, variant: added },
   });
@@ -142,7 +164,7 @@ function atEqualMargin(
   project: Project,
   resolved: ResolvedJoint,
   plain: Joint,
-  changed: readonly string[],
+  changed: readonly Said[],
   seen: JobContext,
 ): Reply<VariantReport> {
   const { joint, index } = resolved;
@@ -175,7 +197,7 @@ function atEqualMargin(
     return refuse(
       'not-computable',
       `joints.${index}.overlap`,
-      `No overlap of the ${pliesOf(plain)} lap up to ${LONGEST_OVERLAP} mm reaches the margin ${signed(target)} of the joint as it is: ${modeLabel(result.mode, result.part)} stops it at ${signed(result.margin)}, whatever the overlap.`,
+      say`No overlap of the ${pliesOf(plain)} lap up to ${millimetres(LONGEST_OVERLAP)} reaches the margin ${signed(target)} of the joint as it is: ${modeLabel(result.mode, result.part)} stops it at ${signed(result.margin)}, whatever the overlap.`,
     );
   }
   const { low } = sized.found;
@@ -186,8 +208,8 @@ function atEqualMargin(
     joint: { ...plain, overlap },
     changed: [
       ...changed,
-      `overlap ${lengthText(overlap)} instead of ${lengthText(joint.overlap)}: the shortest, in steps of ${step} mm, whose lowest margin ${signed(result.margin)} reaches ${signed(target)}`,
-      'the walls are kept',
+      say`overlap ${length(overlap)} instead of ${length(joint.overlap)}: the shortest, in steps of ${millimetres(step)}, whose lowest margin ${signed(result.margin)} reaches ${signed(target)}`,
+      { message: 'the walls are kept' },
     ],
     equal: { what: 'margin', of: target, variant: result.margin },
   });

@@ -3,6 +3,7 @@
  * bonded surface stands off by the gap, and its wall grows away from the bond.
  */
 import { ModelError } from '../errors.ts';
+import { millimetres, say, smallMillimetres } from '../said.ts';
 import { annulus, type Section, strip } from './section.ts';
 import type { BondInput, GapState, JointInput, Material, WallInput } from './types.ts';
 
@@ -72,7 +73,7 @@ export function gapAt(
   if (gap > 0) return gap;
   throw new ModelError(
     `${input}.tolerance`,
-    `The gap of ${bond.gap} mm closes: tolerance and offset together take ${Number((-change).toPrecision(6))} mm. Widen the gap or tighten the fit.`,
+    say`The gap of ${smallMillimetres(bond.gap)} closes: tolerance and offset together take ${smallMillimetres(-change, 6)}. Widen the gap or tighten the fit.`,
   );
 }
 
@@ -129,7 +130,7 @@ function spigotWall(name: string, wall: WallInput, outer: number): Part {
   if (outer - thickest <= 0) {
     throw new ModelError(
       `${name}.${wall.atRoot >= wall.atMouth ? 'atRoot' : 'atMouth'}`,
-      `A ${name} wall of ${thickest} mm does not fit inside the tube: its outside radius is ${Number(outer.toPrecision(4))} mm. Thin the wall or widen the tube.`,
+      say`A ${name} wall of ${millimetres(thickest)} does not fit inside the tube: its outside radius is ${millimetres(outer, 4)}. Thin the wall or widen the tube.`,
     );
   }
   return wallPart(name, wall, (t) => annulus(outer - t, outer));
@@ -145,7 +146,7 @@ export function assemble(joint: JointInput, state: GapState): Assembly {
   if (inner <= 0) {
     throw new ModelError(
       'tube.wall',
-      `A wall of ${joint.tube.wall} mm leaves no bore in a tube of ${joint.tube.outsideDiameter} mm: thin the wall or widen the tube.`,
+      say`A wall of ${millimetres(joint.tube.wall)} leaves no bore in a tube of ${millimetres(joint.tube.outsideDiameter)}: thin the wall or widen the tube.`,
     );
   }
   const tube = uniformPart('tube', joint.tube.material, annulus(inner, outer));

@@ -8,11 +8,23 @@ import { adhesivePoisson, LARGEST_POISSON } from '../layered/of-joint.ts';
 import { type Mode, PEEL_MODES, WALL_MODES } from '../margins/asked.ts';
 import type { ModeResult } from '../margins/result.ts';
 import type { JointState } from '../margins/state.ts';
+import {
+  bare,
+  degreesCelsius,
+  millimetres,
+  type Said,
+  type SaidFigure,
+  saidTogether,
+  say,
+  smallMillimetres,
+} from '../said.ts';
 
 export interface Domain {
   readonly code: string;
   /** What must hold, and what is. */
   readonly text: string;
+  /** Those in the text that have a unit. */
+  readonly figures?: readonly SaidFigure[];
   readonly inside: boolean;
 }
 
@@ -31,6 +43,17 @@ const layered = (mode: Mode): boolean => PEEL_MODES.has(mode) || WALL_MODES.has(
 
 /** With the sign that the rest of the program writes. */
 const short = (value: number): string => String(Number(value.toPrecision(3))).replace('-', '−');
+
+const stated = ({ message, figures }: Said): Pick<Domain, 'text' | 'figures'> => ({
+  text: message,
+  ...(figures ? { figures } : {}),
+});
+
+/** `0.2 and 0.4 mm` */
+const gapsOf = (gaps: readonly number[]): Said => {
+  const figures = gaps.map((gap) => smallMillimetres(gap, 3));
+  return saidTogether([...figures.slice(0, -1).map(bare), ...figures.slice(-1)], ' and ');
+};
 
 export function domainsOf(result: ModeResult, state: JointState): Domain[] {
   const { assembly, ledgers, adhesives, loadCase } = state;
@@ -59,12 +82,16 @@ export function domainsOf(result: ModeResult, state: JointState): Domain[] {
   domains.push(
     {
       code: 'outside-table',
-      text: `${short(loadCase.temperature)} °C lies within the adhesive's table of properties`,
+      ...stated(
+        say`${degreesCelsius(loadCase.temperature, 3)} lies within the adhesive's table of properties`,
+      ),
       inside: !adhesives[0]!.outsideTable,
     },
     {
       code: 'gap-outside-table',
-      text: `the gap (${assembly.bonds.map(({ gap }) => short(gap)).join(' and ')} mm) lies within the table of strength against gap`,
+      ...stated(
+        say`the gap (${gapsOf(assembly.bonds.map(({ gap }) => gap))}) lies within the table of strength against gap`,
+      ),
       inside: ledgers.every(({ gapOutsideTable }) => !gapOutsideTable),
     },
   );
@@ -91,7 +118,9 @@ export function domainsOf(result: ModeResult, state: JointState): Domain[] {
     const gap = Math.max(...assembly.bonds.map((bond) => bond.gap));
     domains.push({
       code: 'built-in-root',
-      text: `the place is at least ${ROOT_GAPS} gaps from the root, where the walls are built into solid metal: nearer, the model does not resolve peel (here ${short(result.x)} mm)`,
+      ...stated(
+        say`the place is at least ${ROOT_GAPS} gaps from the root, where the walls are built into solid metal: nearer, the model does not resolve peel (here ${millimetres(result.x, 3)})`,
+      ),
       inside: result.x >= ROOT_GAPS * gap,
     });
   }

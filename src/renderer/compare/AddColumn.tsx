@@ -1,8 +1,10 @@
 /** What can be set beside the joint: its other lap made equal, a copy, or what the project has already. */
+
 import { createMemo, createSignal, createUniqueId, For, type JSX, Show } from 'solid-js';
 import { pliesOf } from '../../shared/lap-variant.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { Equal } from '../../shared/reports-compare.ts';
+import { saidText } from '../../shared/said.ts';
 import { sentence } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
 import { Choice } from '../size/Choice.tsx';
@@ -84,7 +86,7 @@ export function AddList(props: AddListProps): JSX.Element {
         <Show when={making().refusal()}>
           {(error) => (
             <p class="refused" role="alert">
-              {labelOf(tried())}: {sentence(error().message)}
+              {labelOf(tried())}: {sentence(saidText(error()))}
             </p>
           )}
         </Show>

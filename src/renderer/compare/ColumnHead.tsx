@@ -1,7 +1,9 @@
 /** The head of one column: its letter and line, what it is, and what can be done with it. */
+
 import { createSignal, type JSX, Show } from 'solid-js';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { CompareColumn } from '../../shared/reports-compare.ts';
+import { saidText } from '../../shared/said.ts';
 import { sentence, signed, stateWords } from '../../shared/words.ts';
 import { dashOf } from '../charts/compare-data.ts';
 import { Mark } from '../parts/Mark.tsx';
@@ -67,7 +69,7 @@ export function ColumnHead(props: ColumnHeadProps): JSX.Element {
       <Show when={props.result?.refused}>
         {(error) => (
           <p class="refused" role="alert">
-            {sentence(error().message)}
+            {sentence(saidText(error()))}
           </p>
         )}
       </Show>

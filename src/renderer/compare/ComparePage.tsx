@@ -1,6 +1,8 @@
 /** Two to four joints or variants side by side: why one carries more, in words, curves and figures. */
+
 import { createMemo, For, type JSX, Match, Show, Switch } from 'solid-js';
 import type { Project } from '../../shared/project.ts';
+import { saidText } from '../../shared/said.ts';
 import { sentence } from '../../shared/words.ts';
 import type { Compared } from '../charts/compare-data.ts';
 import { readInk } from '../charts/ink.ts';
@@ -58,11 +60,12 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
   const flags = createMemo(() => {
     const by = new Map<string, string[]>();
     for (const [i, { id }] of columns().entries()) {
-      for (const { message } of report()?.columns.find((one) => one.id === id)?.flags ?? []) {
-        by.set(message, [...(by.get(message) ?? []), letterOf(i)]);
+      for (const flag of report()?.columns.find((one) => one.id === id)?.flags ?? []) {
+        const text = saidText(flag);
+        by.set(text, [...(by.get(text) ?? []), letterOf(i)]);
       }
     }
-    return [...by].map(([message, letters]) => `${letters.join(', ')}: ${message}`);
+    return [...by].map(([text, letters]) => `${letters.join(', ')}: ${text}`);
   });
   /** Sentences are about the further columns in their order, unless one of them has none. */
   const lettered = (): boolean => {
@@ -111,7 +114,10 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
       >
         <section data-pane aria-label="What is compared" class="compare-head">
           <div class="compare-words" aria-live="polite">
-            <For each={report()?.sentences} fallback={<p class="units">{saidInstead()}</p>}>
+            <For
+              each={report()?.sentences.map(saidText)}
+              fallback={<p class="units">{saidInstead()}</p>}
+            >
               {(text, i) => (
                 <p>
                   <Show when={lettered()}>
@@ -170,7 +176,7 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
             {(error) => (
               <Show when={refusal()}>
                 <p class="refused" role="alert">
-                  These cannot be compared. {sentence(error().message)}
+                  These cannot be compared. {sentence(saidText(error()))}
                 </p>
               </Show>
             )}

@@ -2,6 +2,7 @@
 
 import { createMemo, createSignal, For, Index, type JSX, Show } from 'solid-js';
 import type { Project } from '../../shared/project.ts';
+import { saidText } from '../../shared/said.ts';
 import { sentence } from '../../shared/words.ts';
 import { TakeOut } from '../parts/TakeOut.tsx';
 import { compareTableSheet } from '../sheets/compare-table-sheet.ts';
@@ -79,7 +80,8 @@ export function CompareTable(props: CompareTableProps): JSX.Element {
     },
     { of: '', list: [] },
   );
-  const changed = ({ id }: Column): string => props.comparison.making.changed(id).join('; ');
+  const changed = ({ id }: Column): string =>
+    props.comparison.making.changed(id).map(saidText).join('; ');
   const made = (): boolean => columns().some((column) => changed(column) !== '');
   const groups = createMemo(() => resultGroups(shown()));
   const most = (row: ResultRow): number | null =>

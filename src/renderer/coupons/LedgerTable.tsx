@@ -15,6 +15,7 @@ import {
 } from '../../shared/ledger-words.ts';
 import { figureOf, symbolOf } from '../../shared/measures.ts';
 import type { AdhesiveLedger, LedgerEnvironment } from '../../shared/reports-ledger.ts';
+import { shownRest } from '../../shared/said.ts';
 import { environment, figure, sentence } from '../../shared/words.ts';
 
 /** Where a row leads. */
@@ -33,7 +34,7 @@ function RestsOn(props: {
   return (
     <>
       <span class="ledger-basis" classList={{ typical: isMarked(props.environment.basis) }}>
-        {props.environment.restsOn}
+        {shownRest(props.environment)}
       </span>
       <Show when={rowsText(props.environment)}>
         {(words) => <span class="units">{sentence(words())}</span>}

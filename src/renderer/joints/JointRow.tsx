@@ -1,6 +1,8 @@
 /** One joint in the table; its flags and refusals stand in a row of their own under it. */
+
 import { For, type JSX, Show } from 'solid-js';
 import type { JointSummary, Margin } from '../../shared/reports.ts';
+import { saidText } from '../../shared/said.ts';
 import { toDisplay } from '../../shared/units.ts';
 import {
   caseText,
@@ -47,7 +49,7 @@ function LowestCells(props: { readonly margin: Margin; readonly flat: boolean })
           <span class="typical">typical</span>
         </Show>
         <Show when={props.margin.flags.length > 0}>
-          <span class="outside" title={props.margin.flags.map(({ message }) => message).join('\n')}>
+          <span class="outside" title={props.margin.flags.map(saidText).join('\n')}>
             <DomainMark inside={false} /> outside domain
           </span>
         </Show>
@@ -102,14 +104,14 @@ export function JointRow(props: JointRowProps): JSX.Element {
       <Show when={props.joint.refused}>
         {(error) => (
           <tr class="joint-note is-refused">
-            <td colspan={COLUMNS}>{sentence(error().message)}</td>
+            <td colspan={COLUMNS}>{sentence(saidText(error()))}</td>
           </tr>
         )}
       </Show>
       <Show when={props.flags.length > 0}>
         <tr class="joint-note">
           <td colspan={COLUMNS}>
-            <For each={props.flags}>{(flag) => <p>{flag.message}</p>}</For>
+            <For each={props.flags}>{(flag) => <p>{saidText(flag)}</p>}</For>
           </td>
         </tr>
       </Show>

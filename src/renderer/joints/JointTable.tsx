@@ -1,6 +1,8 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
+
 import { createEffect, createMemo, createSignal, For, type JSX, on, Show } from 'solid-js';
 import type { CheckReport } from '../../shared/reports.ts';
+import { saidText } from '../../shared/said.ts';
 import { displayUnit } from '../../shared/units.ts';
 import { TourNote } from '../help/TourNote.tsx';
 import { useTour } from '../help/tour.ts';
@@ -131,7 +133,7 @@ export function JointTable(props: JointTableProps): JSX.Element {
           )}
         </For>
       </table>
-      <For each={shared()}>{(flag) => <p class="shared-flag">{flag.message}</p>}</For>
+      <For each={shared()}>{(flag) => <p class="shared-flag">{saidText(flag)}</p>}</For>
     </>
   );
 }

@@ -1,7 +1,9 @@
 /** Where a project opens: how it stands, and every joint of it. */
+
 import { createMemo, For, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { CornerMargin } from '../../shared/reports.ts';
+import { saidText } from '../../shared/said.ts';
 import { sentence, tally } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
 import type { JointDeeds } from '../state/joint-deeds.ts';
@@ -114,7 +116,7 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
             <p>
               The project cannot be checked.{' '}
               <Show when={blamed()}>{(joint) => `${joint().name}: `}</Show>
-              {sentence(error().message)}
+              {sentence(saidText(error()))}
             </p>
             <Show when={blamed()}>
               {(joint) => (

@@ -1,8 +1,10 @@
 /** One joint on the sheet: verdict, inputs, section, method, curves, margins, remarks, working. */
+
 import { For, type JSX, Match, Show, Switch } from 'solid-js';
 import { isFlat, lapOf } from '../../shared/convert-lap.ts';
 import type { JointReport } from '../../shared/reports.ts';
 import type { JointSheet } from '../../shared/reports-sheet.ts';
+import { saidText } from '../../shared/said.ts';
 import { methodSentences, stateText } from '../../shared/sheet-words.ts';
 import { headline, lapWords, sentence, signed, verdict, whereText } from '../../shared/words.ts';
 import { Mark } from '../parts/Mark.tsx';
@@ -87,7 +89,9 @@ export function JointPart(props: JointPartProps): JSX.Element {
         </Match>
         <Match when={!reply.ok && reply.error}>
           {(error) => (
-            <p class="sheet-verdict">This joint cannot be computed. {sentence(error().message)}</p>
+            <p class="sheet-verdict">
+              This joint cannot be computed. {sentence(saidText(error()))}
+            </p>
           )}
         </Match>
       </Switch>

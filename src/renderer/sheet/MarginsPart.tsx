@@ -1,9 +1,11 @@
 /** Every margin of the joint, lowest first, with what it rests on; and all that must be known of them. */
+
 import { For, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { Margin } from '../../shared/reports.ts';
 import type { JointSheet } from '../../shared/reports-sheet.ts';
+import { saidText } from '../../shared/said.ts';
 import { remarksOf, restsOnText } from '../../shared/sheet-words.ts';
 import {
   caseOf,
@@ -117,9 +119,9 @@ export function RemarksPart(props: MarginsPartProps): JSX.Element {
         }
       >
         <For each={remarks}>
-          {({ message, about }) => (
+          {({ said, about }) => (
             <p class="sheet-flag">
-              {sentence(message)}
+              {sentence(saidText(said))}
               <Show when={about.length > 0}>
                 <span class="paper-under">Said of: {about.join('; ')}.</span>
               </Show>

@@ -1,9 +1,11 @@
 /** Section and curves of a joint on paper: in lines, to one scale, each plot with its sentence. */
+
 import { type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { JointReport, SweepReport } from '../../shared/reports.ts';
 import type { JointSheet } from '../../shared/reports-sheet.ts';
+import { saidText } from '../../shared/said.ts';
 import { displayUnit } from '../../shared/units.ts';
 import {
   caseText,
@@ -186,7 +188,7 @@ export function PaperPlots(props: PaperPlotsProps): JSX.Element {
       <Show when={sheet.sweepRefused}>
         {(error) => (
           <p class="sheet-line">
-            Strength against overlap cannot be shown: {sentence(error().message)}
+            Strength against overlap cannot be shown: {sentence(saidText(error()))}
           </p>
         )}
       </Show>

@@ -1,7 +1,9 @@
 /** The first part of a project's sheet: how it stands, and every joint of it, the lowest margin first. */
+
 import { For, type JSX, Show } from 'solid-js';
 import { isFlat } from '../../shared/convert-lap.ts';
 import type { CheckReport, JointSummary } from '../../shared/reports.ts';
+import { saidText } from '../../shared/said.ts';
 import { displayUnit, toDisplay } from '../../shared/units.ts';
 import {
   caseText,
@@ -26,7 +28,7 @@ function Lowest(props: { readonly joint: JointSummary; readonly flat: boolean })
       fallback={
         <td colspan="5">
           {props.joint.refused
-            ? `cannot be computed: ${sentence(props.joint.refused.message)}`
+            ? `cannot be computed: ${sentence(saidText(props.joint.refused))}`
             : 'no load case acts on it'}
         </td>
       }
@@ -102,9 +104,9 @@ export function ProjectPart(props: {
                 <Lowest joint={joint} flat={flat.has(joint.jointId)} />
               </tr>
               <For each={ownFlags(joint, shared)}>
-                {({ message }) => (
+                {(flag) => (
                   <tr class="note-row">
-                    <td colspan="7">{message}</td>
+                    <td colspan="7">{saidText(flag)}</td>
                   </tr>
                 )}
               </For>
@@ -112,7 +114,7 @@ export function ProjectPart(props: {
           )}
         </For>
       </table>
-      <For each={shared}>{({ message }) => <p class="sheet-flag">All joints: {message}</p>}</For>
+      <For each={shared}>{(flag) => <p class="sheet-flag">All joints: {saidText(flag)}</p>}</For>
     </>
   );
 }

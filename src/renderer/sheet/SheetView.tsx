@@ -1,6 +1,8 @@
 /** The sheet before it is printed: beside its pages, what is to stand on them. */
+
 import { createMemo, createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
+import { saidText } from '../../shared/said.ts';
 import { sentence } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
 import type { Check } from '../state/check.ts';
@@ -125,7 +127,7 @@ export function SheetView(props: SheetViewProps): JSX.Element {
         <Show when={!stopped() && refusal()}>
           {(error) => (
             <p class="refused" role="alert">
-              The project cannot be checked. {sentence(error().message)}
+              The project cannot be checked. {sentence(saidText(error()))}
             </p>
           )}
         </Show>

@@ -1,6 +1,8 @@
 /** How a question that takes its time stands: under way, stopped, or refused. */
+
 import { type JSX, Show } from 'solid-js';
 import type { LongRequestName } from '../../shared/contract.ts';
+import { saidText } from '../../shared/said.ts';
 import { sentence } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
 import type { Found } from '../state/found.ts';
@@ -21,7 +23,7 @@ export function FoundStatus(props: FoundStatusProps): JSX.Element {
         <p class="asked-note">{props.stopped}</p>
       </Show>
       <Show when={props.found.refusal()}>
-        {(error) => <p class="refused">{sentence(error().message)}</p>}
+        {(error) => <p class="refused">{sentence(saidText(error()))}</p>}
       </Show>
     </>
   );

@@ -1,6 +1,8 @@
 /** The left column: everything that is put in about one joint. */
+
 import { createMemo, For, type JSX, Show } from 'solid-js';
 import type { Joint } from '../../shared/project.ts';
+import { saidText } from '../../shared/said.ts';
 import { sentence } from '../../shared/words.ts';
 import { type Answers, AnswersContext } from './answers.ts';
 import { Choice } from './Choice.tsx';
@@ -37,7 +39,7 @@ export function Inputs(props: InputsProps): JSX.Element {
         <Show when={props.issues.elsewhere()}>
           {(error) => (
             <p class="refused" role="alert">
-              {sentence(error().message)}
+              {sentence(saidText(error()))}
             </p>
           )}
         </Show>

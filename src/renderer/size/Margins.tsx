@@ -1,6 +1,8 @@
 /** The right column: every margin, lowest first; taking one draws the state that sets it. */
+
 import { Index, type JSX, Show } from 'solid-js';
 import type { JointReport, Margin } from '../../shared/reports.ts';
+import { saidText, shownRest } from '../../shared/said.ts';
 import {
   caseText,
   headline,
@@ -54,12 +56,12 @@ function MarginRow(props: MarginRowProps): JSX.Element {
           </Show>
           <Show when={/-basis|mean, no/.test(props.margin.restsOn)}>
             {' · '}
-            <span class="rests-on">{props.margin.restsOn}</span>
+            <span class="rests-on">{shownRest(props.margin)}</span>
           </Show>
           <Show when={props.margin.remark}> · {remarkText(props.margin)}</Show>
         </span>
         <Show when={props.margin.flags.length > 0}>
-          <span class="outside" title={props.margin.flags.map(({ message }) => message).join('\n')}>
+          <span class="outside" title={props.margin.flags.map(saidText).join('\n')}>
             <DomainMark inside={false} /> outside domain
           </span>
         </Show>
@@ -108,7 +110,7 @@ export function Margins(props: MarginsProps): JSX.Element {
       <Show when={props.report.flags.length > 0}>
         <h3 class="notes-title">To know</h3>
         <ul class="notes">
-          <Index each={props.report.flags}>{(flag) => <li>{flag().message}</li>}</Index>
+          <Index each={props.report.flags}>{(flag) => <li>{saidText(flag())}</li>}</Index>
         </ul>
       </Show>
     </>

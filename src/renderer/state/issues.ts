@@ -3,9 +3,11 @@
  * and is kept here by its field; a value that the model refuses is in the document and comes back
  * as a refusal naming its place.
  */
+
 import { type Accessor, createMemo, createSignal } from 'solid-js';
 import { createStore, produce } from 'solid-js/store';
 import type { RequestError } from '../../shared/reply.ts';
+import { saidText } from '../../shared/said.ts';
 
 export interface Issues {
   /** A field announces itself, so that a refusal about a place nearby is shown at it. */
@@ -38,6 +40,9 @@ export function fieldFor(place: string, mounted: readonly string[]): string | un
   );
 }
 
+const textOf = (error: RequestError | null): string | undefined =>
+  error ? saidText(error) : undefined;
+
 export function createIssues(): Issues {
   const [typed, setTyped] = createStore<Record<string, string>>({});
   const [mounted, setMounted] = createSignal<readonly string[]>([]);
@@ -67,8 +72,7 @@ export function createIssues(): Issues {
       else setTyped(field, message);
     },
     setRefusal: (error) => setRefusal(error),
-    at: (path, field = path) =>
-      typed[field] ?? (blamed() === path ? refusal()?.message : undefined),
+    at: (path, field = path) => typed[field] ?? (blamed() === path ? textOf(refusal()) : undefined),
     refused: refusal,
     elsewhere: () => (blamed() === undefined ? refusal() : null),
     typedCount,

@@ -1,10 +1,12 @@
 /** New columns: the other lap made equal in one thing, asked of the core, or a copy to change by hand. */
+
 import { type Accessor, batch, createSignal } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
 import type { Plies } from '../../shared/lap-variant.ts';
 import type { Joint } from '../../shared/project.ts';
 import type { RequestError } from '../../shared/reply.ts';
 import type { Equal } from '../../shared/reports-compare.ts';
+import type { Said } from '../../shared/said.ts';
 import type { Column } from './compared.ts';
 import { createJob, type Job } from './job.ts';
 import { jointIndex, type ProjectState, withOneJoint } from './project.ts';
@@ -15,7 +17,7 @@ export interface Making {
   lap(lap: Plies, equal: Equal): Promise<boolean>;
   copy(joint: Joint): void;
   /** What was changed to make a variant, in words; empty for what was not made since the project was opened. */
-  changed(id: string): readonly string[];
+  changed(id: string): readonly Said[];
   /** Why the last one could not be made; null after one that could, and when it was stopped. */
   readonly refusal: Accessor<RequestError | null>;
   forget(): void;
@@ -33,7 +35,7 @@ export interface MakingSource {
 export function createMaking({ bridge, project, first, add, full }: MakingSource): Making {
   const job = createJob(bridge);
   const [refusal, setRefusal] = createSignal<RequestError | null>(null);
-  const [changes, setChanges] = createSignal<ReadonlyMap<string, readonly string[]>>(new Map());
+  const [changes, setChanges] = createSignal<ReadonlyMap<string, readonly Said[]>>(new Map());
   const keyOf = (id: string): string => `${project.opening()} ${id}`;
   const put = (id: string | null): boolean => {
     if (id !== null) add({ kind: 'variant', id });

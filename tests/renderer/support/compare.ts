@@ -99,9 +99,9 @@ export const makeCompareReport = (
     caseName: caseId === 'landing' ? 'Hard landing' : 'Gust',
     columns: made,
     differences: [],
-    sentences: made
-      .slice(1)
-      .map(({ name, carried }) => `“${name}” carries ${carried!.shear.toFixed(2)}.`),
+    sentences: made.slice(1).map(({ name, carried }) => ({
+      message: `“${name}” carries ${carried!.shear.toFixed(2)}.`,
+    })),
   };
 };
 
@@ -117,7 +117,7 @@ export function makeVariant(
       `${joint.id}-${lap}-${equal}`,
       `${joint.name}, ${lap} lap at equal ${equal}`,
     ),
-    changed: [conversionWords(joint)],
+    changed: [{ message: conversionWords(joint) }],
     equal: null,
   };
 }

@@ -61,7 +61,7 @@ export function makeLaminateReport(
       ...(symmetric ? [] : [`The stack is not symmetric${flat ? ' from its lower face' : ''}.`]),
       ...(balanced ? [] : ['The stack is not balanced.']),
       ...(made === own ? [] : [`Plies scaled from ${own.toFixed(1)} to ${made.toFixed(1)} mm.`]),
-    ],
+    ].map((message) => ({ message })),
     a: [
       [151_000, 32_000, 0],
       [32_000, 74_500, 0],

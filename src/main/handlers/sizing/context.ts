@@ -1,6 +1,7 @@
 /** A joint as a question about one of its sizes. */
 import { ModelError } from '../../../model/errors.ts';
 import type { GoverningRow } from '../../../model/margins/governing.ts';
+import { millimetres, say } from '../../../model/said.ts';
 import { type Judge, makeJudge } from '../../../model/sizing/judge.ts';
 import type { Joint, Project } from '../../../shared/project.ts';
 import { type QuantityName, quantities } from '../../../shared/quantities.ts';
@@ -15,6 +16,9 @@ export const quantityOf: Readonly<Record<Vary, QuantityName>> = {
   'tube-wall': 'wall',
   gap: 'gap',
 };
+
+/** Gaps are read in smaller units. */
+export const measureOf = (vary: Vary): 'length' | 'small' => (vary === 'gap' ? 'small' : 'length');
 
 /** What is asked of one joint: which of its sizes, how much margin, in which steps. */
 export interface SizingContext {
@@ -66,6 +70,6 @@ function varied(joint: Joint, vary: Vary, value: number): Joint {
   if (fits) return changed;
   throw new ModelError(
     '',
-    `With ${value} mm a size of the joint leaves what a project may hold: change the range that is looked at.`,
+    say`With ${millimetres(value, undefined, measureOf(vary))} a size of the joint leaves what a project may hold: change the range that is looked at.`,
   );
 }

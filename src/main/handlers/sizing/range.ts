@@ -1,4 +1,5 @@
 /** Steps and ranges of a sizing, where they are left out. */
+import { bare, millimetres, say } from '../../../model/said.ts';
 import { findPlateau, LONGEST_OVERLAP } from '../../../model/sweep/overlap-sweep.ts';
 import type { Joint, Project } from '../../../shared/project.ts';
 import { quantities } from '../../../shared/quantities.ts';
@@ -6,7 +7,7 @@ import { ok, type Reply, refuse } from '../../../shared/reply.ts';
 import { bondsOf, type Vary, variedValue } from '../../../shared/vary-joint.ts';
 import { questionOf } from '../margins.ts';
 import type { ResolvedJoint } from '../resolve.ts';
-import { quantityOf } from './context.ts';
+import { measureOf, quantityOf } from './context.ts';
 
 /** In mm, as docs/project-file.md has them. */
 const STEPS = { overlap: 1, wall: 0.1, gap: 0.05 } as const;
@@ -80,12 +81,13 @@ export function rangeOf(
   asked: { readonly from?: number | undefined; readonly to?: number | undefined },
 ): Reply<Range> {
   const { min, max, label } = quantities[quantityOf[vary]];
+  const mm = (value: number) => millimetres(value, undefined, measureOf(vary));
   for (const [name, value] of Object.entries({ from: asked.from, to: asked.to })) {
     if (value !== undefined && (value < min || value > max)) {
       return refuse(
         'bad-request',
         name,
-        `A ${label} lies from ${min} to ${max} mm, not at ${value} mm.`,
+        say`A ${label} lies from ${bare(mm(min))} to ${mm(max)}, not at ${mm(value)}.`,
       );
     }
   }
@@ -93,7 +95,7 @@ export function rangeOf(
     return refuse(
       'bad-request',
       'to',
-      `The search must end above where it begins: ${asked.to} mm is not above ${asked.from} mm.`,
+      say`The search must end above where it begins: ${mm(asked.to)} is not above ${mm(asked.from)}.`,
     );
   }
   const [least, most] =
@@ -107,7 +109,7 @@ export function rangeOf(
     return refuse(
       'bad-request',
       'step',
-      `Between ${from} and ${to} mm lie fewer than two multiples of ${step} mm: widen the range or take a smaller step.`,
+      say`Between ${bare(mm(from))} and ${mm(to)} lie fewer than two multiples of ${mm(step)}: widen the range or take a smaller step.`,
     );
   }
   return ok({ first, last, chosen: asked.to === undefined });

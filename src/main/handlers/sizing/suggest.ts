@@ -3,6 +3,7 @@
  * it is offered: the least amount of it that reaches the target, or else the one that comes nearest.
  */
 import { ModelError } from '../../../model/errors.ts';
+import { bare, type Said, type SaidFigure, say } from '../../../model/said.ts';
 import { ALIKE, nearest, type Sized, type SizePlan, size } from '../../../model/sizing/size.ts';
 import { convertLap, lapsFor } from '../../../shared/convert-lap.ts';
 import type { Joint } from '../../../shared/project.ts';
@@ -16,13 +17,13 @@ import {
   withValue,
 } from '../../../shared/vary-joint.ts';
 import type { ResolvedJoint } from '../resolve.ts';
-import { type JointJudge, judgeJoint, type SizingContext } from './context.ts';
+import { type JointJudge, judgeJoint, measureOf, type SizingContext } from './context.ts';
 import { gapSpan, stepOf } from './range.ts';
 
 /** One amount of one change. */
 interface Rung {
   readonly joint: Joint;
-  readonly change: string;
+  readonly change: Said;
   /** How far it goes, as a factor: changes of different kinds are ranked by it. */
   readonly amount: number;
 }
@@ -65,7 +66,7 @@ export function ladders(context: SizingContext, resolved: ResolvedJoint): Ladder
       if (value <= 0 || (value - present) * (factor - 1) <= 0) return [];
       return {
         joint: withValue(joint, what, value),
-        change: `${noun} ${bare(what, present)} → ${sizeText(what, value)}`,
+        change: say`${noun} ${bare(sizeOf(what, present))} → ${sizeOf(what, value)}`,
         amount: Math.max(value / present, present / value),
       };
     });
@@ -99,7 +100,12 @@ const partWords: Readonly<
   'flat-double': { sleeve: 'both straps', tube: 'strip' },
 };
 
-const bare = (what: Vary, value: number): string => sizeText(what, value).replace(' mm', '');
+/** As the fields of the joint have it. */
+const sizeOf = (what: Vary, value: number): SaidFigure => ({
+  as: sizeText(what, value),
+  measure: measureOf(what),
+  value,
+});
 
 /** Gaps for which the adhesive's strength is known. */
 function within(rungs: readonly Rung[], joint: Joint, resolved: ResolvedJoint): Rung[] {
@@ -115,7 +121,7 @@ function tapers(joint: Joint, step: number): Rung[] {
   return MOUTH.flatMap((factor) => {
     const mouth = Number((Math.floor((atMouth * factor) / step + SMALL) * step).toPrecision(12));
     if (mouth < LEAST_MOUTH || mouth >= atMouth) return [];
-    const change = `${partWords[joint.type].sleeve} at the mouth ${bare('sleeve-wall', atMouth)} → ${sizeText('sleeve-wall', mouth)}`;
+    const change = say`${partWords[joint.type].sleeve} at the mouth ${bare(sizeOf('sleeve-wall', atMouth))} → ${sizeOf('sleeve-wall', mouth)}`;
     return { joint: withMouth(joint, mouth / atMouth), change, amount: atMouth / mouth };
   });
 }
@@ -126,7 +132,7 @@ function doubled(joint: Joint): Rung[] {
   const double = lap ? convertLap(joint, lap) : joint;
   if (double === joint) return [];
   const word = joint.type === 'flat-single' ? 'a second strap' : 'a second sleeve wall';
-  const change = `double lap in place of single: ${word} like the first`;
+  const change = { message: `double lap in place of single: ${word} like the first` };
   return [{ joint: double, change, amount: Number.POSITIVE_INFINITY }];
 }
 
@@ -208,7 +214,8 @@ function suggestionOf(
   const margin = judge.margin(judge.lowest(multiple) ?? top.row, multiple);
   return {
     kind,
-    change: rung.change,
+    change: rung.change.message,
+    ...(rung.change.figures ? { changeFigures: rung.change.figures } : {}),
     reached: found !== null,
     value: judge.value(multiple),
     margin: margin.margin,

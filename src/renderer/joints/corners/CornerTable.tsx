@@ -7,6 +7,7 @@ import {
   isLowestOf,
   type JointCorners,
 } from '../../../shared/reports.ts';
+import { saidText } from '../../../shared/said.ts';
 import { caseText, gapWords, sentence } from '../../../shared/words.ts';
 import { SortHead } from '../../parts/SortHead.tsx';
 import { TakeOut } from '../../parts/TakeOut.tsx';
@@ -89,7 +90,7 @@ function Row(props: RowProps): JSX.Element {
       >
         {(error) => (
           <td class="is-refused" colspan={props.cases.length + 1}>
-            Cannot be computed. {sentence(error().message)}
+            Cannot be computed. {sentence(saidText(error()))}
           </td>
         )}
       </Show>

@@ -2,7 +2,8 @@
 
 import { type Accessor, For, type JSX, Show } from 'solid-js';
 import type { Joint } from '../../../shared/project.ts';
-import type { Margin, SizingReport } from '../../../shared/reports.ts';
+import type { Margin, SizingReport, SizingSuggestion } from '../../../shared/reports.ts';
+import { saidText } from '../../../shared/said.ts';
 import {
   noHelpText,
   setBy,
@@ -123,13 +124,13 @@ export function FindAnswer(props: FindAnswerProps): JSX.Element {
             <For each={props.report.suggestions}>
               {(suggestion) => (
                 <tr>
-                  <th scope="row">{suggestion.change}</th>
+                  <th scope="row">{shownChange(suggestion)}</th>
                   <td>{suggestionText(props.report, suggestion)}</td>
                   <td class="use">
                     <UseIt
                       old={props.old}
-                      name={`Use it: ${suggestion.change}`}
-                      onUse={() => props.onUse(suggestion.joint, suggestion.change)}
+                      name={`Use it: ${shownChange(suggestion)}`}
+                      onUse={() => props.onUse(suggestion.joint, shownChange(suggestion))}
                     />
                   </td>
                 </tr>
@@ -142,6 +143,9 @@ export function FindAnswer(props: FindAnswerProps): JSX.Element {
     </div>
   );
 }
+
+const shownChange = ({ change, changeFigures }: SizingSuggestion): string =>
+  saidText({ message: change, figures: changeFigures });
 
 /** Of an older joint nothing is used: it would undo what has been changed since. */
 function UseIt(props: {

@@ -3,6 +3,7 @@
 import { type Accessor, createUniqueId, For, type JSX, Show } from 'solid-js';
 import type { FlatSize, Joint, SleeveSize } from '../../../shared/project.ts';
 import type { SizeResult } from '../../../shared/reports.ts';
+import { saidText } from '../../../shared/said.ts';
 import { setBy, sizeText } from '../../../shared/sizing-words.ts';
 import { sentence, signed, stateWords } from '../../../shared/words.ts';
 import { Mark } from '../../parts/Mark.tsx';
@@ -127,7 +128,7 @@ export function SizeRow(props: SizeRowProps): JSX.Element {
         {(error) => (
           <tr>
             <td colSpan={span()} class="callout">
-              {sentence(error().message)}
+              {sentence(saidText(error()))}
             </td>
           </tr>
         )}

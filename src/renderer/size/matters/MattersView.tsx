@@ -1,5 +1,7 @@
 /** Which input's tolerance moves the lowest margin most: a tornado, largest first, and its figures. */
+
 import { type JSX, Show } from 'solid-js';
+import { saidText } from '../../../shared/said.ts';
 import { middleSentence } from '../../../shared/scatter-words.ts';
 import { createFound } from '../../state/found.ts';
 import { FoundStatus } from '../FoundStatus.tsx';
@@ -40,8 +42,8 @@ export function MattersView(props: ViewProps): JSX.Element {
             <p class="study-answer">{middleSentence(report())}</p>
             <Tornado report={report()} />
             <ul class="study-notes">
-              {report().flags.map(({ message }) => (
-                <li>{message}</li>
+              {report().flags.map((flag) => (
+                <li>{saidText(flag)}</li>
               ))}
             </ul>
           </div>

@@ -2,6 +2,7 @@
 
 import { For, type JSX } from 'solid-js';
 import type { ScatterReport } from '../../../shared/reports-scatter.ts';
+import { saidText } from '../../../shared/said.ts';
 import {
   belowSentence,
   checkSentences,
@@ -103,7 +104,7 @@ export function ScatterAnswer(props: { readonly report: ScatterReport }): JSX.El
       <p class="asked-note">{middleSentence(report())}</p>
       <p class="asked-note">{checkSentences(report()).join(' ')}</p>
       <ul class="study-notes">
-        <For each={report().flags}>{({ message }) => <li>{message}</li>}</For>
+        <For each={report().flags}>{(flag) => <li>{saidText(flag)}</li>}</For>
       </ul>
     </>
   );

@@ -4,6 +4,7 @@ import { createSignal, For, type JSX, onCleanup, Show } from 'solid-js';
 import type { Measure } from '../../../shared/display-units.ts';
 import { figureOf, inShown, symbolOf } from '../../../shared/measures.ts';
 import type { Spring, SpringState, SpringsReport } from '../../../shared/reports-springs.ts';
+import { saidText } from '../../../shared/said.ts';
 import {
   conventionWords,
   makingWords,
@@ -127,11 +128,16 @@ export function SpringsView(props: ViewProps): JSX.Element {
     say('Saved.');
   };
 
+  const refused = (): string | null => {
+    const error = springs.refused();
+    return error && saidText(error);
+  };
+
   return (
     <div class="springs" classList={{ 'is-old': springs.refused() !== null }}>
       <Show
         when={springs.report()}
-        fallback={<p class="figure-empty">{springs.refused()?.message ?? 'Calculating …'}</p>}
+        fallback={<p class="figure-empty">{refused() ?? 'Calculating …'}</p>}
       >
         {(report) => (
           <>
@@ -189,7 +195,7 @@ export function SpringsView(props: ViewProps): JSX.Element {
                 <p>{makingWords(report())}</p>
                 <p>{typicalWords(report())}</p>
                 <For each={report().flags}>
-                  {(flag) => <p class="spring-flag">{flag.message}</p>}
+                  {(flag) => <p class="spring-flag">{saidText(flag)}</p>}
                 </For>
               </div>
             </div>

@@ -1,6 +1,8 @@
 /** A wall of plies: its stack as text and drawn, what there is to know of it, its figures and its ply. */
+
 import { For, type JSX, Show } from 'solid-js';
 import type { LaminateReport } from '../../../shared/reports.ts';
+import { saidText } from '../../../shared/said.ts';
 import { listed } from '../../../shared/words.ts';
 import type { Path } from '../../state/project.ts';
 import { Copies } from '../Copies.tsx';
@@ -65,7 +67,7 @@ export function StackEditor(props: StackEditorProps): JSX.Element {
                 <For each={report().notes}>
                   {(note) => (
                     <li>
-                      <NoteMark /> {note}
+                      <NoteMark /> {saidText(note)}
                     </li>
                   )}
                 </For>
