@@ -17,7 +17,8 @@ useDialogs();
 const KEY = 'lapwright-recovery';
 const lockOf = (id: string): string => `lapwright-recovery ${id}`;
 const OTHER = 'of-another-page';
-const offer = /was not saved when (its window was closed or Lapwright stopped|this page was loaded anew)/;
+const offer =
+  /was not saved when (its window was closed or Lapwright stopped|this page was loaded anew)/;
 
 let bridge: FakeBridge;
 let disk: FakeDisk;
