@@ -1,5 +1,5 @@
 /** Takes changes of the document back, and back again; each says which change it is about. */
-import { createMemo, type JSX, Show } from 'solid-js';
+import { createMemo, type JSX } from 'solid-js';
 import type { ProjectState } from '../state/project.ts';
 import type { Undoing } from '../state/undoing.ts';
 
@@ -45,9 +45,6 @@ export function UndoControl(props: UndoControlProps): JSX.Element {
       >
         <Arrow path={FORWARD} />
       </button>
-      <p class="undo-said" role="status">
-        <Show when={props.undoing.said()}>{(words) => <span>{words()}</span>}</Show>
-      </p>
     </div>
   );
 }
