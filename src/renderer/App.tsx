@@ -23,6 +23,7 @@ import { createCouponRows } from './coupons/result-columns.ts';
 import { createFieldNotes, FieldNote } from './help/FieldNote.tsx';
 import { createTour, TourContext } from './help/tour.ts';
 import { fetchPages, SheetView } from './pages.ts';
+import { SaidLine } from './parts/SaidLine.tsx';
 import { Upload } from './parts/Upload.tsx';
 import { DropZone } from './project-file/DropZone.tsx';
 import { FileDialogs } from './project-file/FileDialogs.tsx';
@@ -39,6 +40,8 @@ import { createJointsView } from './state/joints-view.ts';
 import { createKeptChecks } from './state/kept-checks.ts';
 import { createKeptRows } from './state/kept-rows.ts';
 import { createProject, jointIndex, type Path } from './state/project.ts';
+import { refusedSentence } from './state/refused.ts';
+import { createSaid } from './state/said.ts';
 import { createSheet } from './state/sheet.ts';
 import { createSizing } from './state/sizing.ts';
 import { createUndoing } from './state/undoing.ts';
@@ -53,6 +56,7 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
   const theme = createTheme();
   const units = createUnits();
   const project = createProject();
+  const said = createSaid();
   const [workspace, setWorkspace] = createSignal<WorkspaceName>('joints');
   const [jointId, setJointId] = createSignal<string | null>(null);
   const [trouble, setTrouble] = createSignal<Trouble | null>(null);
@@ -61,6 +65,10 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
     bridge: props.bridge,
     project,
     onTrouble: setTrouble,
+    onWritten() {
+      const refused = project.refused.all();
+      if (refused.length > 0) said.warn(refusedSentence(refused, 'is saved'));
+    },
     onOpened() {
       setJointId(project.plain()?.joints[0]?.id ?? null);
       setWorkspace('joints');
@@ -156,7 +164,7 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
     else if (of === 'compared') sheet.showJoints(comparison.columns());
     else if (id !== undefined) sheet.showJoints([{ kind: 'joint', id }]);
   };
-  const undoing = createUndoing(project, movedAt);
+  const undoing = createUndoing(project, said, movedAt);
   const sheets = createSheets();
   let upload = (): void => {};
   const jointDeeds = createJointDeeds({
@@ -349,6 +357,7 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
       <p class="hidden" role="status">
         {tour.said()}
       </p>
+      <SaidLine said={said} />
       <FieldNote notes={fieldNotes} />
       <KeyDialogs
         bridge={props.bridge}

@@ -28,9 +28,13 @@ export function boxToKeep(name: QuantityName, typed: string): string {
   return entry.ok ? String(entry.value) : typed;
 }
 
+/** Digits of a text that is shown as it was typed: more of them were worked out. */
+const TYPED = 9;
+
 /** @param whole with every digit, for whoever is about to type */
 export function boxToShow(name: QuantityName, kept: string, whole = false): string {
-  if (isInSi(name) || !followsScreen(name)) return kept;
+  if (!followsScreen(name)) return kept;
+  if (isInSi(name) && (whole || kept.replace(/\D/g, '').length <= TYPED)) return kept;
   const entry = readNumber(kept);
   if (!entry.ok) return kept;
   return whole ? toDisplayWhole(name, entry.value) : toDisplay(name, entry.value);

@@ -1,7 +1,7 @@
 /** A change of the document in words: `overlap 24.0 → 30.0 mm, Landing leg`. */
 import type { Project } from './project.ts';
 import type { QuantityName } from './quantities.ts';
-import { displayUnit, toDisplay } from './units.ts';
+import { displayUnit, toDisplay, toldApart } from './units.ts';
 
 type Path = readonly (string | number)[];
 type Words = readonly [words: string, quantity?: QuantityName];
@@ -158,6 +158,18 @@ function valueText(value: unknown, quantity: QuantityName | undefined): string {
   return quoted(String(value));
 }
 
+/** Two values that differ read differently. */
+function valueTexts(
+  before: unknown,
+  after: unknown,
+  quantity: QuantityName | undefined,
+): readonly [string, string] {
+  if (quantity && typeof before === 'number' && typeof after === 'number') {
+    return toldApart(quantity, before, after);
+  }
+  return [valueText(before, quantity), valueText(after, quantity)];
+}
+
 const isPlain = (value: unknown): boolean => typeof value !== 'object' || value === null;
 
 /** What was added to or taken out of a list, by name where it has one. */
@@ -188,9 +200,9 @@ export function changeWords(
   const of = owners.length > 0 ? `, ${owners.map(short).join(', ')}` : '';
   if (isPlain(before) && isPlain(after) && typeof last !== 'number') {
     const symbol = quantity ? displayUnit(quantity).symbol : '';
-    const to = valueText(after, quantity);
+    const [from, to] = valueTexts(before, after, quantity);
     const unit = symbol !== '' && after !== undefined ? ` ${symbol}` : '';
-    return `${words} ${valueText(before, quantity)} → ${to}${unit}${of}`;
+    return `${words} ${from} → ${to}${unit}${of}`;
   }
   if (Array.isArray(before) || Array.isArray(after)) {
     const said = listWords(

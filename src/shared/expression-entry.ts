@@ -44,7 +44,7 @@ function understoodOf(
 
 function evaluate(name: QuantityName, typed: string, unit: DisplayUnit): FieldEntry {
   const target = targetOf(name, unit);
-  const tree = treeOf(checkedText(typed));
+  const tree = treeOf(checkedText(typed, target));
   if (!tree) return { ok: false, message: `“${typed}” is not complete, or has a sign too many.` };
   const reading = new Evaluation(target);
   const amount = target.onScale ? reading.temperatureOf(tree) : reading.amountOf(tree);

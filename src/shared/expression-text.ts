@@ -2,7 +2,8 @@
  * Looks at every sign of an expression before it is parsed: numbers, names of units, + − * / ^ and
  * brackets are let through, in an order that has one reading; all else is refused in words.
  */
-import { namedUnits, unitList } from './named-units.ts';
+import type { Target } from './expression-units.ts';
+import { isSame, momentDimension, namedUnits, unitsOfKind } from './named-units.ts';
 import { readNumber } from './number-entry.ts';
 import { Refused } from './refused.ts';
 
@@ -27,7 +28,10 @@ const plainly = (text: string): string =>
     .replaceAll('°', ' deg ')
     .replaceAll('%', ' percent ')
     .replaceAll('²', '^2')
-    .replaceAll('³', '^3');
+    .replaceAll('³', '^3')
+    // `in-lbf` and `ft-lbf` are products, however they are written: a length less a force is nothing.
+    .replace(/\b(in|ft)-(lbf?)\b/g, '$1*$2')
+    .replace(/\b(lbf?)-(in|ft)\b/g, '$1*$2');
 
 const shape = /\s*(?:(\d+(?:\.\d*)?(?:e[+-]?\d+)?|\.\d+(?:e[+-]?\d+)?)|([a-z]+)|([-+*/^()]))\s*/iy;
 
@@ -59,12 +63,24 @@ function tokensOf(text: string): Token[] {
   return tokens;
 }
 
-function checkName(name: string): void {
-  if (namedUnits.has(name)) return;
-  const like = [...namedUnits.keys()].find((one) => one.toLowerCase() === name.toLowerCase());
+/** Written with other capitals. Whoever writes `nm` may mean a length that nobody bonds by: no moment then. */
+function likeNamed(name: string, { dimension }: Target): string | undefined {
+  if (name === 'nm' && !isSame(dimension, momentDimension)) return undefined;
+  return [...namedUnits.keys()].find((one) => one.toLowerCase() === name.toLowerCase());
+}
+
+function checkName(name: string, target: Target): void {
+  // What is counted is read where it is counted.
+  if (namedUnits.has(name) && (name !== 'cycles' || target.symbol === name)) return;
+  const like = namedUnits.has(name) ? undefined : likeNamed(name, target);
+  const units = unitsOfKind(target.dimension);
+  const those =
+    units === ''
+      ? `this field takes a number without a unit${target.symbol === '' ? '' : `, or ${target.symbol}`}`
+      : `they are ${units}`;
   throw new Refused(
     like === undefined
-      ? `“${name}” is not a unit that is read here: they are ${unitList}.`
+      ? `“${name}” is not a unit that is read here: ${those}.`
       : `“${name}” is not a unit that is read here: write ${like}.`,
   );
 }
@@ -134,14 +150,14 @@ export const unitNamed = (name: string) => namedUnits.get(name === INCH ? 'in' :
 export const nameOf = (name: string): string => (name === INCH ? 'in' : name);
 
 /** The same for the parser; or throws what is to be said. */
-export function checkedText(typed: string): string {
+export function checkedText(typed: string, target: Target): string {
   if (typed.length > MOST_LETTERS) {
     throw new Refused(`At most ${MOST_LETTERS} characters are read here.`);
   }
   refuseSeparators(typed);
   const tokens = withoutOne(tokensOf(plainly(typed)));
   for (const { kind, text } of tokens) {
-    if (kind === 'name') checkName(text);
+    if (kind === 'name') checkName(text, target);
     if (kind === 'number') checkNumber(text);
   }
   checkNeighbours(tokens);

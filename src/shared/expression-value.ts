@@ -13,6 +13,7 @@ import {
   dimensionWords,
   iceInKelvin,
   isSame,
+  massAsForce,
   noDimension,
   product,
   raised,
@@ -65,9 +66,16 @@ const bounded = (amount: Amount): Amount => {
   return amount;
 };
 
+/** A pound or a kilogram where a force is meant. */
+function meant(text: string, dimension: Dimension, target: Target): string {
+  const isMeant = !isSame(dimension, target.dimension);
+  if (!isMeant || !isSame(massAsForce(dimension), target.dimension)) return '';
+  return /lb(?!f)/.test(text) ? '. A pound of force is lbf' : '. A force is in N, kN, lbf or kip';
+}
+
 /** `“5 MPa” is a stress; this field takes a length.` */
 export const wrongKind = (text: string, dimension: Dimension, target: Target): string =>
-  `“${text}” is ${dimensionWords(dimension)}; this field takes ${dimensionWords(target.dimension)}.`;
+  `“${text}” is ${dimensionWords(dimension)}; this field takes ${dimensionWords(target.dimension)}${meant(text, dimension, target)}.`;
 
 const alone = 'A temperature stands alone: write it like 90 degF, 32.5 degC or 300 K.';
 
@@ -96,13 +104,8 @@ export class Evaluation {
   #unit(node: SymbolNode): Amount {
     const unit = unitNamed(node.name);
     if (!unit) throw new Refused(`“${node.name}” is not a unit that is read here.`);
-    if (unit.zero) {
-      throw new Refused(
-        this.#target.onScale
-          ? alone
-          : `${unit.shown} is the unit of a temperature alone: write K here.`,
-      );
-    }
+    // Where no temperature is asked for, so many °F are as far as one is from another.
+    if (unit.zero && this.#target.onScale) throw new Refused(alone);
     return { value: unit.factor, dimension: unit.dimension, bare: false };
   }
 

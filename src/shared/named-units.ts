@@ -35,6 +35,7 @@ export const noDimension = pure;
 export const temperatureDimension = temperature;
 const stress = product(force, length, -2);
 const moment = product(force, length);
+export const momentDimension = moment;
 const perKelvin = raised(temperature, -1);
 const density = product(mass, length, -3);
 
@@ -75,6 +76,8 @@ const unit = (factor: string | Rational, dimension: Dimension, shown?: string): 
   ...(shown === undefined ? {} : { shown }),
 });
 
+const thousand = exact('1e3');
+const thousandth = exact('1e-3');
 const inch = exact('25.4');
 const poundForce = exact('4.4482216152605');
 const psi = divided(poundForce, power(inch, 2));
@@ -90,14 +93,23 @@ export const namedUnits: ReadonlyMap<string, NamedUnit> = new Map(
     um: unit('1e-3', length, 'µm'),
     in: unit(inch, length),
     ft: unit('304.8', length),
+    mil: unit(times(inch, thousandth), length),
+    thou: unit(times(inch, thousandth), length),
+    uin: unit(times(inch, exact('1e-6')), length, 'µin'),
     N: unit('1', force),
     kN: unit('1e3', force),
     lbf: unit(poundForce, force),
+    kip: unit(times(poundForce, thousand), force),
+    Nmm: unit('1', moment, 'N·mm'),
+    Nm: unit('1e3', moment, 'N·m'),
+    kNm: unit('1e6', moment, 'kN·m'),
+    J: unit('1e3', moment),
     Pa: unit('1e-6', stress),
     MPa: unit('1', stress),
     GPa: unit('1e3', stress),
     psi: unit(psi, stress),
-    ksi: unit(times(psi, exact('1e3')), stress),
+    ksi: unit(times(psi, thousand), stress),
+    Msi: unit(times(psi, exact('1e6')), stress),
     K: unit('1', temperature),
     degC: { ...unit('1', temperature, '°C'), zero: iceInKelvin },
     degF: {
@@ -112,12 +124,37 @@ export const namedUnits: ReadonlyMap<string, NamedUnit> = new Map(
     h: unit('3600', time),
     deg: unit('1', angle, '°'),
     percent: unit('1e-2', pure, '%'),
+    cycles: unit('1', pure),
   }),
 );
 
-/** For whoever named another. */
-export const unitList =
-  'mm, cm, m, um, in, ft, N, kN, lbf, Pa, MPa, GPa, psi, ksi, K, degC, degF, kg, g, lb, s, min, h, deg, %';
+/** Of each kind what is told to whoever named another unit, as it is typed. */
+const lists: readonly (readonly [Dimension, string])[] = [
+  [length, 'mm, cm, m, µm, in, ft, mil, thou'],
+  [force, 'N, kN, lbf, kip'],
+  [moment, 'N·m, N·mm, kN·m, in-lbf, ft-lbf'],
+  [stress, 'MPa, GPa, Pa, psi, ksi, Msi'],
+  [product(force, length, -1), 'N/mm, kN/mm, J/m², lbf/in'],
+  [temperature, '°C, °F, K'],
+  [perKelvin, '1/K, µm/m/K, µin/in/°F'],
+  [density, 'kg/m³, g/cm³, lb/in³'],
+  [mass, 'kg, g, lb'],
+  [time, 's, min, h'],
+  [angle, '°'],
+];
+
+/** `mm, cm, m …`: the units of one kind; empty of what has none but the per cent. */
+export const unitsOfKind = (dimension: Dimension): string =>
+  lists.find(([one]) => isSame(one, dimension))?.[1] ?? '';
+
+/** The same with pounds and kilograms meant as forces: what whoever typed `lb` for `lbf` had in mind. */
+export const massAsForce = ([force, length, temperature, mass, ...rest]: Dimension): Dimension => [
+  force + mass,
+  length,
+  temperature,
+  0,
+  ...rest,
+];
 
 /** One of what is stored, in the same measure. */
 export const storedUnits: Readonly<Record<Unit, readonly [Rational, Dimension]>> = {

@@ -46,8 +46,8 @@ export const siUnit = (name: QuantityName): DisplayUnit => unitOfQuantity(preset
 
 /** `12.7 mm`: as it is written in SI, whatever is on the screen. */
 export function inSiUnits(name: QuantityName, value: number): string {
-  const { symbol, shift: places } = siUnit(name);
-  return `${shift(value, places ?? 0, decimals[name])} ${symbol}`;
+  const unit = siUnit(name);
+  return `${forTheEye(value, unit, decimals[name])} ${unit.symbol}`;
 }
 
 /** True where a quantity is shown as it is in SI. */
@@ -86,33 +86,63 @@ function whole(value: number, unit: DisplayUnit, exact: Rational, digits: number
   return back.ok && back.value === value ? text : null;
 }
 
-function shift(value: number, places: number, atLeast = 0): string {
+/** Every digit, at least so many behind the point: moving the point makes no others. */
+function shifted(value: number, { shift }: DisplayUnit, atLeast: number): string {
   const decimal = parseDecimal(String(value));
   if (!decimal) return String(value);
-  return decimalText({ ...decimal, exponent: decimal.exponent - places }, atLeast);
+  return decimalText({ ...decimal, exponent: decimal.exponent - (shift ?? 0) }, atLeast);
 }
 
-/** The stored value in display units, rounded for the eye where it would have no end. */
-export function toDisplay(name: QuantityName, value: number): string {
-  const unit = displayUnit(name);
-  if (unit.shift !== null) {
-    return shift(value, unit.shift, isInSi(name) ? decimals[name] : 0);
-  }
+/** Digits of a figure in this unit, zeros at either end apart; none where it is a whole number of them. */
+function digitsOf(value: number, { shift }: DisplayUnit): number {
+  const decimal = parseDecimal(String(value));
+  if (!decimal || decimal.exponent - (shift ?? 0) >= 0) return 0;
+  return decimal.digits.replace(/0+$/, '').length;
+}
+
+/** What ends soon as it is; of the rest as many digits as one reads. */
+function forTheEye(value: number, unit: DisplayUnit, atLeast = 0): string {
+  if (unit.shift !== null && digitsOf(value, unit) <= WHOLE) return shifted(value, unit, atLeast);
   const exact = exactly(value, unit);
   if (!exact) return String(value);
-  return whole(value, unit, exact, WHOLE) ?? decimalText(rounded(exact, FOR_THE_EYE));
+  const ended = unit.shift === null ? whole(value, unit, exact, WHOLE) : null;
+  return ended ?? decimalText(rounded(exact, FOR_THE_EYE), atLeast);
 }
+
+const decimalsOf = (name: QuantityName): number => (isInSi(name) ? (decimals[name] ?? 0) : 0);
+
+/** The stored value in display units, rounded for the eye where it has many digits or no end. */
+export const toDisplay = (name: QuantityName, value: number): string =>
+  forTheEye(value, displayUnit(name), decimalsOf(name));
 
 /** The same with every digit that it takes: typed back it is the very value. */
 export function toDisplayWhole(name: QuantityName, value: number): string {
   const unit = displayUnit(name);
-  const exact = unit.shift === null ? exactly(value, unit) : null;
-  if (!exact) return toDisplay(name, value);
+  if (unit.shift !== null) return shifted(value, unit, decimalsOf(name));
+  const exact = exactly(value, unit);
+  if (!exact) return String(value);
   for (let digits = WHOLE; digits < MOST; digits += 1) {
     const text = whole(value, unit, exact, digits);
     if (text !== null) return text;
   }
   return decimalText(rounded(exact, MOST));
+}
+
+/** Two values as they are displayed; where the eye would see the same, with as many digits as tell them apart. */
+export function toldApart(name: QuantityName, one: number, other: number): [string, string] {
+  const texts = (written: (value: number) => string): [string, string] => [
+    written(one),
+    written(other),
+  ];
+  const [a, b] = texts((value) => toDisplay(name, value));
+  if (a !== b || Object.is(one, other)) return [a, b];
+  const unit = displayUnit(name);
+  const [exact, beside] = [exactly(one, unit), exactly(other, unit)];
+  for (let digits = FOR_THE_EYE + 1; exact && beside && digits < MOST; digits += 1) {
+    const [c, d] = [exact, beside].map((value) => decimalText(rounded(value, digits)));
+    if (c !== undefined && d !== undefined && c !== d) return [c, d];
+  }
+  return texts((value) => toDisplayWhole(name, value));
 }
 
 /** Text in display units to the value that is stored. */

@@ -48,7 +48,7 @@ describe('the ledger of knockdowns', () => {
   });
 
   it('stores each step, with a word on what it is', () => {
-    const { sent, issues } = renderInputs(makeProject(), 'tip');
+    const { sent, project } = renderInputs(makeProject(), 'tip');
     disclose(/^Knockdowns/);
     press('Add knockdowns');
     for (const [step, text] of [
@@ -66,7 +66,9 @@ describe('the ledger of knockdowns', () => {
     });
     fireEvent.blur(field('Knockdown, scatter'));
     type('Knockdown, scatter', '0,8');
-    expect(issues.stale()).toBe(true);
+    expect(project.refused.all().map(({ says }) => says)).toEqual([
+      'Knockdown, scatter of Toughened paste holds no number',
+    ]);
     expect(sent().adhesives[0]?.knockdowns?.scatter).toBe(0.85);
   });
 
@@ -111,14 +113,14 @@ describe('the ledger of knockdowns', () => {
   });
 
   it('does not keep bad text of a row that was taken away', () => {
-    const { issues } = renderInputs(makeProject(), 'tip');
+    const { project } = renderInputs(makeProject(), 'tip');
     disclose(/^Knockdowns/);
     press('Add knockdowns');
     press('Add a gap');
     type('Knockdown, gap of row 1', 'x');
-    expect(issues.stale()).toBe(true);
+    expect(project.refused.all()).toHaveLength(1);
     press('Remove gap row 1');
-    expect(issues.stale()).toBe(false);
+    expect(project.refused.all()).toEqual([]);
   });
 
   it('edits the fitting factor of the project, with or without knockdowns', () => {
@@ -159,7 +161,10 @@ describe('the ledger of knockdowns', () => {
     const ledgers = [ledger('outer bond', 0.3, 0.123), ledger('inner bond', 0.25, 0.456)];
     column.setStress(makeStress(45, { ledgers }));
     expect(details.querySelector('summary')?.textContent).toBe('Knockdowns left 0.12, 0.46');
+    // What is no number changes nothing; what the core refuses leaves the figures behind.
     type('Overlap', 'x');
+    expect(details.querySelector('summary')?.textContent).toBe('Knockdowns left 0.12, 0.46');
+    column.issues.setRefusal({ code: 'bad-input', field: 'joints.1.overlap', message: 'no' });
     expect(details.querySelector('summary')?.textContent).toBe('Knockdowns');
   });
 
@@ -167,7 +172,7 @@ describe('the ledger of knockdowns', () => {
     const column = renderInputs(makeProject(), 'tip');
     disclose(/^Knockdowns/);
     column.setStress(makeStress(30, { ledgers: [ledger('bond', 0.25, 0.6)] }));
-    type('Overlap', 'x');
+    column.issues.setRefusal({ code: 'bad-input', field: 'joints.0.overlap', message: 'no' });
     expect(screen.getByRole('table', { name: 'Left, not recalculated' })).toBeTruthy();
   });
 });

@@ -89,7 +89,8 @@ describe('an expression in a field of the document', () => {
     expect(screen.queryByRole('status')).toBeNull();
     fireEvent.blur(field);
     expect(field.value).toBe('5 MPa');
-    expect(issues.stale()).toBe(true);
+    expect(project.refused.all().map(({ text }) => text)).toEqual(['5 MPa']);
+    expect(issues.stale()).toBe(false);
   });
 
   it('is taken back by Escape, and by a change from elsewhere', () => {

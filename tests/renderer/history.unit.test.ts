@@ -93,6 +93,27 @@ describe('undo', () => {
     })();
   });
 
+  it('has no step of a drag that ends where it began, nor of what is put there once more', async () => {
+    project.edit(['name'], 'One');
+    await later();
+    project.edit(['joints', 0, 'offset'], 0.5);
+    await later();
+    project.history.undo();
+    const { overlap } = project.document()!.joints[0]!;
+    for (const mm of [overlap + 1, overlap + 2, overlap + 1, overlap, overlap]) {
+      project.edit(['joints', 0, 'overlap'], mm);
+      await later();
+    }
+    expect(project.history.undoes()).toMatch(/^name/);
+    expect(project.history.redoes()).toMatch(/offset/);
+    // On from there it is a step again.
+    project.edit(['joints', 0, 'overlap'], overlap + 3);
+    expect(project.history.undoes()).toMatch(/^overlap/);
+    project.history.undo();
+    project.history.undo();
+    expect(text(project)).toBe(before);
+  });
+
   it('knows again what is saved', async () => {
     project.edit(['name'], 'One');
     await later();

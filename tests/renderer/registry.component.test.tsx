@@ -11,6 +11,7 @@ import { createCoupons } from '../../src/renderer/state/coupons.ts';
 import { createProjectFiles } from '../../src/renderer/state/files/project-files.ts';
 import { createJointsView } from '../../src/renderer/state/joints-view.ts';
 import { createProject } from '../../src/renderer/state/project.ts';
+import { createSaid } from '../../src/renderer/state/said.ts';
 import { createSizing } from '../../src/renderer/state/sizing.ts';
 import { createUndoing } from '../../src/renderer/state/undoing.ts';
 import { createTheme } from '../../src/renderer/theme.ts';
@@ -94,7 +95,13 @@ beforeEach(() => {
     };
     const renames = vi.fn();
     const jointDeeds = { add: vi.fn(), copy: vi.fn(), rename: vi.fn(), remove: vi.fn() };
-    const files = createProjectFiles({ bridge, project, onOpened: vi.fn(), onTrouble: vi.fn() });
+    const files = createProjectFiles({
+      bridge,
+      project,
+      onOpened: vi.fn(),
+      onWritten: vi.fn(),
+      onTrouble: vi.fn(),
+    });
     const reach: Reach = {
       files: {
         ...files,
@@ -109,7 +116,7 @@ beforeEach(() => {
       sizing: createSizing({ bridge, project, index: () => 0, active: off }),
       joints: createJointsView(bridge, project, off),
       coupons: createCoupons({ bridge, project, active: off }),
-      undoing: createUndoing(project, () => {}),
+      undoing: createUndoing(project, createSaid(), () => {}),
       sheetOpen: off,
       workspace,
       joint: () => project.document()?.joints[0],

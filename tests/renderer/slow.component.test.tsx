@@ -11,35 +11,65 @@ afterEach(() => {
 
 const setUp = () =>
   createRoot(() => {
-    const [asked, setAsked] = createSignal(0);
-    const [answered, setAnswered] = createSignal(0);
-    const slow = createSlow(() => asked() !== answered(), answered);
-    return { slow, setAsked, setAnswered };
+    const [wanted, setWanted] = createSignal(0);
+    const [shown, setShown] = createSignal(0);
+    const [active, setActive] = createSignal(true);
+    return { slow: createSlow({ wanted, shown, active }), setWanted, setShown, setActive };
   });
+const wait = (ms: number): void => void vi.advanceTimersByTime(ms);
 
-it('takes a while to call an answer slow', () => {
-  const { slow, setAsked, setAnswered } = setUp();
-  setAsked(1);
-  vi.advanceTimersByTime(500);
+it('marks what is of another state as soon as an eye could take it for current', () => {
+  const { slow, setWanted, setShown } = setUp();
+  setWanted(1);
+  wait(140);
   expect(slow()).toBe(false);
-  vi.advanceTimersByTime(200);
+  wait(20);
   expect(slow()).toBe(true);
-  setAnswered(1);
+  setShown(1);
   expect(slow()).toBe(false);
-  vi.advanceTimersByTime(5000);
+  wait(5000);
   expect(slow()).toBe(false);
 });
 
-it('is not put off by more questions, but by every answer', () => {
-  const { slow, setAsked, setAnswered } = setUp();
+it('is not put off by more questions', () => {
+  const { slow, setWanted } = setUp();
   for (let i = 1; i <= 10; i += 1) {
-    setAsked(i);
-    vi.advanceTimersByTime(100);
+    setWanted(i);
+    wait(50);
   }
   expect(slow()).toBe(true);
-  for (let i = 1; i < 10; i += 1) {
-    setAnswered(i);
-    vi.advanceTimersByTime(500);
+});
+
+it('leaves a drag alone whose answers are a little behind, however long it lasts', () => {
+  const { slow, setWanted, setShown } = setUp();
+  setWanted(1);
+  for (let i = 2; i <= 100; i += 1) {
+    wait(60);
+    setWanted(i);
+    setShown(i - 1);
     expect(slow()).toBe(false);
   }
+});
+
+it('marks a drag whose answers are of a state that is long gone', () => {
+  const { slow, setWanted, setShown } = setUp();
+  for (let i = 1; i <= 40; i += 1) {
+    setWanted(i);
+    wait(50);
+    // Each answer is eight states behind.
+    setShown(Math.max(0, i - 8));
+    expect(slow()).toBe(i >= 3);
+  }
+  setShown(40);
+  expect(slow()).toBe(false);
+});
+
+it('marks nothing while nothing is asked', () => {
+  const { slow, setWanted, setActive } = setUp();
+  setActive(false);
+  setWanted(1);
+  wait(1000);
+  expect(slow()).toBe(false);
+  setActive(true);
+  expect(slow()).toBe(true);
 });

@@ -1,6 +1,7 @@
 import { fireEvent, screen, waitFor, within } from '@solidjs/testing-library';
 import { describe, expect, it } from 'vitest';
 import { typicalPly } from '../../src/renderer/size/stack/new-laminate.ts';
+import { refusedSentence } from '../../src/renderer/state/refused.ts';
 import { readProject } from '../../src/shared/read-project.ts';
 import { choose, disclose, field, renderInputs, type } from './support/inputs.tsx';
 import { laminate, makeLaminateProject, makeLaminateReport, ply } from './support/laminate.ts';
@@ -42,7 +43,7 @@ describe('the stack as text', () => {
   });
 
   it('says what cannot be read and where, and keeps the last good stack', async () => {
-    const { sent, issues } = renderInputs(makeLaminateProject(), 'tip');
+    const { sent, project } = renderInputs(makeLaminateProject(), 'tip');
     await plies();
     type('Tube stack', '[0/±45/x]s');
     const said = screen.getByText(/^An angle is expected, not “x”\./);
@@ -51,11 +52,13 @@ describe('the stack as text', () => {
     expect(said.querySelector('mark')?.textContent).toBe('x');
     expect(said.querySelector('mark')?.previousSibling?.textContent).toBe('[0/±45/');
     expect(sent().adherends[2]).toMatchObject({ stack: '[0/±45/90]s' });
-    expect(issues.stale()).toBe(true);
+    expect(refusedSentence(project.refused.all(), 'is saved')).toMatch(
+      /^Tube stack of .* holds no stack: \[0\/±45\/90\]s is saved\.$/,
+    );
     expect(await plies()).toBeTruthy();
     fireEvent.keyDown(field('Tube stack'), { key: 'Escape' });
     expect(field('Tube stack').value).toBe('[0/±45/90]s');
-    expect(issues.stale()).toBe(false);
+    expect(project.refused.all()).toEqual([]);
   });
 
   it('follows a change from elsewhere', () => {

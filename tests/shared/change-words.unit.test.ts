@@ -1,6 +1,8 @@
 /** Changes of the document in words. */
 import { describe, expect, it } from 'vitest';
 import { changeWords } from '../../src/shared/change-words.ts';
+import { presets } from '../../src/shared/display-units.ts';
+import { showUnitsOf } from '../../src/shared/shown-units.ts';
 import { curlew } from '../main/asking.ts';
 
 const document = await curlew();
@@ -65,6 +67,17 @@ describe('a change in words', () => {
     ['tube serial nothing → “T-1”', ['gapChecks', 0, 'tubeSerial'], '', 'T-1'],
   ])('%s', (said, path, before, after) => {
     expect(words(path, before, after)).toBe(said);
+  });
+
+  it('tells figures apart that would read the same', () => {
+    const back = showUnitsOf(() => presets.US);
+    try {
+      const path = ['joints', leg, 'bond', 'tolerance'];
+      expect(words(path, 0.05, 0.050001)).toBe('gap tolerance 1.9685 → 1.96854 mil, Landing leg');
+      expect(words(path, 0.05, 0.05 + 1e-14)).toMatch(/ 1\.9685039\d+ → 1\.9685039\d+ mil/);
+    } finally {
+      back();
+    }
   });
 
   it('keeps a long text short', () => {

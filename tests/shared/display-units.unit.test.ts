@@ -235,6 +235,8 @@ describe('a box of a question', () => {
     show(presets.SI);
     expect(boxToKeep('gap', '0.20')).toBe('0.20');
     expect(boxToShow('gap', '0.20')).toBe('0.20');
+    expect(boxToShow('overlap', '33.86666666666667')).toBe('33.867');
+    expect(boxToShow('overlap', '33.86666666666667', true)).toBe('33.86666666666667');
   });
 
   it('comes back the very same, typed again as it is shown to whoever types', () => {

@@ -1,11 +1,13 @@
 /** Expressions with units in a number field: hand values, and what is refused in which words. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { readBox } from '../../src/shared/box-entry.ts';
+import { kindNames, presets, type UnitChoice, unitKinds } from '../../src/shared/display-units.ts';
 import { type FieldEntry, readEntry } from '../../src/shared/expression-entry.ts';
 import { type QuantityName, quantities } from '../../src/shared/quantities.ts';
 import { readQuantity } from '../../src/shared/quantity-entry.ts';
-import { fromDisplay, toDisplay } from '../../src/shared/units.ts';
+import { showUnitsOf } from '../../src/shared/shown-units.ts';
+import { displayUnit, fromDisplay, toDisplay } from '../../src/shared/units.ts';
 
 const value = (entry: FieldEntry): number => {
   if (!entry.ok) throw new Error(entry.message);
@@ -83,6 +85,27 @@ describe('an expression is read', () => {
     ['expansion', '8.6e-6/K', 8.6e-6],
     ['expansion', '12e-6 1/K', 1.2e-5],
     ['expansion', '2*4.3', 8.6e-6],
+    // So many °F more or less: a ninth of it is a fifth of so many kelvin.
+    ['expansion', '9 um/m/degC', 9e-6],
+    ['expansion', '5 uin/in/degF', 9e-6],
+    ['expansion', '5 µin/in/°F', 9e-6],
+    ['toleranceTemperature', '9 degF', 5],
+    ['toleranceTemperature', '9 °C', 9],
+    ['gap', '8 mil', 0.2032],
+    ['gap', '8 thou', 0.2032],
+    ['force', '2 kip', 8896.443230521],
+    ['force', '2000 lbf', 8896.443230521],
+    ['moment', '12 in-lbf', 1355.8179483314004],
+    ['moment', '1 ft-lbf', 1355.8179483314004],
+    ['moment', '1 lbf-ft', 1355.8179483314004],
+    ['moment', '1/2 ft-lbf + 6 lbf·in', 1355.8179483314004],
+    ['moment', '410 Nm', 410_000],
+    ['moment', '3 Nmm', 3],
+    ['moment', '2 kNm', 2_000_000],
+    ['modulus', '2 Msi', 13_789.514586336722],
+    ['fractureEnergy', '500 J/m²', 0.5],
+    ['cycles', '5e6 cycles', 5_000_000],
+    ['cycles', '2*10^6 cycles', 2_000_000],
     ['density', '1.6 g/cm^3', 1600],
     ['density', '1600 kg/m³', 1600],
     // 0.45359237 / 16387.064 mm³ × 1e9, a tenth of it.
@@ -125,6 +148,48 @@ describe('an expression is read', () => {
     ['poisson', '1 - 60 %', '= 0.4'],
   ] as const)('%s: %s is understood %s', (name, text, said) => {
     expect(understood(name, text)).toBe(said);
+  });
+});
+
+describe('a unit that a field can show', () => {
+  const names = Object.keys(quantities) as QuantityName[];
+  let back = (): void => {};
+  afterEach(() => back());
+
+  /** Every unit of every kind once. */
+  const choices = Array.from(
+    { length: Math.max(...kindNames.map((kind) => unitKinds[kind].units.length)) },
+    (_, i) =>
+      Object.fromEntries(
+        kindNames.map((kind) => [kind, unitKinds[kind].units[i % unitKinds[kind].units.length]]),
+      ) as unknown as UnitChoice,
+  );
+
+  it.each(choices.map((choice, i) => [i, choice] as const))(
+    'is read in it as it stands beside it, choice %i',
+    (_i, choice) => {
+      back = showUnitsOf(() => choice);
+      for (const name of names) {
+        const { symbol } = displayUnit(name);
+        for (const figure of ['7.5', '0.125', '−3']) {
+          const bare = value(readEntry(name, figure));
+          // Of a number without a unit nothing stands beside it.
+          const text = `${figure} ${symbol}`.trim();
+          expect(value(readEntry(name, text)), `${name}: ${text}`).toBe(bare);
+        }
+      }
+    },
+  );
+
+  it('has no more digits in what is understood than one reads', () => {
+    back = showUnitsOf(() => presets.US);
+    expect(understood('force', '2000 + 2023.3 lbf')).toMatch(/^= 4023\.3 lbf \(17\.897 kN\)/);
+    expect(understood('overlap', '0.8661417322834646 mm')).toBe('= 0.0341 in (0.86614 mm)');
+    back();
+    back = () => {};
+    expect(understood('overlap', '4/3 in')).toBe('= 33.867 mm');
+    // Rounded to be read, not to be kept.
+    expect(value(readEntry('overlap', '4/3 in'))).toBe((4 * 25.4) / 3);
   });
 });
 
@@ -183,8 +248,13 @@ describe('an expression is refused', () => {
     ['temperature', '300 K - 5 K', 'A temperature stands alone'],
     ['temperature', '2*(90 degF)', 'A temperature stands alone'],
     ['temperature', '5 mm degF', 'a sign is missing'],
-    ['expansion', '8 um/m/degC', 'write K here'],
-    ['toleranceTemperature', '9 degF', 'write K here'],
+    // A pound is a mass, and no field takes the one for the other.
+    ['force', '8 lb', '“8 lb” is a mass; this field takes a force. A pound of force is lbf.'],
+    ['force', '3 kg', 'this field takes a force. A force is in N, kN, lbf or kip.'],
+    ['moment', '10 in-lb', 'this field takes a moment. A pound of force is lbf.'],
+    ['strength', '5 lb/in^2', 'this field takes a stress. A pound of force is lbf.'],
+    ['density', '5 lbf', '“5 lbf” is a force; this field takes a density.'],
+    ['overlap', '8 lb', '“8 lb” is a mass; this field takes a length.'],
     ['overlap', '1,5 in', '“1,5” is ambiguous: write 1.5.'],
     ['overlap', '0,5 in', '“0,5” is ambiguous: write 0.5.'],
     ['overlap', '1,500 mm', 'has two readings: write 1.500 or 1500.'],
@@ -194,7 +264,25 @@ describe('an expression is refused', () => {
     ['overlap', '5 ft 3 in', 'Between “ft” and “3” a sign is missing'],
     ['overlap', '2(3)', 'Between “2” and “(” a sign is missing'],
     ['overlap', '2 MM', 'write mm'],
-    ['overlap', '3 parsec', '“parsec” is not a unit that is read here: they are mm, cm'],
+    [
+      'overlap',
+      '3 parsec',
+      'is not a unit that is read here: they are mm, cm, m, µm, in, ft, mil, thou.',
+    ],
+    ['force', '3 pound', '“pound” is not a unit that is read here: they are N, kN, lbf, kip.'],
+    ['moment', '3 foo', 'they are N·m, N·mm, kN·m, in-lbf, ft-lbf.'],
+    ['strength', '3 foo', 'they are MPa, GPa, Pa, psi, ksi, Msi.'],
+    ['temperature', '3 foo', 'they are °C, °F, K.'],
+    ['expansion', '3 foo', 'they are 1/K, µm/m/K, µin/in/°F.'],
+    ['density', '3 foo', 'they are kg/m³, g/cm³, lb/in³.'],
+    ['fractureEnergy', '3 foo', 'they are N/mm, kN/mm, J/m², lbf/in.'],
+    ['openTime', '3 foo', 'they are s, min, h.'],
+    ['poisson', '3 foo', 'read here: this field takes a number without a unit.'],
+    ['cycles', '3 foo', 'read here: this field takes a number without a unit, or cycles.'],
+    ['poisson', '3 cycles', '“cycles” is not a unit that is read here'],
+    // Whoever writes nanometres is not told of newton metres.
+    ['overlap', '30 nm', '“nm” is not a unit that is read here: they are mm'],
+    ['moment', '30 nm', '“nm” is not a unit that is read here: write Nm.'],
     ['overlap', '1/0 mm', '“0” is zero'],
     ['overlap', '0^-1', '“0” is zero'],
     ['overlap', '(1 - 1)^-1 mm', 'is zero'],

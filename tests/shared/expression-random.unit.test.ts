@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { readEntry } from '../../src/shared/expression-entry.ts';
 import { checkedText } from '../../src/shared/expression-text.ts';
 import { OperatorNode, ParenthesisNode, treeOf } from '../../src/shared/expression-tree.ts';
+import { targetOf } from '../../src/shared/expression-units.ts';
 import { type QuantityName, quantities } from '../../src/shared/quantities.ts';
 
 /** Text, what it is worth in mm by plain doubles, and how large what was added up to it is. */
@@ -297,7 +298,7 @@ describe('whatever is typed', () => {
       fc.property(
         expression.filter(({ text }) => text.length <= 80),
         ({ text }) => {
-          const tree = treeOf(checkedText(text));
+          const tree = treeOf(checkedText(text, targetOf('overlap')));
           expect(tree).not.toBeNull();
           expect(count(tree)).toBeLessThanOrEqual(text.length);
         },

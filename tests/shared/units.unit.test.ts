@@ -6,6 +6,8 @@ import {
   fromDisplay,
   inDisplayUnit,
   toDisplay,
+  toDisplayWhole,
+  toldApart,
   withinRange,
   withUnit,
 } from '../../src/shared/units.ts';
@@ -30,7 +32,13 @@ describe('units at the edge', () => {
   it.each([
     ['force', 16_000, '16.0'],
     ['force', -300, '−0.3'],
-    ['force', 0.1 + 0.2, '0.00030000000000000004'],
+    // More digits than one reads are there for whoever types.
+    ['force', 0.1 + 0.2, '0.0003'],
+    ['force', 17_896.443230521, '17.896'],
+    ['overlap', 33.86666666666667, '33.867'],
+    ['overlap', 25.400000000000002, '25.4'],
+    ['overlap', 33.866667, '33.866667'],
+    ['cycles', 1_234_567_891, '1234567891'],
     ['moment', 410_000, '410'],
     ['moment', 0, '0'],
     ['overlap', 30, '30.0'],
@@ -53,14 +61,35 @@ describe('units at the edge', () => {
     expect(withUnit('poisson', 0.34)).toBe('0.34');
   });
 
-  it('never changes a value by showing it and typing it back', () => {
+  it('never changes a value by showing all of it and typing it back', () => {
     for (const name of names) {
       const { min, max } = quantities[name];
       fc.assert(
         fc.property(fc.double({ min, max, noNaN: true }), (value) => {
-          const entry = fromDisplay(name, toDisplay(name, value));
+          const entry = fromDisplay(name, toDisplayWhole(name, value));
           expect(entry).toEqual({ ok: true, value: value === 0 ? 0 : value });
         }),
+      );
+    }
+  });
+
+  it('tells two values apart that the eye would not', () => {
+    expect(toldApart('overlap', 14, 24)).toEqual(['14.0', '24.0']);
+    expect(toldApart('overlap', 14, 14)).toEqual(['14.0', '14.0']);
+    expect(toldApart('overlap', 100 / 3, 100.0001 / 3)).toEqual(['33.3333', '33.3334']);
+    for (const name of names) {
+      const { min, max } = quantities[name];
+      fc.assert(
+        fc.property(
+          fc.double({ min, max, noNaN: true }),
+          fc.double({ min: -1e-15, max: 1e-15, noNaN: true }),
+          (one, little) => {
+            const other = one * (1 + little);
+            const [a, b] = toldApart(name, one, other);
+            expect(a === b).toBe(one === other || (one === 0 && other === 0));
+          },
+        ),
+        { numRuns: 30 },
       );
     }
   });

@@ -93,6 +93,8 @@ export function ShortcutList(props: ShortcutListProps): JSX.Element {
         </div>
         <p class="units">
           While you write in a field only {whileWriting()} do this; all other keys are the field’s.
+          Ctrl+Z first takes back what is being typed there. Once that is done with, by Enter or by
+          going on, it takes back the change, and Ctrl+Shift+Z or Ctrl+Y does it again.
         </p>
         <p class="shortcuts-caution">{cautionShort}</p>
       </div>

@@ -1,6 +1,7 @@
 /** The one place where keys of the window become actions. */
 import { onCleanup, onMount } from 'solid-js';
 import type { Bridge } from '../../shared/contract.ts';
+import { typingIn } from '../parts/own-typing.ts';
 import type { Action } from './action.ts';
 import { type Chord, isPressed, isWriting } from './chord.ts';
 import { KEYS_DIALOG } from './KeysDialog.tsx';
@@ -22,6 +23,12 @@ function isHeld({ group }: Action): boolean {
   return !dialogs.every((dialog) => group === 'keys' && dialog.matches(`.${KEYS_DIALOG}`));
 }
 
+/** Of a field that has nothing of its own to take back, or to do again, the window does it. */
+function isHandedOn({ id }: Action, field: Element | null): boolean {
+  const typing = id === 'undo' || id === 'redo' ? typingIn(field) : undefined;
+  return typing !== undefined && !typing.has(id as 'undo' | 'redo');
+}
+
 export function act(actions: readonly Action[], event: KeyboardEvent): void {
   if (event.defaultPrevented || event.isComposing) return;
   const found = pressed(actions, event);
@@ -32,7 +39,13 @@ export function act(actions: readonly Action[], event: KeyboardEvent): void {
     if (chord.writing) event.preventDefault();
     return;
   }
-  if (!chord.writing && isWriting(document.activeElement)) return;
+  const field = document.activeElement;
+  if (!chord.writing && isWriting(field) && !isHandedOn(action, field)) return;
+  // What could not be taken is not in the document: it goes from the field first.
+  if (action.id === 'undo' && typingIn(field)?.takeBack()) {
+    event.preventDefault();
+    return;
+  }
   // Undo with nothing left to take back is still ours; a print of a page without paper is not.
   if (!action.available()) {
     const ours = action.group === 'change' || (chord.writing && !chord.yields);
@@ -41,6 +54,7 @@ export function act(actions: readonly Action[], event: KeyboardEvent): void {
   }
   event.preventDefault();
   if (event.repeat && !chord.repeats) return;
+  if (action.group === 'change') typingIn(field)?.forget();
   action.run();
 }
 

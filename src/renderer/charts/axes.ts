@@ -26,13 +26,14 @@ function rungsOf(
 /**
  * Hairlines and figures up the left side, from `xFrom` to `xTo` in the data's units.
  * @param measure what the figures are; null of a pure number
+ * @returns how high they stand
  */
 export function drawRungs(
   { context, area, x, y }: Painter,
   ink: Ink,
   range: { low: number; high: number; xFrom: number; xTo: number; about: number; strong: number },
   measure: Measure | null = null,
-): void {
+): number[] {
   const { decimals, marks } = rungsOf(range, measure);
   for (const { at: value, shown } of marks) {
     const height = y(value);
@@ -41,6 +42,7 @@ export function drawRungs(
     const at = { x: area.left - 10, y: height };
     write(context, label(shown, decimals), at, { colour: ink.soft, align: 'right' });
   }
+  return marks.map(({ at }) => y(at));
 }
 
 /**

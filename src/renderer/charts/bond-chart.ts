@@ -137,7 +137,7 @@ export function makeBondChart(canvas: HTMLCanvasElement, make: MakePlot = makePl
       const at = { x: (x(zone.from) + x(zone.to)) / 2, y: y(0) };
       const side = range.high > 0 ? 'n' : 's';
       if (x(zone.to) - x(zone.from) > 48) {
-        const style = { colour: ink.soft, weight: 400, halo: ink.zone };
+        const style = { colour: ink.soft, weight: 400, ground: ink.zone };
         labels.add('plastic', style, [{ at, side, gap: 4 }]);
       }
     }
@@ -148,7 +148,7 @@ export function makeBondChart(canvas: HTMLCanvasElement, make: MakePlot = makePl
       bottom: area.bottom + 4,
     };
     const lines = drawnPoints(painter, picture);
-    const boxes = labels.paint(bounds, lines, ink.paper);
+    const boxes = labels.paint(bounds, { curves: lines }, ink.paper);
     readout(painter, lines, boxes);
   }
 

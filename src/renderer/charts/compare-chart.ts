@@ -116,7 +116,7 @@ export function makeCompareChart(canvas: HTMLCanvasElement): CompareChart {
     }
     const bounds: Box = { left: area.left + 2, top: 0, right: width - 2, bottom: area.bottom + 4 };
     const lines = drawnPoints(painter, picture);
-    readout(painter, lines, labels.paint(bounds, lines, ink.paper));
+    readout(painter, lines, labels.paint(bounds, { curves: lines }, ink.paper));
   }
 
   function readout(painter: Painter, drawn: readonly Point[], taken: readonly Box[]): void {

@@ -162,7 +162,7 @@ export function makeDotChart(canvas: HTMLCanvasElement): DotChart {
       );
     }
     const bounds = { left: area.left + 2, top: 0, right: width - 2, bottom: area.bottom - 1 };
-    labels.paint(bounds, places, ink.paper);
+    labels.paint(bounds, { curves: places }, ink.paper);
     const here = nearest(places);
     if (here < 0) return;
     const { text, apart } = dots[here]!;

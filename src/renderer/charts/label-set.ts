@@ -7,16 +7,33 @@ export const LINE = 18;
 export interface LabelSet {
   /** A line break in the text makes two lines of it. */
   add(text: string, style: LabelStyle, spots: LabelWish['spots']): void;
-  /** Writes all of them inside the bounds, off the curves; tells where they stand. */
-  paint(bounds: Box, curves: readonly Point[], halo: string): Box[];
+  /** Writes all of them inside the bounds, off what is drawn; tells where they stand. */
+  paint(bounds: Box, drawn: Drawn, paper: string): Box[];
+}
+
+/** What is drawn already: points a few pixels apart. */
+export interface Drawn {
+  /** Figures: no label hides them. */
+  readonly curves: readonly Point[];
+  /** Marks and levels: kept clear of where it can be, else they pass behind the label. */
+  readonly marks?: readonly Point[];
+  /** Heights of hairlines across. */
+  readonly rules?: readonly number[];
 }
 
 export interface LabelStyle {
   readonly colour: string;
   readonly weight: number;
-  /** What the label stands on, when that is not bare paper. */
-  readonly halo?: string;
+  /** What the label stands on, when that is not bare paper; where it may be either, by its place. */
+  readonly ground?: string | ((box: Box) => string);
 }
+
+/** Past the letters at both ends, and less than a line above and below them. */
+const BESIDE = 3;
+const WITHIN = 1.5;
+
+const isInside = (box: Box, { x, y }: Point): boolean =>
+  x > box.left - BESIDE && x < box.right + BESIDE && y > box.top && y < box.bottom;
 
 export function makeLabelSet(context: CanvasRenderingContext2D): LabelSet {
   const labels: { lines: string[]; style: LabelStyle; wish: LabelWish }[] = [];
@@ -26,18 +43,27 @@ export function makeLabelSet(context: CanvasRenderingContext2D): LabelSet {
       const width = Math.max(...lines.map((line) => measure(context, line, style.weight)));
       labels.push({ lines, style, wish: { width, height: lines.length * LINE, spots } });
     },
-    paint(bounds, curves, halo) {
+    paint(bounds, { curves, marks = [], rules = [] }, paper) {
       const boxes = placeLabels(
         labels.map(({ wish }) => wish),
         bounds,
-        curves,
+        [...curves, ...marks],
+        [],
+        rules,
       );
-      labels.forEach(({ lines, style }, i) => {
+      labels.forEach(({ lines, style: { ground = paper, colour, weight } }, i) => {
         const box = boxes[i];
+        if (!box) return;
+        const halo = typeof ground === 'string' ? ground : ground(box);
+        const hides = curves.some((point) => isInside(box, point));
         lines.forEach((line, row) => {
-          if (!box) return;
-          const at = { x: box.left, y: box.top + (row + 0.5) * LINE };
-          write(context, line, at, { halo, ...style });
+          const [left, top] = [box.left, box.top + row * LINE];
+          if (!hides) {
+            const width = measure(context, line, weight) + 2 * BESIDE;
+            context.fillStyle = halo;
+            context.fillRect(left - BESIDE, top + WITHIN, width, LINE - 2 * WITHIN);
+          }
+          write(context, line, { x: left, y: top + LINE / 2 }, { halo, colour, weight });
         });
       });
       return boxes;

@@ -71,6 +71,7 @@ const holds = (box: Box, p: Point): boolean =>
 /**
  * @param curves points of everything drawn that a label should not cover, a few pixels apart
  * @param taken boxes that are already there
+ * @param rules heights of hairlines, better not written across
  * @returns one box for each wish, in order; earlier wishes choose first
  */
 export function placeLabels(
@@ -78,6 +79,7 @@ export function placeLabels(
   area: Box,
   curves: readonly Point[],
   taken: readonly Box[] = [],
+  rules: readonly number[] = [],
 ): Box[] {
   const placed: Box[] = [];
   for (const wish of wishes) {
@@ -88,7 +90,10 @@ export function placeLabels(
       const moved = Math.abs(box.left - wanted.left) + Math.abs(box.top - wanted.top);
       const covered = curves.filter((point) => holds(box, point)).length;
       const crowd = [...taken, ...placed].reduce((sum, other) => sum + overlapOf(box, other), 0);
-      const cost = crowd * 10 + covered * 5 + moved;
+      const struck = rules.filter(
+        (height) => height > box.top + 1 && height < box.bottom - 1,
+      ).length;
+      const cost = crowd * 10 + covered * 5 + moved + struck;
       if (!best || cost < best.cost) best = { box, cost };
       if (cost === 0) break;
     }

@@ -7,7 +7,7 @@ import type { Painted } from './Canvas.tsx';
 import type { Ink } from './ink.ts';
 import { type LabelSet, LINE, makeLabelSet, writeBeside } from './label-set.ts';
 import { ring, rule } from './pen.ts';
-import type { Point } from './place-labels.ts';
+import type { Box, Point } from './place-labels.ts';
 import { makePlot, type Painter } from './plot.ts';
 import { marginSpan } from './sizing-data.ts';
 
@@ -24,6 +24,7 @@ const PADDING = { top: 10, bottom: 26, right: 86 };
 export function makeSizingChart(canvas: HTMLCanvasElement): Painted<SizingPicture> {
   let picture: SizingPicture | null = null;
   let hovered: number | null = null;
+  let rungs: readonly number[] = [];
   const padding = { left: 64, ...PADDING };
 
   const ends = ({ points, present }: SizingReport): { low: number; high: number } => ({
@@ -34,18 +35,16 @@ export function makeSizingChart(canvas: HTMLCanvasElement): Painted<SizingPictur
   function under(painter: Painter): void {
     if (!picture) return;
     const { report, ink } = picture;
-    const { context, area, x, y } = painter;
+    const { context, area, y } = painter;
     const { low, high } = ends(report);
-    if (report.found) {
-      // Where the target is reached, as far as it was looked at.
-      const from = Math.max(area.left, x(report.found.low));
-      const to = Math.min(area.right, x(report.found.high ?? report.found.lostAt ?? high));
+    const band = bandOf(painter);
+    if (band) {
       context.fillStyle = ink.band;
-      context.fillRect(from, area.top, Math.max(to - from, 2), area.bottom - area.top);
+      context.fillRect(band.from, area.top, band.to - band.from, area.bottom - area.top);
     }
     const span = marginSpan(report);
     const about = (area.bottom - area.top) / 44;
-    drawRungs(painter, ink, { ...span, xFrom: low, xTo: high, about, strong: 0 });
+    rungs = drawRungs(painter, ink, { ...span, xFrom: low, xTo: high, about, strong: 0 });
     const room = (area.right - area.left) / 70;
     const measure = report.vary === 'gap' ? 'small' : 'length';
     drawFoot(painter, ink, { low, high, about: room, measure });
@@ -54,13 +53,23 @@ export function makeSizingChart(canvas: HTMLCanvasElement): Painted<SizingPictur
     rule(context, { x: area.left, y: level }, { x: area.right, y: level }, style);
   }
 
+  /** Where the target is reached. */
+  function bandOf({ area, x }: Painter): { from: number; to: number } | null {
+    const { found } = picture!.report;
+    if (!found) return null;
+    const from = Math.max(area.left, x(found.low));
+    const end = found.high ?? found.lostAt ?? ends(picture!.report).high;
+    return { from, to: Math.max(from + 2, Math.min(area.right, x(end))) };
+  }
+
   function mark(
-    { context, area, x, y }: Painter,
+    painter: Painter,
     labels: LabelSet,
     at: { value: number; margin: number; text: string; dash: readonly number[]; weight: number },
   ): Point[] {
     if (!picture) return [];
     const { report, ink } = picture;
+    const { context, area, x, y } = painter;
     const place = Math.min(area.right, Math.max(area.left, x(at.value)));
     const style = { colour: ink.ink, dash: at.dash, width: 1.5 };
     rule(context, { x: place, y: area.top }, { x: place, y: area.bottom }, style);
@@ -68,10 +77,15 @@ export function makeSizingChart(canvas: HTMLCanvasElement): Painted<SizingPictur
     if (at.margin >= low && at.margin <= high) {
       ring(context, { x: place, y: y(at.margin) }, ink.ink, ink.paper);
     }
-    const spots = [area.top + 10, area.bottom - 12, area.top + 10 + LINE].flatMap((height) =>
+    const between = rungs.slice(1).map((rung, i) => (rung + (rungs[i] ?? rung)) / 2);
+    const heights = [area.top + 10, area.bottom - 12, ...between.toReversed()];
+    const spots = heights.flatMap((height) =>
       (['e', 'w'] as const).map((side) => ({ at: { x: place, y: height }, side, gap: 8 })),
     );
-    labels.add(at.text, { colour: ink.ink, weight: at.weight }, spots);
+    const band = bandOf(painter);
+    const ground = (box: Box): string =>
+      band && box.left > band.from && box.right < band.to ? ink.band : ink.paper;
+    labels.add(at.text, { colour: ink.ink, weight: at.weight, ground }, spots);
     const tall = area.bottom - area.top;
     return Array.from({ length: 25 }, (_, i) => ({ x: place, y: area.top + (i / 24) * tall }));
   }
@@ -112,7 +126,11 @@ export function makeSizingChart(canvas: HTMLCanvasElement): Painted<SizingPictur
     const drawn = (margin: number): number => y(Math.min(Math.max(margin, span.low), span.high));
     const curve = report.points.map(({ value, margin }) => ({ x: x(value), y: drawn(margin) }));
     const bounds = { left: area.left + 4, top: 0, right: width - 2, bottom: area.bottom - 1 };
-    labels.paint(bounds, [...curve, ...marks], ink.paper);
+    const dots = Array.from({ length: 60 }, (_, i) => ({
+      x: area.left + (i / 59) * (area.right - area.left),
+      y: level,
+    }));
+    labels.paint(bounds, { curves: curve, marks: [...marks, ...dots], rules: rungs }, ink.paper);
     readout(painter);
   }
 

@@ -1,11 +1,13 @@
 /** Strength against overlap. The present overlap is a mark on it that moves without a new sweep. */
+import type { UnitChoice } from '../../shared/display-units.ts';
 import type { SweepReport } from '../../shared/reports.ts';
+import { shownUnits } from '../../shared/shown-units.ts';
 import { figure, lengthText } from '../../shared/words.ts';
 import { drawFoot, drawRungs } from './axes.ts';
 import type { Ink } from './ink.ts';
 import { type LabelSet, LINE, makeLabelSet, writeBeside } from './label-set.ts';
-import { ring, rule } from './pen.ts';
-import type { Point } from './place-labels.ts';
+import { measure, ring, rule } from './pen.ts';
+import type { Box, Point } from './place-labels.ts';
 import { type MakePlot, makePlot, type Painter } from './plot.ts';
 import { plateauText, strengthAt, sweepHigh } from './sweep-data.ts';
 
@@ -29,13 +31,16 @@ export interface SweepChart {
 }
 
 /** Right of the plot the lines are named, each at its end. */
-const PADDING = { top: 8, bottom: 26, right: 82 };
+const PADDING = { top: 8, bottom: 26, right: 92 };
 
 /** @param make what it is drawn with: on the canvas, or in lines for paper */
 export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makePlot): SweepChart {
   let picture: SweepPicture | null = null;
   let hovered: number | null = null;
   let high = 1;
+  /** Those that it was painted in. */
+  let units: UnitChoice | null = null;
+  let rungs: readonly number[] = [];
   const padding = { left: 64, ...PADDING };
 
   const ends = (sweep: SweepReport): { low: number; high: number } => ({
@@ -54,16 +59,28 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
       context.fillRect(from, area.top, area.right - from, area.bottom - area.top);
     }
     const about = (area.bottom - area.top) / 44;
-    drawRungs(painter, ink, { low: 0, high, xFrom: span.low, xTo: span.high, about, strong: 1 });
+    const across = { low: 0, high, xFrom: span.low, xTo: span.high, about, strong: 1 };
+    rungs = drawRungs(painter, ink, across);
     drawFoot(painter, ink, { ...span, about: (area.right - area.left) / 70, measure: 'length' });
     const level = y(1 + target);
     const style = { colour: ink.ink, dash: [2, 4], width: 1.5 };
     rule(context, { x: area.left, y: level }, { x: area.right, y: level }, style);
   }
 
+  /** What a label stands on: all of it on the band, or on paper. */
+  const groundOf =
+    ({ area, x }: Painter) =>
+    (box: Box): string => {
+      const { sweep, ink } = picture!;
+      const { high: end } = ends(sweep);
+      const from = sweep.plateau !== null && sweep.plateau < end ? x(sweep.plateau) : area.right;
+      return box.left > from && box.right < area.right ? ink.band : ink.paper;
+    };
+
   /** The present overlap: a line down the chart and a ring on each curve. */
-  function markPresent({ context, area, x, y }: Painter, labels: LabelSet): Point[] {
+  function markPresent(painter: Painter, labels: LabelSet): Point[] {
     if (!picture) return [];
+    const { context, area, x, y } = painter;
     const { sweep, ink, present } = picture;
     const span = ends(sweep);
     const isOutside = present < span.low || present > span.high;
@@ -76,7 +93,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
     const text = here
       ? `${lengthText(present)}, strength ${figure(picture.strength ?? here.all)}`
       : lengthText(present);
-    labels.add(text, { colour: ink.ink, weight: 650 }, [
+    labels.add(text, { colour: ink.ink, weight: 650, ground: groundOf(painter) }, [
       { at: { x: at, y: area.bottom - 12 }, side: 'w', gap: 8 },
       { at: { x: at, y: area.bottom - 12 }, side: 'e', gap: 8 },
       { at: { x: at, y: area.top + 12 }, side: 'w', gap: 8 },
@@ -104,6 +121,36 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
     labels.add(pick === 'bond' ? 'bond alone' : 'all but trough', style, shifted);
   }
 
+  /** At the end of the band; before the present overlap, or in shorter lines beside it, where that is in the way. */
+  function namePlateau(painter: Painter, labels: LabelSet, plateau: number): void {
+    if (!picture) return;
+    const { ink, present } = picture;
+    const { context, area, x } = painter;
+    const style = { colour: ink.soft, weight: 400, ground: groundOf(painter) };
+    const [said, more = ''] = plateauText(plateau).split(', ');
+    const wide = measure(context, more, style.weight) + 12;
+    const here = x(present);
+    const isInTheWay = here > area.right - wide && here < area.right;
+    const isRoomBefore = here - x(plateau) > wide + 8;
+    const isShort = isInTheWay && !isRoomBefore;
+    const text = `${said},\n${isShort ? more.replace(' buys', '\nbuys') : more}`;
+    const half = (text.split('\n').length * LINE) / 2;
+    const [bottom, top] = [area.bottom - half - 3, area.top + half + 3];
+    const between = rungs.slice(1).map((rung, i) => (rung + (rungs[i] ?? rung)) / 2);
+    const heights = [
+      bottom,
+      top,
+      ...between,
+      ...[0.2, 0.4, 0.6, 0.8].map((share) => bottom + share * (top - bottom)),
+    ];
+    const spots = (at: number, side: 'e' | 'w', gap: number) =>
+      heights.map((height) => ({ at: { x: at, y: height }, side, gap }));
+    labels.add(text, style, [
+      ...(isInTheWay ? spots(here, 'w', 8) : []),
+      ...spots(area.right, 'w', 6),
+    ]);
+  }
+
   function over(painter: Painter): void {
     if (!picture) return;
     const { sweep, ink, target, width } = picture;
@@ -118,13 +165,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
     nameCurve(painter, labels, 'bond');
     nameCurve(painter, labels, 'all');
     if (sweep.plateau !== null && sweep.plateau < ends(sweep).high) {
-      const [bottom, top] = [area.bottom - LINE - 3, area.top + LINE + 3];
-      const heights = [0, 1, 0.2, 0.4, 0.6, 0.8].map((share) => bottom + share * (top - bottom));
-      labels.add(
-        plateauText(sweep.plateau).replace(', ', ',\n'),
-        { colour: ink.soft, weight: 400, halo: ink.band },
-        heights.map((height) => ({ at: { x: area.right, y: height }, side: 'w', gap: 6 }) as const),
-      );
+      namePlateau(painter, labels, sweep.plateau);
     }
     const drawn = (value: number): number => Math.max(area.top, y(Math.min(value, high)));
     const curves = sweep.points.flatMap((point) => [
@@ -136,7 +177,7 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
       x: area.left + (i / 59) * (area.right - area.left),
       y: level,
     }));
-    labels.paint(bounds, [...curves, ...mark, ...dots], ink.paper);
+    labels.paint(bounds, { curves, marks: [...mark, ...dots], rules: rungs }, ink.paper);
     readout(painter);
   }
 
@@ -159,9 +200,11 @@ export function makeSweepChart(canvas: HTMLCanvasElement, make: MakePlot = makeP
   const plot = make(canvas, { padding, under, over });
   return {
     show(next) {
-      const last = picture;
+      const [last, before] = [picture, units];
       picture = next;
+      units = shownUnits();
       const isOnlyMoved =
+        before === units &&
         last?.sweep === next.sweep &&
         last.ink === next.ink &&
         last.target === next.target &&

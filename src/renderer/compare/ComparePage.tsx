@@ -36,8 +36,7 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
   const refusal = () => comparison().refusal();
   const stopped = () => refusal()?.code === 'stopped';
   const stale = (): boolean =>
-    comparison().issues.typedCount() > 0 ||
-    (comparison().behind() && (refusal() !== null || comparison().byHand()));
+    comparison().behind() && (refusal() !== null || comparison().byHand());
   const firstName = (): string => (columns()[0] ? columnName(props.project, columns()[0]!) : '');
 
   let page!: HTMLDivElement;

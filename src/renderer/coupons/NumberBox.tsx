@@ -6,6 +6,7 @@ import type { QuantityName } from '../../shared/quantities.ts';
 import { tellHelp } from '../help/known-fields.ts';
 import { createRemark } from '../help/remark.ts';
 import { createBox } from '../parts/box.ts';
+import { watchField } from '../parts/own-typing.ts';
 
 export interface NumberBoxProps {
   readonly name: string;
@@ -43,7 +44,10 @@ export function NumberBox(props: NumberBoxProps): JSX.Element {
   return (
     <span class="number-box">
       <input
-        ref={(field) => tellHelp(field, () => helpOfNumber(props.quantity))}
+        ref={(field) => {
+          tellHelp(field, () => helpOfNumber(props.quantity));
+          watchField(field, { number: true });
+        }}
         class="figure"
         type="text"
         inputmode="decimal"

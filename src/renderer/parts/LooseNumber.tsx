@@ -9,6 +9,7 @@ import { tellHelp } from '../help/known-fields.ts';
 import { createRemark } from '../help/remark.ts';
 import type { Act } from '../state/act.ts';
 import { createBox } from './box.ts';
+import { watchField } from './own-typing.ts';
 
 export interface LooseNumberProps {
   readonly label: string;
@@ -59,7 +60,10 @@ export function LooseNumber(props: LooseNumberProps): JSX.Element {
     <span class="loose">
       <label for={id}>{props.label}</label>
       <input
-        ref={(field) => tellHelp(field, () => helpOfNumber(props.quantity))}
+        ref={(field) => {
+          tellHelp(field, () => helpOfNumber(props.quantity));
+          watchField(field, { number: true });
+        }}
         id={id}
         class="figure"
         type="text"

@@ -2,7 +2,7 @@
  * Takes changes of the document back, and back again; each says which change it is about. With nothing
  * to do they are only marked so: a button that is disabled would lose the focus of who pressed it last.
  */
-import { createMemo, type JSX, Show } from 'solid-js';
+import { createMemo, type JSX } from 'solid-js';
 import type { ProjectState } from '../state/project.ts';
 import type { Undoing } from '../state/undoing.ts';
 
@@ -48,9 +48,6 @@ export function UndoControl(props: UndoControlProps): JSX.Element {
       >
         <Arrow path={FORWARD} />
       </button>
-      <p class="undo-said" role="status">
-        <Show when={props.undoing.said()}>{(words) => <span>{words()}</span>}</Show>
-      </p>
     </div>
   );
 }

@@ -6,7 +6,7 @@ import { type Accessor, createSignal } from 'solid-js';
 import { boxToKeep, boxToShow, boxUnit, readBox, readTyped } from '../../shared/box-entry.ts';
 import type { FieldEntry } from '../../shared/expression-entry.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
-import { isInSi, toDisplay } from '../../shared/units.ts';
+import { isInSi, toDisplayWhole } from '../../shared/units.ts';
 
 export interface BoxOptions {
   quantity(): QuantityName;
@@ -58,7 +58,7 @@ export function createBox({ quantity, kept, keep, wrong }: BoxOptions): Box {
       const entry = read();
       setDraft(null);
       if (!entry.ok || entry.understood === undefined) return;
-      keep(isInSi(quantity()) ? toDisplay(quantity(), entry.value) : String(entry.value));
+      keep(isInSi(quantity()) ? toDisplayWhole(quantity(), entry.value) : String(entry.value));
     },
   };
 }

@@ -7,6 +7,7 @@ import { sentence } from '../../shared/words.ts';
 import { JobProgress } from '../parts/JobProgress.tsx';
 import type { Check } from '../state/check.ts';
 import type { ProjectState } from '../state/project.ts';
+import { refusedSentence } from '../state/refused.ts';
 import type { SheetState } from '../state/sheet.ts';
 import { type SheetData, sheetName } from './data.ts';
 import { createPrinterPaper } from './paper.ts';
@@ -130,6 +131,11 @@ export function SheetView(props: SheetViewProps): JSX.Element {
               The project cannot be checked. {sentence(saidText(error()))}
             </p>
           )}
+        </Show>
+        <Show when={props.project.refused.all().length > 0}>
+          <p class="refused" role="status">
+            {refusedSentence(props.project.refused.all(), 'stands on the sheet')}
+          </p>
         </Show>
         <Show when={trouble()}>
           {(message) => (

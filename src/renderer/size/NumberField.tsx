@@ -3,19 +3,27 @@ import { createUniqueId, type JSX, Show } from 'solid-js';
 import { type FieldEntry, readEntry } from '../../shared/expression-entry.ts';
 import { helpOfNumber } from '../../shared/field-help.ts';
 import { type QuantityName, quantities } from '../../shared/quantities.ts';
-import { displayUnit, toDisplay, toDisplayWhole, withinRange } from '../../shared/units.ts';
+import {
+  displayUnit,
+  toDisplay,
+  toDisplayWhole,
+  withinRange,
+  withUnit,
+} from '../../shared/units.ts';
 import { sentence } from '../../shared/words.ts';
 import { tellHelp } from '../help/known-fields.ts';
 import { createRemark } from '../help/remark.ts';
+import { watchField } from '../parts/own-typing.ts';
 import { valueAt } from '../state/project.ts';
-import { createEntry, type FieldSource } from './entry.ts';
+import { createEntry, type FieldSource, type Reading } from './entry.ts';
 import type { NumberInput } from './form-model.ts';
 
 /** Out of its range it is said how it was read, where the text does not show it. */
-function inRange(quantity: QuantityName, entry: FieldEntry): FieldEntry {
+function inRange(quantity: QuantityName, entry: FieldEntry): Reading<number> {
   const within = withinRange(quantity, entry);
-  if (within.ok || !entry.ok || entry.understood === undefined) return within;
-  return { ok: false, message: `${entry.understood}. ${within.message}` };
+  if (within.ok || !entry.ok) return within;
+  const read = entry.understood === undefined ? '' : `${entry.understood}. `;
+  return { ok: false, message: `${read}${within.message}`, holds: 'is out of its range' };
 }
 
 export interface NumberFieldProps extends FieldSource {
@@ -30,8 +38,11 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
   const { quantity, optional } = props.input;
   const stored = (): number | undefined =>
     valueAt(props.project.document(), props.input.path) as number | undefined;
-  const { text, message, understood, enter, typed, leave, key } = createEntry(props, {
+  const { text, message, understood, enter, typed, leave, key, takeBack } = createEntry<
+    number | undefined
+  >(props, {
     path: props.input.path,
+    name: props.input.name,
     stored,
     shown: () => {
       const value = stored();
@@ -40,6 +51,10 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
     whole: () => {
       const value = stored();
       return value === undefined ? '' : toDisplayWhole(quantity, value);
+    },
+    stays: () => {
+      const value = stored();
+      return value === undefined ? 'no value' : withUnit(quantity, value);
     },
     read: (written) =>
       optional && written.trim() === ''
@@ -57,7 +72,10 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
   return (
     <>
       <input
-        ref={(field) => tellHelp(field, () => helpOfNumber(quantity, props.input))}
+        ref={(field) => {
+          tellHelp(field, () => helpOfNumber(quantity, props.input));
+          watchField(field, { takeBack, number: true });
+        }}
         id={id()}
         class="figure"
         type="text"

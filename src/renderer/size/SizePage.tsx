@@ -53,12 +53,16 @@ export function SizePage(props: SizePageProps): JSX.Element {
   let marginsColumn!: HTMLElement;
   let sectionBody!: HTMLDivElement;
   const size = createSize(() => sectionBody);
-  /** What cannot be is not drawn: while a value is refused the last good joint stays on the paper. */
-  const drawn = createMemo<Joint>((held) => {
+  /**
+   * The joint as it stands in the document. What the core refuses cannot be, and is not drawn: the joint that
+   * the figures are of stays on the paper.
+   */
+  const drawn = createMemo<Joint>(() => {
     const { min, max } = quantities.overlap;
     const { id, overlap } = props.joint;
     const good = overlap >= min && overlap <= max && !issues().stale();
-    return good || held?.id !== id ? (JSON.parse(JSON.stringify(props.joint)) as Joint) : held;
+    const reported = good ? null : props.sizing.reported();
+    return reported?.id === id ? reported : (JSON.parse(JSON.stringify(props.joint)) as Joint);
   });
   const stack = createMemo(() => stackOf(drawn(), document()?.adherends ?? []));
   // A scale that changed under the hand would move the thing that is being held.
@@ -69,7 +73,9 @@ export function SizePage(props: SizePageProps): JSX.Element {
     return fitView(stack(), drawn().overlap, box.width, roomForLayers(stack(), box.height));
   }, null);
 
+  /** At the overlap that is drawn; null while the margins are of another, whose strength it is not. */
   const strength = (): number | null => {
+    if (props.sizing.reported()?.overlap !== drawn().overlap) return null;
     const rows = report()?.margins.filter(({ mode }) => mode !== 'durability-trough') ?? [];
     return rows.length === 0 ? null : 1 + Math.min(...rows.map(({ margin }) => margin));
   };

@@ -148,14 +148,17 @@ export function StressFigure(props: StressFigureProps): JSX.Element {
         )}
       </Show>
       <div class="stress-words">
-        <Show when={stress()?.carried === false && stress()}>
-          {(drawn) => (
-            <p class="not-carried">
-              <Mark state="fails" /> the bond cannot carry this load: curve at the most it carries
-              (× {figure(drawn().capacity)})
-            </p>
-          )}
-        </Show>
+        {/* Its line is there without it: plots that jump under the hand cannot be read. */}
+        <p class="not-carried">
+          <Show when={stress()?.carried === false && stress()}>
+            {(drawn) => (
+              <>
+                <Mark state="fails" /> the bond cannot carry this load: curve at the most it carries
+                (× {figure(drawn().capacity)})
+              </>
+            )}
+          </Show>
+        </p>
         <Show when={around() && props.map.refused()}>
           {(why) => <p class="not-carried">The map cannot be drawn. {sentence(why())}</p>}
         </Show>

@@ -4,6 +4,7 @@ import type { ChoiceName } from '../../shared/choice-help.ts';
 import { helpOfChoice } from '../../shared/field-help.ts';
 import { sentence } from '../../shared/words.ts';
 import { tellHelp } from '../help/known-fields.ts';
+import { watchField } from '../parts/own-typing.ts';
 import { type Path, pathText, valueAt } from '../state/project.ts';
 import type { FieldSource } from './entry.ts';
 
@@ -31,7 +32,10 @@ export function TextField(props: TextFieldProps): JSX.Element {
         {props.label ?? props.name}
       </label>
       <input
-        ref={(field) => tellHelp(field, () => helpOfChoice(props.about ?? 'name'))}
+        ref={(field) => {
+          tellHelp(field, () => helpOfChoice(props.about ?? 'name'));
+          watchField(field);
+        }}
         id={id}
         class="words"
         type="text"

@@ -1,7 +1,7 @@
 /** The report of one joint, kept up with the document as fast as answers come. */
 import { type Accessor, batch, createEffect, createMemo, createSignal, onCleanup } from 'solid-js';
 import type { Bridge, Focus } from '../../shared/contract.ts';
-import type { Project } from '../../shared/project.ts';
+import type { Joint, Project } from '../../shared/project.ts';
 import type { JointReport } from '../../shared/reports.ts';
 import { makeLatest } from '../latest.ts';
 import type { Issues } from './issues.ts';
@@ -36,6 +36,8 @@ export function askedJoint({ project, index }: JointSource): {
 export interface Analysis {
   /** Null until the first answer about a joint has come. */
   readonly report: Accessor<JointReport | null>;
+  /** The joint that the report is of, as it was then. */
+  readonly reported: Accessor<Joint | null>;
   /** True when the report is of an older document than the one shown, and the new one long in coming. */
   readonly slow: Accessor<boolean>;
 }
@@ -43,6 +45,7 @@ export interface Analysis {
 export function createAnalysis(source: JointSource, focus: Accessor<Focus>): Analysis {
   const { bridge, project, issues, index, active } = source;
   const [report, setReport] = createSignal<JointReport | null>(null);
+  const [reported, setReported] = createSignal<Joint | null>(null);
   const [answered, setAnswered] = createSignal(-1);
   const subject = subjectOf(source);
 
@@ -51,15 +54,20 @@ export function createAnalysis(source: JointSource, focus: Accessor<Focus>): Ana
       const place = index();
       const joint = askedJoint(source);
       if (!joint) return null;
+      // The document goes on changing; the figures are of the joint that was asked about.
+      const asked = JSON.parse(JSON.stringify(joint.document.joints[0])) as Joint;
       const reply = await bridge.ask('joint.analyse', { ...joint, focus: focus() });
-      return { reply, place, revision };
+      return { reply, place, revision, asked };
     },
     (answer) => {
       if (!answer) return;
-      const { reply, place, revision } = answer;
+      const { reply, place, revision, asked } = answer;
       batch(() => {
         setAnswered(revision);
-        if (reply.ok) setReport(reply.value);
+        if (reply.ok) {
+          setReport(reply.value);
+          setReported(asked);
+        }
         issues.setRefusal(
           reply.ok ? null : { ...reply.error, field: inWholeProject(reply.error.field, place) },
         );
@@ -78,12 +86,12 @@ export function createAnalysis(source: JointSource, focus: Accessor<Focus>): Ana
       latest.drop();
       batch(() => {
         setReport(null);
+        setReported(null);
         issues.setRefusal(null);
       });
     }
-    // While a field holds no number, the figures stay those of its last good value, and say so.
-    if (active() && index() >= 0 && issues.typedCount() === 0) latest.ask(revision);
+    if (active() && index() >= 0) latest.ask(revision);
   });
-  const slow = createSlow(() => active() && answered() !== project.revision(), answered);
-  return { report, slow };
+  const slow = createSlow({ wanted: project.revision, shown: answered, active });
+  return { report, reported, slow };
 }

@@ -86,5 +86,12 @@ export function createWholeReport<N extends WholeRequest>(
     setRefusal(null);
     ask(project.revisionOfFigures());
   };
-  return { report, refusal, behind, slow: createSlow(behind, answered), job, again };
+  return {
+    report,
+    refusal,
+    behind,
+    slow: createSlow({ wanted: project.revisionOfFigures, shown: answered, active }),
+    job,
+    again,
+  };
 }

@@ -155,7 +155,7 @@ export function createComparison({ bridge, project, first, active }: ComparisonS
   );
   const ask = (): void => {
     const about = untrack(now);
-    if (!untrack(active) || !untrack(enough) || untrack(issues.typedCount) > 0) return;
+    if (!untrack(active) || !untrack(enough)) return;
     if (about === asked) return;
     if (latest.busy()) job.stop();
     asked = about;
@@ -172,7 +172,7 @@ export function createComparison({ bridge, project, first, active }: ComparisonS
   const byHand = (): boolean => took() > QUICK || refusal()?.code === 'stopped';
   let asideOf = '';
   createEffect(
-    on([now, active, issues.typedCount], () => {
+    on([now, active], () => {
       if (!active() || !enough() || answered() === now()) return;
       // Another column is a question of its own; another figure waits until the typing is done.
       if (wish() !== asideOf) {
@@ -225,7 +225,7 @@ export function createComparison({ bridge, project, first, active }: ComparisonS
     report,
     refusal,
     behind,
-    slow: createSlow(() => behind() && refusal() === null, answered),
+    slow: createSlow({ wanted: now, shown, active: () => enough() && refusal() === null }),
     byHand,
     job,
     again() {

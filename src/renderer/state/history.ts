@@ -5,7 +5,7 @@
 import { type Accessor, batch, createSignal, untrack } from 'solid-js';
 import { changeWords } from '../../shared/change-words.ts';
 import type { Project } from '../../shared/project.ts';
-import { type Path, pathText, valueAt } from './path.ts';
+import { isPlain, type Path, pathText, valueAt } from './path.ts';
 
 /** The document itself, plain, and how a value gets into it. */
 export interface Written {
@@ -16,6 +16,8 @@ export interface Written {
 export interface History {
   /** To be told before a value changes. */
   before(path: Path): void;
+  /** To be told once it has: a figure that has come back to what it was is no step. */
+  after(path: Path): void;
   clear(): void;
   /** What would be taken back, in words; null when there is nothing. */
   readonly undoes: Accessor<string | null>;
@@ -60,6 +62,8 @@ interface Step {
   at: number;
   /** Of the state of the document before it. */
   readonly from: number;
+  /** What could be done again before it. */
+  readonly future: readonly Step[];
 }
 
 const DEEP = 200;
@@ -121,6 +125,7 @@ export function createHistory(
         changes: [{ path: [...path], value: valueNow(path) }],
         at: now(),
         from: state(),
+        future: future(),
       };
       open = step;
       queueMicrotask(() => {
@@ -131,6 +136,20 @@ export function createHistory(
     joins = true;
     setFuture([]);
     newState();
+  }
+
+  function settle(path: Path): void {
+    const last = past().at(-1);
+    const [change, ...others] = last?.changes ?? [];
+    if (!last || !change || others.length > 0) return;
+    const here = valueAt(plain(), path);
+    const isSame = isPlain(here) && here === change.value;
+    if (!isSame || pathText(change.path) !== pathText(path)) return;
+    setPast((steps) => steps.slice(0, -1));
+    setFuture(last.future);
+    setState(last.from);
+    joins = false;
+    open = null;
   }
 
   /** Takes the last step of one list back, and puts how it was on the other. */
@@ -153,7 +172,7 @@ export function createHistory(
     joins = false;
     open = null;
     setFrom(from().slice(0, -1));
-    to({ changes: back, at: 0, from: there });
+    to({ changes: back, at: 0, from: there, future: [] });
     setState(step.from);
     return { words, path: step.changes[0]!.path };
   }
@@ -199,6 +218,7 @@ export function createHistory(
 
   return {
     before,
+    after: (path) => untrack(() => settle(path)),
     begin() {
       joins = false;
       open = null;

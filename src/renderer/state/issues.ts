@@ -23,8 +23,7 @@ export interface Issues {
   readonly refused: Accessor<RequestError | null>;
   /** The refusal when no mounted field can show it. */
   readonly elsewhere: Accessor<RequestError | null>;
-  readonly typedCount: Accessor<number>;
-  /** True while the figures on the screen are not those of what was typed. */
+  /** True while the core refuses the document: the figures on the screen are those of one before it. */
   readonly stale: Accessor<boolean>;
 }
 
@@ -51,8 +50,6 @@ export function createIssues(): Issues {
     const error = refusal();
     return error ? fieldFor(error.field, mounted()) : undefined;
   });
-  const typedCount = createMemo(() => Object.keys(typed).length);
-  /** Deleting what is not there would still tell everybody who counts. */
   const clear = (field: string): void => {
     if (field in typed) setTyped(produce((all) => delete all[field]));
   };
@@ -75,7 +72,7 @@ export function createIssues(): Issues {
     at: (path, field = path) => typed[field] ?? (blamed() === path ? textOf(refusal()) : undefined),
     refused: refusal,
     elsewhere: () => (blamed() === undefined ? refusal() : null),
-    typedCount,
-    stale: () => refusal() !== null || typedCount() > 0,
+    // Text that is no value never reached the document: the figures are those of what stands there.
+    stale: () => refusal() !== null,
   };
 }

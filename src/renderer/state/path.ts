@@ -12,3 +12,6 @@ export function valueAt(root: unknown, path: Path): unknown {
   }
   return here;
 }
+
+/** A figure, a word or nothing: told by its value alone. */
+export const isPlain = (value: unknown): boolean => typeof value !== 'object' || value === null;

@@ -7,7 +7,8 @@ import { createStore, produce, unwrap } from 'solid-js/store';
 import type { Joint, Project } from '../../shared/project.ts';
 import type { Opened } from '../../shared/reports.ts';
 import { createHistory, type History } from './history.ts';
-import { type Path, valueAt } from './path.ts';
+import { isPlain, type Path, valueAt } from './path.ts';
+import { createRefused, type Refused } from './refused.ts';
 
 export { type Path, pathText, valueAt } from './path.ts';
 
@@ -23,6 +24,8 @@ export interface ProjectState {
   /** Puts one value into the document; the only way to change it. Undefined takes it away. */
   edit(path: Path, value: unknown): void;
   readonly history: Pick<History, 'undo' | 'redo' | 'undoes' | 'redoes' | 'begin' | 'drop'>;
+  /** What was typed into fields of the document and could not be taken. */
+  readonly refused: Refused;
   /** Counts the edits and openings: read it to be told of any change. */
   readonly revision: Accessor<number>;
   /** The same, but blind to overlaps: what a sweep over the overlap depends on. */
@@ -76,6 +79,7 @@ export function createProject(): ProjectState {
     });
   }
   const history = createHistory({ plain, put });
+  const refused = createRefused(() => store.document);
   const [savedAt, setSavedAt] = createSignal(history.state());
   /** Nothing that is taken back leads to what a file has. */
   const ADRIFT = -1;
@@ -99,6 +103,7 @@ export function createProject(): ProjectState {
     plain,
     history,
     setOrigin: (origin) => setStore('origin', origin),
+    refused,
     open(opened, adrift = false) {
       batch(() => {
         setStore({ document: opened.document, origin: opened.origin });
@@ -107,13 +112,17 @@ export function createProject(): ProjectState {
         setOfFigures(next);
         setRevision(next);
         history.clear();
+        refused.clear();
         setSavedAt(adrift ? ADRIFT : history.state());
       });
     },
     edit(path, value) {
+      // What is there already is no change, and no step.
+      if (isPlain(value) && valueAt(plain(), path) === value) return;
       batch(() => {
         history.before(path);
         put(path, value);
+        history.after(path);
       });
     },
   };

@@ -59,7 +59,7 @@ export function createSizing(source: SizingSource): Sizing {
   const focus = createMemo(() => focusOf(choice(), asked()));
 
   const jointSource = { ...source, issues };
-  const { report, slow } = createAnalysis(jointSource, focus);
+  const { report, reported, slow } = createAnalysis(jointSource, focus);
   const sweep = createSweep(jointSource, dragging);
   const working = createWorking(jointSource, report, dragging);
   const map = createStressMap(jointSource, report, dragging);
@@ -104,6 +104,7 @@ export function createSizing(source: SizingSource): Sizing {
   return {
     issues,
     report,
+    reported,
     slow,
     sweep,
     describe: makeDescribe(source.bridge, project),

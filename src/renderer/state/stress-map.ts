@@ -70,6 +70,6 @@ export function createStressMap(
     show: setShown,
     stress,
     refused,
-    slow: createSlow(() => drawn() !== null && answered() !== drawn(), answered),
+    slow: createSlow({ wanted: drawn, shown: answered, active: () => drawn() !== null }),
   };
 }

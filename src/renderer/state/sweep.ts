@@ -9,6 +9,8 @@ import { createSlow } from './slow.ts';
 
 const QUIET = 250;
 const LONGEST = quantities.overlap.max;
+/** No range that is usual for an overlap, or for the plateau where that is longer, ends farther out. */
+const mostDrawn = (overlap: number): number => 1.6 * overlap + 20;
 
 export interface Sweep {
   readonly report: Accessor<SweepReport | null>;
@@ -18,7 +20,7 @@ export interface Sweep {
 
 /** @param dragging true while the overlap is being dragged */
 export function createSweep(source: JointSource, dragging: Accessor<boolean>): Sweep {
-  const { bridge, project, issues, index, active } = source;
+  const { bridge, project, index, active } = source;
   const [report, setReport] = createSignal<SweepReport | null>(null);
   /** How far the sweep must go to hold the present overlap; as far as it likes when undefined. */
   let reach: number | undefined;
@@ -45,7 +47,7 @@ export function createSweep(source: JointSource, dragging: Accessor<boolean>): S
   );
   const ask = (): void => {
     owed = !untrack(active);
-    if (owed || untrack(index) < 0 || untrack(issues.typedCount) > 0) return;
+    if (owed || untrack(index) < 0) return;
     latest.ask(untrack(project.revisionBesidesOverlap));
   };
   const settle = makeSettle(ask, QUIET);
@@ -80,19 +82,20 @@ export function createSweep(source: JointSource, dragging: Accessor<boolean>): S
     }),
   );
   createEffect(on(active, (isActive) => isActive && owed && soon.ask(), { defer: true }));
-  createEffect(on(issues.typedCount, (count) => count === 0 && settle.ask(), { defer: true }));
-  // An overlap left outside the drawn range would have no mark: draw a range that holds it.
   createEffect(() => {
-    const last = report()?.points.at(-1)?.overlap;
-    const overlap = project.document()?.joints[index()]?.overlap;
-    if (last === undefined || overlap === undefined || dragging()) return;
-    if (overlap <= last || overlap > LONGEST || last >= LONGEST) return;
-    reach = Math.min(LONGEST, Math.ceil((overlap * 1.3) / 10) * 10);
-    settle.ask();
+    const [drawn, overlap] = [report(), project.document()?.joints[index()]?.overlap];
+    const last = drawn?.points.at(-1)?.overlap;
+    if (!drawn || last === undefined || overlap === undefined || dragging()) return;
+    // An overlap left outside the drawn range would have no mark: draw a range that holds it.
+    if (overlap > last && overlap <= LONGEST && last < LONGEST) {
+      reach = Math.min(LONGEST, Math.ceil((overlap * 1.3) / 10) * 10);
+      settle.ask();
+    } else if (last > mostDrawn(Math.max(overlap, drawn.plateau ?? 0))) {
+      // Drawn for one that has been left again: what is looked at would be in a corner of it.
+      reach = undefined;
+      settle.ask();
+    }
   });
-  const slow = createSlow(
-    () => active() && answered() !== project.revisionBesidesOverlap(),
-    answered,
-  );
+  const slow = createSlow({ wanted: project.revisionBesidesOverlap, shown: answered, active });
   return { report, slow };
 }

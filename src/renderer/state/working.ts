@@ -104,12 +104,14 @@ export function createWorking(
   report: Accessor<JointReport | null>,
   dragging: Accessor<boolean>,
 ): WorkingState {
-  const { bridge, issues, index, active } = source;
+  const { bridge, project, index, active } = source;
   const [subject, setSubject] = createSignal<Subject | null>(null);
   const [working, setWorking] = createSignal<Working | null>(null);
   const [refusal, setRefusal] = createSignal<RequestError | null>(null);
   const [wished, setWished] = createSignal(0);
-  const [answered, setAnswered] = createSignal(0);
+  const [answered, setAnswered] = createSignal('');
+  /** What a working should be of: the document as it is, and the last question about it. */
+  const now = (): string => `${project.revision()} ${wished()}`;
 
   const question = createMemo(() => {
     const [about, now] = [subject(), report()];
@@ -117,15 +119,15 @@ export function createWorking(
   });
 
   const latest = makeLatest(
-    async ({ asked }: { asked: Question; turn: number }) => {
+    async ({ asked }: { asked: Question; about: string }) => {
       const joint = askedJoint(source);
       if (!joint) return null;
       return bridge.ask('joint.explain', { ...joint, ...asked });
     },
-    (reply, { turn }) => {
+    (reply, { about }) => {
       if (!reply) return;
       batch(() => {
-        setAnswered(turn);
+        setAnswered(about);
         if (reply.ok) setWorking(reply.value);
         setRefusal(reply.ok ? null : reply.error);
       });
@@ -138,7 +140,7 @@ export function createWorking(
     batch(() => {
       setWorking(null);
       setRefusal(null);
-      setAnswered(untrack(wished));
+      setAnswered(untrack(now));
     });
   };
   const close = (): void => {
@@ -151,10 +153,9 @@ export function createWorking(
     const asked = question();
     report();
     // In a drag the curves come first: the working waits until the hand lets go.
-    if (!asked || dragging() || !active() || index() < 0 || issues.typedCount() > 0) return;
-    const turn = untrack(wished) + 1;
-    setWished(turn);
-    latest.ask({ asked, turn });
+    if (!asked || dragging() || !active() || index() < 0) return;
+    setWished((turn) => turn + 1);
+    latest.ask({ asked, about: untrack(now) });
   });
 
   return {
@@ -170,6 +171,10 @@ export function createWorking(
     working,
     refusal,
     gone: () => subject() !== null && report() !== null && question() === null,
-    slow: createSlow(() => active() && answered() !== wished(), answered),
+    slow: createSlow({
+      wanted: now,
+      shown: answered,
+      active: () => active() && subject() !== null,
+    }),
   };
 }

@@ -4,6 +4,7 @@ import { helpOfChoice } from '../../../shared/field-help.ts';
 import { readStack } from '../../../shared/stack-notation.ts';
 import { sentence } from '../../../shared/words.ts';
 import { tellHelp } from '../../help/known-fields.ts';
+import { watchField } from '../../parts/own-typing.ts';
 import { type Path, valueAt } from '../../state/project.ts';
 import { createEntry, type FieldSource } from '../entry.ts';
 
@@ -29,13 +30,17 @@ function marked(text: string, at: number): Marked {
 export function StackField(props: StackFieldProps): JSX.Element {
   const id = createUniqueId();
   const stored = (): string => String(valueAt(props.project.document(), props.path) ?? '');
-  const { text, message, typed, leave, key } = createEntry(props, {
+  const { text, message, enter, typed, leave, key, takeBack } = createEntry(props, {
     path: props.path,
+    name: props.name,
     stored,
     shown: stored,
+    stays: stored,
     read: (written) => {
       const reading = readStack(written);
-      return reading.ok ? { ok: true, value: written.trim() } : reading;
+      return reading.ok
+        ? { ok: true, value: written.trim() }
+        : { ...reading, holds: 'holds no stack' };
     },
   });
   const fault = (): Marked | null => {
@@ -52,7 +57,10 @@ export function StackField(props: StackFieldProps): JSX.Element {
     <div class="row is-choice is-stack">
       <label for={id}>Stack</label>
       <input
-        ref={(field) => tellHelp(field, () => helpOfChoice('stack'))}
+        ref={(field) => {
+          tellHelp(field, () => helpOfChoice('stack'));
+          watchField(field, { takeBack });
+        }}
         id={id}
         class="words"
         type="text"
@@ -63,6 +71,7 @@ export function StackField(props: StackFieldProps): JSX.Element {
         aria-invalid={message() === undefined ? undefined : 'true'}
         aria-describedby={message() === undefined ? `${id}-help` : `${id}-error ${id}-help`}
         value={text()}
+        onFocus={enter}
         onInput={(event) => typed(event.currentTarget.value)}
         onBlur={leave}
         onKeyDown={key}

@@ -5,6 +5,7 @@ import { readNumber } from '../../../shared/number-entry.ts';
 import type { QuantityName } from '../../../shared/quantities.ts';
 import { sentence } from '../../../shared/words.ts';
 import { tellHelp } from '../../help/known-fields.ts';
+import { watchField } from '../../parts/own-typing.ts';
 import type { Act } from '../../state/act.ts';
 
 export interface PlainNumberProps {
@@ -61,6 +62,7 @@ export function PlainNumber(props: PlainNumberProps): JSX.Element {
         ref={(field) => {
           const { help } = props;
           if (help) tellHelp(field, () => helpOfNumber(help));
+          watchField(field, { number: true });
         }}
         type="text"
         class="figure"

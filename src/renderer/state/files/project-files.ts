@@ -57,12 +57,14 @@ export interface ProjectFilesSource {
   readonly project: ProjectState;
   /** A project was put into the window. */
   readonly onOpened: () => void;
+  /** The project was written somewhere: as its file, as another, as a copy. */
+  readonly onWritten: () => void;
   readonly onTrouble: (trouble: Trouble | null) => void;
 }
 
 const noPlaces: FilePlaces = { dialogs: false, folders: [], recent: [], last: null };
 export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
-  const { bridge, project, onOpened, onTrouble } = source;
+  const { bridge, project, onOpened, onWritten, onTrouble } = source;
   const [file, setFile] = createSignal<FileOnDisk | null>(null);
   const [places, setPlaces] = createSignal<FilePlaces>(noPlaces);
   const [saving, setSaving] = createSignal(false);
@@ -208,6 +210,7 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
       setUnwanted(null);
       setOlderVersion(null);
       void lookAtPlaces();
+      onWritten();
     },
     onChanged: () => void watch.look(),
   });
@@ -286,6 +289,7 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
       const name = file()?.name ?? meant()?.name;
       download(name === undefined ? fileName(document) : copyName(name), fileText(document));
       if (file() === null) project.markSaved();
+      onWritten();
     },
     async rename() {
       const name = project.plain()?.name;
