@@ -184,7 +184,7 @@ describe('saving', () => {
     expect(clicked).toHaveBeenCalledOnce();
     // By the name of the file, which need not be that of the project.
     expect((clicked.mock.contexts[0] as HTMLAnchorElement).download).toBe(
-      'test copy.lapwright.json',
+      'test copy.lapwright',
     );
     clicked.mockRestore();
     expect(isUnsaved()).toBe(true);
