@@ -183,9 +183,7 @@ describe('saving', () => {
     fileMenu('Save a copy');
     expect(clicked).toHaveBeenCalledOnce();
     // By the name of the file, which need not be that of the project.
-    expect((clicked.mock.contexts[0] as HTMLAnchorElement).download).toBe(
-      'test copy.lapwright',
-    );
+    expect((clicked.mock.contexts[0] as HTMLAnchorElement).download).toBe('test copy.lapwright');
     clicked.mockRestore();
     expect(isUnsaved()).toBe(true);
     expect(disk.project(FILE).joints[0]!.overlap).not.toBe(31);
