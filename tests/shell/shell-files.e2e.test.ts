@@ -158,6 +158,40 @@ describeInBrowser('files in the built shell', () => {
     await soon(() => expect(BrowserWindow.getAllWindows()).toHaveLength(1));
   });
 
+  it('keeps the file of a window that is loaded anew, and leads out of a damaged one', async () => {
+    const path = join(place, 'heron.lapwright.json');
+    const text = readFileSync(join(root, 'docs/example.lapwright.json'), 'utf8');
+    writeFileSync(path, text);
+    app.emit('second-instance', {}, [], '', { file: path });
+    const [, second] = BrowserWindow.getAllWindows();
+    const other = await second!.webContents.ready;
+    await other.getByRole('heading', { name: 'Camera mast' }).waitFor();
+    // By its own dialog it opens another one, and keeps that.
+    const next = join(place, 'gull.lapwright.json');
+    writeFileSync(next, text.replace('Camera mast', 'Gull'));
+    standIn.chosen = next;
+    await other.keyboard.press('Control+o');
+    await other.getByRole('heading', { name: 'Gull' }).waitFor();
+    await other.reload();
+    await other.getByRole('heading', { name: 'Gull' }).waitFor();
+    expect(await other.locator('.origin').textContent()).toBe('gull.lapwright.json');
+
+    writeFileSync(`${next}.previous`, text.replace('Camera mast', 'Gull before'));
+    writeFileSync(next, text.slice(0, 500));
+    await other.reload();
+    await other.getByText(/^Could not open gull\.lapwright\.json: The file is not JSON/).waitFor();
+    await other.getByRole('button', { name: 'Open the version before' }).click();
+    await other.getByRole('heading', { name: 'Gull before' }).waitFor();
+    // The dialog of the system begins at the damaged file, and asks before it goes.
+    standIn.chosen = next;
+    await other.keyboard.press('Control+s');
+    await other.getByText('changes not saved').waitFor({ state: 'detached' });
+    expect(standIn.dialogs.at(-1)).toMatchObject({ purpose: 'save', defaultPath: next });
+    expect(readFileSync(next, 'utf8')).toContain('Gull before');
+    await second!.close();
+    await soon(() => expect(BrowserWindow.getAllWindows()).toHaveLength(1));
+  });
+
   it('puts the next window where the last one was', async () => {
     window.bounds = { x: 300, y: 200, width: 900, height: 700 };
     window.maximised = true;
