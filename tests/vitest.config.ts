@@ -35,7 +35,11 @@ export default defineConfig({
       {
         root,
         // As it is built: the checks and reloading of development took a third of the time.
-        plugins: [solid({ dev: false, hot: false }), guidePlugin(resolve(root, 'docs')), legalPlugin(root)],
+        plugins: [
+          solid({ dev: false, hot: false }),
+          guidePlugin(resolve(root, 'docs')),
+          legalPlugin(root),
+        ],
         test: {
           name: 'component',
           environment: 'jsdom',

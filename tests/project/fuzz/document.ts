@@ -270,7 +270,7 @@ const harsh: readonly Change[] = [
     );
     if (named.length === 0) return;
     const { parent, key } = random.pick(named);
-    put(parent, key, random.chance(0.5) ? 'gone' : at(random.pick(named)));
+    put(parent, key, random.chance(0.5) ? 'gone' : structuredClone(at(random.pick(named))));
   },
 ];
 

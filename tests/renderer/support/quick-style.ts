@@ -5,7 +5,16 @@
  */
 import { vi } from 'vitest';
 
-const UNSEEN = new Set(['HEAD', 'META', 'TITLE', 'LINK', 'STYLE', 'SCRIPT', 'TEMPLATE', 'DATALIST']);
+const UNSEEN = new Set([
+  'HEAD',
+  'META',
+  'TITLE',
+  'LINK',
+  'STYLE',
+  'SCRIPT',
+  'TEMPLATE',
+  'DATALIST',
+]);
 
 function isHidden(element: Element): boolean {
   if (element.hasAttribute('hidden') || UNSEEN.has(element.tagName)) return true;
