@@ -2,6 +2,7 @@
 import { render } from 'solid-js/web';
 import { App } from './App.tsx';
 import { findBridge } from './bridge.ts';
+import { giveSigns } from './sign-of-life.ts';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
@@ -43,4 +44,8 @@ import './styles/narrow.css';
 import './styles/access.css';
 
 const root = document.getElementById('app');
-if (root) render(() => <App bridge={findBridge(window)} />, root);
+if (root) {
+  const bridge = findBridge(window);
+  render(() => <App bridge={bridge} />, root);
+  giveSigns(bridge);
+}

@@ -1,5 +1,6 @@
 /** From anything to a project, or to one sentence that says what is wrong and where. */
 import type { z } from 'zod';
+import { repeatedKey } from './json-keys.ts';
 import { jsonErrorAt } from './json-place.ts';
 import { projectSteps, raiseProject, type Step } from './older-projects.ts';
 import { PROJECT_FORMAT, type Project, projectShape } from './project.ts';
@@ -15,6 +16,9 @@ function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
   }
   return value;
 }
+
+/** A key of a file may be as long as the file. */
+const shortKey = (key: string): string => (key.length > 60 ? `${key.slice(0, 60)}…` : key);
 
 /** The same, shortened for a message; null when it is not worth showing. */
 function shown(value: unknown): string | null {
@@ -54,9 +58,16 @@ function explain(document: unknown, issue: z.core.$ZodIssue): { field: string; m
   const path = [...issue.path];
   if (issue.code === 'unrecognized_keys') {
     const [key = ''] = issue.keys;
+    if (key === '') {
+      const where = path.length === 0 ? ' at the top' : '';
+      return {
+        field: path.join('.'),
+        message: `a field${where} has no name, "": remove it or give it its name`,
+      };
+    }
     return {
-      field: [...path, key].join('.'),
-      message: `"${key.slice(0, 60)}" is not a field here: remove it or correct its name`,
+      field: [...path, shortKey(key)].join('.'),
+      message: `"${shortKey(key)}" is not a field here: remove it or correct its name`,
     };
   }
   const value = valueAt(document, path);
@@ -108,7 +119,16 @@ export function openProjectText(
   } catch {
     return refuse('bad-input', '', `The file is not JSON: ${whereInText(bare)}.`);
   }
-  return readAnyVersion(document, steps);
+  const read = readAnyVersion(document, steps);
+  // Last: what is refused anyway is refused for what is wrong with it, and nothing but a project has paths.
+  const again = read.ok ? repeatedKey(bare) : null;
+  if (again === null) return read;
+  const field = again.path.join('.');
+  return refuse(
+    'bad-input',
+    field,
+    `"${again.path.at(-1)}" stands twice here, the second time at ${placeIn(bare, again.at)}: keep one.`,
+  );
 }
 
 /** The same, where only the project counts. */
@@ -133,10 +153,14 @@ export function readAnyVersion(
 const sentence = (text: string): string =>
   `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`;
 
+function placeIn(text: string, at: number): string {
+  const before = text.slice(0, at).split('\n');
+  return `line ${before.length}, column ${before[before.length - 1]!.length + 1}`;
+}
+
 function whereInText(text: string): string {
   const at = jsonErrorAt(text);
-  const before = text.slice(0, at).split('\n');
-  const place = `line ${before.length}, column ${before[before.length - 1]!.length + 1}`;
+  const place = placeIn(text, at);
   return at >= text.length
     ? `it stops in the middle, at ${place}`
     : `something is wrong at ${place}`;

@@ -77,6 +77,7 @@ describeInBrowser('every page', () => {
       expect(places).toBeGreaterThan(30);
       expect(canvases).toBeGreaterThan(15);
       expect(app.problems).toEqual([]);
+      expect(app.policyViolations).toEqual([]);
     } finally {
       await app.close();
     }

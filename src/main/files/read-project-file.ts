@@ -1,4 +1,5 @@
 /** A project from a path, or one clear line. Never reads more than a project can be. */
+import { isUtf8 } from 'node:buffer';
 import { closeSync, constants, fstatSync, openSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { MAX_BODY } from '../../shared/contract.ts';
@@ -41,11 +42,30 @@ export function readBytes(path: string, most: number, what: string): Reply<Uint8
   }
 }
 
+/** Two bytes for each letter: what some editors call Unicode. */
+const isUtf16 = ([a, b]: Uint8Array): boolean =>
+  (a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff);
+
+/** No letter of UTF-8 holds the byte of a line end, so each line is text by itself or is not. */
+function firstWrongLine(bytes: Uint8Array): number {
+  let line = 1;
+  for (let from = 0; ; line++) {
+    const end = bytes.indexOf(0x0a, from);
+    if (end < 0 || !isUtf8(bytes.subarray(from, end))) return line;
+    from = end + 1;
+  }
+}
+
+const whatElse = (bytes: Uint8Array): string =>
+  isUtf16(bytes)
+    ? 'it is UTF-16; save it as UTF-8'
+    : `something else stands in line ${firstWrongLine(bytes)}`;
+
 function textOf(name: string, bytes: Uint8Array): Reply<string> {
   try {
     return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {
-    return refuse('bad-input', '', `${name}: it is not UTF-8 text.`);
+    return refuse('bad-input', '', `${name}: it is not UTF-8 text: ${whatElse(bytes)}.`);
   }
 }
 

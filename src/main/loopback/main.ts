@@ -14,6 +14,7 @@ import { createAskWithJobs } from '../jobs/ask-with-jobs.ts';
 import { readPageFiles } from '../page-files.ts';
 import { type Shown, showPage } from './open-browser.ts';
 import { createHost } from './server.ts';
+import { IDLE, watchPages } from './watch-pages.ts';
 
 /** The folder of what was built: this program is one of the files in its `main`. */
 const built = resolve(import.meta.dirname, '..');
@@ -22,7 +23,7 @@ const IMPATIENT = 1_000;
 
 /**
  * @param argv `--file=PATH` opens that project, `--folder=PATH` is a folder chosen for projects,
- * `--no-open` prints the address and opens nothing
+ * `--no-open` prints the address and opens nothing, `--idle=SECONDS` is how long no page may be silent
  */
 export async function main(argv: readonly string[]): Promise<void> {
   const { values } = parseArgs({
@@ -31,6 +32,7 @@ export async function main(argv: readonly string[]): Promise<void> {
       file: { type: 'string' },
       folder: { type: 'string' },
       'no-open': { type: 'boolean', default: false },
+      idle: { type: 'string', default: String(IDLE / 1000) },
     },
   });
   const { file, folder } = values;
@@ -50,7 +52,19 @@ export async function main(argv: readonly string[]): Promise<void> {
   });
   const token = randomBytes(32).toString('base64url');
   const files = readPageFiles(join(built, 'renderer'));
-  const server = createHost({ ask: core.ask, files, token });
+  const pages = watchPages(Number(values.idle) * 1000, () => {
+    console.log('No page has been open for a while: Lapwright stops.');
+    void stop();
+  });
+  const ask: typeof core.ask = async (...asked) => {
+    const answered = pages.asked();
+    try {
+      return await core.ask(...asked);
+    } finally {
+      answered();
+    }
+  };
+  const server = createHost({ ask, files, token });
   await new Promise<void>((ready, failed) => {
     server.once('error', failed);
     server.listen(0, '127.0.0.1', ready);
@@ -83,6 +97,8 @@ export async function main(argv: readonly string[]): Promise<void> {
   core.warm();
   if (values['no-open']) return;
   shown = await showPage(address, { onClosed: () => void stop() });
+  // A window of our own is seen to close, and may sleep as long as it likes.
+  if (shown.how === 'window') pages.end();
   if (shown.how === 'not') console.log('No browser was found to open it in: copy the address.');
 }
 

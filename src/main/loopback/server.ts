@@ -13,11 +13,22 @@ export interface HostOptions {
   readonly files: PageFiles;
   readonly token: string;
   readonly maxBody?: number;
+  readonly times?: Times;
 }
 
-/** Milliseconds a client has: a page on the same machine needs a fraction of it. */
-const HEADERS_TIME = 10_000;
-const REQUEST_TIME = 60_000;
+/** Milliseconds. */
+interface Times {
+  /** What a client has for its headers, from the moment it connects, and for the whole of a request. */
+  readonly headers: number;
+  readonly request: number;
+  /** Between two looks at who is too slow. */
+  readonly look: number;
+}
+
+/** A page on the same machine needs a fraction of it. */
+const TIMES: Times = { headers: 10_000, request: 60_000, look: 5_000 };
+/** At once; those beyond are closed as they come. A browser opens six. */
+export const MOST_CONNECTIONS = 128;
 const ASK = '/ask/';
 /** A page may name itself, so that its newer sweep replaces its older one and nobody else's. */
 const PAGE_HEADER = 'x-lapwright-page';
@@ -62,7 +73,7 @@ function sendFile(request: IncomingMessage, response: ServerResponse, files: Pag
 const pathOf = ({ url = '' }: IncomingMessage): string => url.split('?', 1)[0] ?? '';
 
 export function createHost(options: HostOptions): Server {
-  const { ask, files, token, maxBody = MAX_BODY } = options;
+  const { ask, files, token, maxBody = MAX_BODY, times = TIMES } = options;
 
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
     const authority = `127.0.0.1:${request.socket.localPort}`;
@@ -92,9 +103,9 @@ export function createHost(options: HostOptions): Server {
   const server = createServer(
     {
       maxHeaderSize: 8 * 1024,
-      headersTimeout: HEADERS_TIME,
-      requestTimeout: REQUEST_TIME,
-      connectionsCheckingInterval: 5_000,
+      headersTimeout: times.headers,
+      requestTimeout: times.request,
+      connectionsCheckingInterval: times.look,
       keepAliveTimeout: 30_000,
     },
     (request, response) => {
@@ -108,6 +119,6 @@ export function createHost(options: HostOptions): Server {
     },
   );
   server.maxHeadersCount = 64;
-  server.maxConnections = 128;
+  server.maxConnections = MOST_CONNECTIONS;
   return server;
 }

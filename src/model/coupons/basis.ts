@@ -3,7 +3,7 @@ import { type Anova, anovaFactor } from './anova.ts';
 import { type Family, type Fitted, parametersOf } from './distributions.ts';
 import { basisRank, hansonKoopmansFactor, hansonKoopmansValue, LEAST_FOR_RANKS } from './ranks.ts';
 import { allEqual, sorted } from './sample.ts';
-import { BASIS_KINDS, type BasisKind, basisFactor, QUANTILE } from './tolerance-factor.ts';
+import { BASIS_KINDS, type BasisKind, basisFactor } from './tolerance-factor.ts';
 
 export type BasisMethod = Family | 'hanson-koopmans' | 'ranks' | 'anova';
 
@@ -83,13 +83,6 @@ export function fittedBasis(
   const factor = basisFactor(n, kind);
   const value = location - factor * scale;
   return { value: family === 'normal' ? value : Math.exp(value), factor };
-}
-
-/** The quantile itself of a fitted distribution, without confidence: half of such samples lie about it. */
-export function fittedQuantile({ family, location, scale }: Fitted, kind: BasisKind): number {
-  const z = family === 'weibull' ? WEIBULL_QUANTILE[kind] : -QUANTILE[kind];
-  const value = location + scale * z;
-  return family === 'normal' ? value : Math.exp(value);
 }
 
 function blockedBy(

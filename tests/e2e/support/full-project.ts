@@ -16,8 +16,7 @@ const lives = [
   [2800, 900_000],
 ] as const;
 
-/** @returns the path of the file */
-export function writeFullProject(): string {
+export function fullProject(): Project {
   const demo = JSON.parse(
     readFileSync(join(root, 'src/main/demo/curlew.lapwright.json'), 'utf8'),
   ) as Project;
@@ -52,7 +51,7 @@ export function writeFullProject(): string {
     runOut: i === lives.length - 1,
   }));
   const leg = demo.joints.find(({ id }) => id === 'landing-leg')!;
-  const document = {
+  return {
     ...demo,
     joints: demo.joints.map((joint) =>
       joint.id === 'landing-leg'
@@ -67,9 +66,13 @@ export function writeFullProject(): string {
     ],
     coupons: { ...coupons, life: [life] },
   };
+}
+
+/** @returns the path of the file */
+export function writeFullProject(): string {
   const folder = join(root, 'tests/artefacts');
   mkdirSync(folder, { recursive: true });
   const file = join(folder, 'full.lapwright.json');
-  writeFileSync(file, JSON.stringify(document));
+  writeFileSync(file, JSON.stringify(fullProject()));
   return file;
 }

@@ -1,7 +1,7 @@
 /** The app as a user has it: the built host and its page in a fresh browser context. */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { FIRST_START_MARK } from '../../../src/main/files/first-start.ts';
 import { browser } from './browser.ts';
 import { type RunningHost, startHost } from './host.ts';
@@ -22,7 +22,23 @@ export interface OpenedApp {
   readonly host: RunningHost;
   /** What the page complained about: errors, refused policy, failed requests. Empty when all is well. */
   readonly problems: readonly string[];
+  /** What the page tried that its policy does not let it do, as the browser tells it. */
+  readonly policyViolations: readonly string[];
   close(): Promise<void>;
+}
+
+/** In every frame, from before its first script. */
+async function watchPolicy(context: BrowserContext): Promise<string[]> {
+  const violations: string[] = [];
+  await context.exposeBinding('tellViolation', (_source, text: string) => violations.push(text));
+  await context.addInitScript(() =>
+    document.addEventListener('securitypolicyviolation', (event) => {
+      const tell = (globalThis as unknown as { tellViolation: (text: string) => void })
+        .tellViolation;
+      tell(`${event.effectiveDirective} ${event.blockedURI}`);
+    }),
+  );
+  return violations;
 }
 
 function watch(page: Page): string[] {
@@ -57,6 +73,7 @@ export async function openApp(options: AppOptions = {}): Promise<OpenedApp> {
       viewport,
       ...options.context,
     });
+    const policyViolations = await watchPolicy(context);
     const page = await context.newPage();
     const problems = watch(page);
     await page.goto(host.address);
@@ -64,6 +81,7 @@ export async function openApp(options: AppOptions = {}): Promise<OpenedApp> {
       page,
       host,
       problems,
+      policyViolations,
       async close() {
         await context.close();
         await host.stop();
