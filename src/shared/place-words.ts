@@ -2,28 +2,37 @@
 import { keyWords } from './change-words.ts';
 
 /** What one of a list is called, where that is not what the list is called. */
-const items: Readonly<Record<string, string>> = {
-  adherends: 'material',
-  adhesives: 'adhesive',
-  conditions: 'condition',
-  coupons: 'coupon',
-  diameters: 'reading',
-  gapChecks: 'gap check',
-  instruments: 'instrument',
-  joints: 'joint',
-  life: 'set of lives',
-  loadCases: 'load case',
-  loads: 'load',
-  plies: 'ply',
-  results: 'result',
-  revisions: 'revision',
-  sets: 'set',
-  sizes: 'size',
-  specimens: 'test piece',
-  states: 'state',
-  surfaces: 'surface',
-  variants: 'variant',
-};
+const items: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    adherends: 'material',
+    adhesives: 'adhesive',
+    conditions: 'condition',
+    coupons: 'coupon',
+    diameters: 'reading',
+    gapChecks: 'gap check',
+    instruments: 'instrument',
+    joints: 'joint',
+    life: 'set of lives',
+    loadCases: 'load case',
+    loads: 'load',
+    plies: 'ply',
+    results: 'result',
+    revisions: 'revision',
+    sets: 'set',
+    sizes: 'size',
+    specimens: 'test piece',
+    states: 'state',
+    surfaces: 'surface',
+    variants: 'variant',
+  }),
+);
+
+/** The list itself, as many. */
+function listWords(key: string): string | null {
+  const one = items.get(key);
+  if (one === undefined) return null;
+  return key === 'life' ? 'lives' : `${one.replace(/y$/, 'ie')}s`;
+}
 
 const isFields = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
@@ -71,11 +80,13 @@ function partsOf(document: unknown, field: string): string[] {
     here = isFields(here) ? here[key] : undefined;
     if (/^\d+$/.test(key)) {
       const list = path[i - 1] ?? '';
-      const what = /^\d+$/.test(list) ? 'number' : (items[list] ?? keyWords(path.slice(0, i)));
+      const what = /^\d+$/.test(list) ? 'number' : (items.get(list) ?? keyWords(path.slice(0, i)));
       const item = `${what} ${Number(key) + 1}`;
       const name = nameOf(document, here);
       words.push(name === null ? item : `${item} (${short(name)})`);
-    } else if (!/^\d+$/.test(path[i + 1] ?? '')) words.push(keyWords(path.slice(0, i + 1)));
+    } else if (!/^\d+$/.test(path[i + 1] ?? '')) {
+      words.push(listWords(key) ?? keyWords(path.slice(0, i + 1)));
+    }
   }
   return words;
 }

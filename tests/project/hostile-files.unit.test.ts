@@ -21,7 +21,7 @@ describe('a key that stands twice', () => {
     const twice = text.replace('"targetMargin"', '"targetMargin": 0.5,\n    "targetMargin"');
     expect(refusal(twice)).toEqual({
       field: 'settings.targetMargin',
-      message: `x.lapwright: settings.targetMargin: "targetMargin" stands twice here, the second time at line ${line + 1}, column 5: keep one.`,
+      message: `x.lapwright: settings, target margin: "targetMargin" stands twice here, the second time at line ${line + 1}, column 5: keep one.`,
     });
   });
 

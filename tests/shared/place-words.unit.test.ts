@@ -19,6 +19,10 @@ describe('a place in words', () => {
     ['settings, factors, fitting factor', 'settings.factors.fitting'],
     ['gap check 2, surface 1, reading 3, number 4', 'gapChecks.1.surfaces.0.diameters.2.3'],
     ['materials', 'adherends'],
+    ['joints', 'joints'],
+    ['load cases', 'loadCases'],
+    ['joint 1 (Boom root), loads', 'joints.0.loads'],
+    ['coupons, lives', 'coupons.life'],
     ['name', 'name'],
   ])('is told as %s', (words, field) => {
     expect(placeWords(document, field)).toBe(words);
