@@ -51,6 +51,7 @@ function nameOf(document: unknown, item: unknown): string | null {
   return textAt(found, 'name');
 }
 
+const OURS = /^[a-z][a-z0-9]*([A-Z][a-z0-9]*)*$/;
 const LONG = 40;
 const short = (text: string): string => (text.length > LONG ? `${text.slice(0, LONG - 1)}…` : text);
 
@@ -85,7 +86,10 @@ function partsOf(document: unknown, field: string): string[] {
       const name = nameOf(document, here);
       words.push(name === null ? item : `${item} (${short(name)})`);
     } else if (!/^\d+$/.test(path[i + 1] ?? '')) {
-      words.push(listWords(key) ?? keyWords(path.slice(0, i + 1)));
+      words.push(
+        // What is written unlike any field of ours stays as it is.
+        listWords(key) ?? (OURS.test(key) ? keyWords(path.slice(0, i + 1)) : key.trim() || '“”'),
+      );
     }
   }
   return words;

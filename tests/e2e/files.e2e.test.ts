@@ -279,7 +279,8 @@ describeInBrowser('project files', () => {
     const opening = page.waitForEvent('popup');
     await page.evaluate((address) => void window.open(address), host.address);
     const copy = await opening;
-    const strip = (of: Page): Locator => of.getByText(/was not saved when Lapwright stopped/);
+    const strip = (of: Page): Locator =>
+      of.getByText(/was not saved when (its window was closed|this page was loaded anew)/);
     await copy.getByRole('heading', { name: 'Curlew', exact: true }).waitFor(patient);
     expect((await asked).postDataJSON()).toEqual({ own: [] });
     expect(await own(copy)).toBe('[]');

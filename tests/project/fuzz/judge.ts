@@ -46,7 +46,8 @@ function parsed(bytes: Uint8Array): unknown {
 }
 
 function wrongWithRefusal(bytes: Uint8Array, field: string, whole: string): string | null {
-  const before = field === '' ? `${NAME}: ` : `${NAME}: ${field}: `;
+  // A place stands in words before what is wrong.
+  const before = `${NAME}: `;
   if (!whole.startsWith(before)) return `does not begin with ${before}: ${whole}`;
   const message = whole.slice(before.length);
   if (!/^\S.*[.!?]$/su.test(message)) return `is no sentence: ${message}`;
