@@ -90,7 +90,11 @@ describeInBrowser('the window of what is packed', () => {
     // As Electron finds it.
     const { main } = JSON.parse(readFileSync(join(copy, 'package.json'), 'utf8'));
     ({ page, window } = await startShell(join(copy, main)));
-    page.on('requestfailed', (request) => failed.push(request.url()));
+    // Reloading gives up what the page fetches ahead of need.
+    page.on('requestfailed', (request) => {
+      const reason = request.failure()?.errorText;
+      if (reason !== 'net::ERR_ABORTED') failed.push(`${request.url()}: ${reason}`);
+    });
   });
 
   it('shows its page, with the bridge and its fonts', async () => {
