@@ -21,6 +21,8 @@ import { fileText } from '../../../src/shared/project-text.ts';
 import { readProject } from '../../../src/shared/read-project.ts';
 import type { Reply } from '../../../src/shared/reply.ts';
 
+export { told } from './told.ts';
+
 /** As it is read: its fields in the order of the schema. */
 export const demo = readDemo();
 
@@ -70,10 +72,6 @@ export const names = (folder: string): string[] => readdirSync(folder).sort();
 export const filesAt = (data: string, more: Partial<ProjectFilesOptions> = {}) =>
   makeProjectFiles({ data, dialogs: false, silence: 15_000, ...more });
 
-export function told<T>(reply: Reply<T>): T {
-  if (!reply.ok) throw new Error(`${reply.error.code}: ${reply.error.message}`);
-  return reply.value;
-}
 /** Code and message of a refusal, which is one or more whole sentences. */
 export function refusalOf(reply: Reply<unknown>): string {
   if (reply.ok) throw new Error('It was not refused.');
