@@ -35,14 +35,15 @@ const sent = (name: 'joint.analyse' | 'joint.size' | 'joint.sizes'): Project =>
   bridge.last(name).document as Project;
 
 describe('Find', () => {
-  it('asks about this joint alone, with what was typed and nothing that was not', async () => {
+  it('asks about this joint alone, with what was typed and the step that the field shows', async () => {
     await open('Find');
     find();
     await screen.findByText(/24\.0 mm is the shortest overlap that reaches the target of \+0\.25/);
     const { document, jointId, job, ...question } = bridge.last('joint.size');
     expect((document as Project).joints.map(({ id }) => id)).toEqual(['tip']);
     expect([jointId, typeof job]).toEqual(['tip', 'string']);
-    expect(question).toEqual({ vary: 'overlap' });
+    expect(field('Step').placeholder).toBe('1');
+    expect(question).toEqual({ vary: 'overlap', step: 1 });
     type('Target', '0.4');
     fireEvent.click(screen.getByRole('radio', { name: 'Sleeve wall' }));
     type('Step', '0.2');
@@ -58,18 +59,23 @@ describe('Find', () => {
     localStorage.setItem('lapwright-units', JSON.stringify(presets.US));
     await open('Find');
     const unit = (): string => field('Step').nextElementSibling?.textContent ?? '';
-    for (const [what, symbol] of [
-      ['Overlap', 'in'],
-      ['Sleeve wall', 'in'],
-      ['Gap', 'mil'],
+    for (const [what, symbol, usual, step] of [
+      ['Overlap', 'in', '0.05', 1.27],
+      ['Sleeve wall', 'in', '0.005', 0.127],
+      ['Gap', 'mil', '2', 0.0508],
     ] as const) {
       fireEvent.click(screen.getByRole('radio', { name: what }));
-      expect([what, unit()]).toEqual([what, symbol]);
+      expect([what, unit(), field('Step').placeholder]).toEqual([what, symbol, usual]);
+      const before = bridge.count('joint.size');
+      find();
+      await waitFor(() => expect(bridge.count('joint.size')).toBe(before + 1));
+      expect(bridge.last('joint.size')).toMatchObject({ step });
+      await screen.findByText(/is the shortest overlap/);
     }
     type('Step', '2');
     type('Look from', '4');
     find();
-    await waitFor(() => expect(bridge.count('joint.size')).toBe(1));
+    await waitFor(() => expect(bridge.count('joint.size')).toBe(4));
     expect(bridge.last('joint.size')).toMatchObject({ vary: 'gap', step: 0.0508, from: 0.1016 });
   });
 

@@ -2,6 +2,7 @@
 import { createUniqueId, type JSX, Show } from 'solid-js';
 import type { Settings } from '../../shared/project-settings.ts';
 import type { QuantityName } from '../../shared/quantities.ts';
+import { usualSteps } from '../../shared/usual-steps.ts';
 import { Choice } from '../size/Choice.tsx';
 import { Disclosure } from '../size/Disclosure.tsx';
 import type { FieldSource } from '../size/entry.ts';
@@ -9,10 +10,10 @@ import { NumberRow } from '../size/NumberRow.tsx';
 import type { Path } from '../state/project.ts';
 
 /** What is taken where the project says nothing. */
-const usual = {
-  steps: { overlap: 1, wall: 0.1, gap: 0.05 },
+const usual = (): Required<Pick<Settings, 'steps' | 'printing'>> => ({
+  steps: usualSteps(),
   printing: { layerThickness: 0.06, base: 0 },
-} as const satisfies Pick<Settings, 'steps' | 'printing'>;
+});
 
 /** In the words of the printed sheet. */
 const adherendShear = [
@@ -41,7 +42,7 @@ export function ProjectSettings(props: FieldSource): JSX.Element {
   );
   /** A group that a project may leave to the program. */
   const Group = (group: {
-    readonly of: keyof typeof usual;
+    readonly of: keyof ReturnType<typeof usual>;
     readonly title: string;
     readonly without: string;
     readonly children: JSX.Element;
@@ -56,7 +57,7 @@ export function ProjectSettings(props: FieldSource): JSX.Element {
             <button
               type="button"
               class="link"
-              onClick={() => props.project.edit(['settings', group.of], { ...usual[group.of] })}
+              onClick={() => props.project.edit(['settings', group.of], usual()[group.of])}
             >
               Set {titles[group.of]}
             </button>

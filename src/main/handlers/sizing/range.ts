@@ -4,17 +4,15 @@ import { findPlateau, LONGEST_OVERLAP } from '../../../model/sweep/overlap-sweep
 import type { Joint, Project } from '../../../shared/project.ts';
 import { quantities } from '../../../shared/quantities.ts';
 import { ok, type Reply, refuse } from '../../../shared/reply.ts';
+import { stepKind, usualSteps } from '../../../shared/usual-steps.ts';
 import { bondsOf, type Vary, variedValue } from '../../../shared/vary-joint.ts';
 import { questionOf } from '../margins.ts';
 import type { ResolvedJoint } from '../resolve.ts';
 import { measureOf, quantityOf } from './context.ts';
 
-/** In mm, as docs/project-file.md has them. */
-const STEPS = { overlap: 1, wall: 0.1, gap: 0.05 } as const;
-
 export function stepOf({ settings }: Project, vary: Vary): number {
-  const kind = vary === 'overlap' || vary === 'gap' ? vary : 'wall';
-  return settings.steps?.[kind] ?? STEPS[kind];
+  const kind = stepKind(vary);
+  return settings.steps?.[kind] ?? usualSteps()[kind];
 }
 
 export interface Range {

@@ -1,6 +1,7 @@
 /** The size that reaches the target: what to vary, the answer with its check, what stops it, what would help. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
+import { boxToShow } from '../../../shared/box-entry.ts';
 import type { Joint } from '../../../shared/project.ts';
 import {
   inWordsOf,
@@ -9,6 +10,7 @@ import {
   varyQuantity,
   varyWords,
 } from '../../../shared/sizing-words.ts';
+import { stepKind, usualSteps } from '../../../shared/usual-steps.ts';
 import { type Vary, varied, variedValue } from '../../../shared/vary-joint.ts';
 import { LooseNumber, readLoose } from '../../parts/LooseNumber.tsx';
 import { createFound } from '../../state/found.ts';
@@ -50,12 +52,18 @@ export function FindView(props: ViewProps): JSX.Element {
   const wrong = (): boolean =>
     Object.values(reads()).some((read) => 'wrong' in read) || props.sizing.issues.stale();
 
+  /** The project's own, or one that is round in the units of the screen. */
+  const usualStep = (): number => {
+    const kind = stepKind(vary());
+    return settings()?.steps?.[kind] ?? usualSteps()[kind];
+  };
+
   const ask = (): void => {
     const given = Object.entries(reads()).flatMap(([key, read]) =>
       'value' in read && read.value !== undefined ? [[key, read.value]] : [],
     );
     setUsed(null);
-    void found.ask({ vary: vary(), ...Object.fromEntries(given) });
+    void found.ask({ vary: vary(), step: usualStep(), ...Object.fromEntries(given) });
   };
 
   const put = (joint: Joint): void => {
@@ -82,7 +90,9 @@ export function FindView(props: ViewProps): JSX.Element {
       label={field.label}
       text={sizes()[field.of]}
       onText={(text) => setSizes((now) => ({ ...now, [field.of]: text }))}
-      placeholder="auto"
+      placeholder={
+        field.of === 'step' ? boxToShow(stepQuantity(vary()), String(usualStep())) : 'auto'
+      }
       quantity={field.of === 'step' ? stepQuantity(vary()) : quantity()}
     />
   );
