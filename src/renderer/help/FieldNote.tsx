@@ -83,9 +83,10 @@ function placeNote(note: HTMLElement, field: HTMLElement): void {
   note.style.top = `${fits ? below : Math.max(EDGE, box.top - GAP - note.offsetHeight)}px`;
 }
 
-/** Scrolled out of its own column a field is not seen, nor is what belongs to it. */
+/** Scrolled out of its own column, table or window a field is not seen, nor is what belongs to it. */
 function isSeen(field: HTMLElement): boolean {
   const box = field.getBoundingClientRect();
+  if (box.right <= 0 || box.left >= window.innerWidth) return false;
   const frame = field.closest('.column, main')?.getBoundingClientRect();
   return !frame || (box.bottom >= frame.top && box.top <= frame.bottom);
 }
