@@ -45,6 +45,20 @@ export const wornByTemperature = equation({
   source: HART_SMITH,
 });
 
+export const wornForSure = equation({
+  id: 'slip-use',
+  title: 'Failed by temperature alone',
+  statement:
+    'Whatever the bonds give from end to end, temperature alone takes an end past its slip at failure: nothing is left for the load.',
+  formula: 'max(0, 1 - s_min/s_u)',
+  symbols: {
+    s_min: ['slip at the end, without load, at least', 'mm'],
+    s_u: ['slip at failure', 'mm'],
+  },
+  result: ['lambda', 'factor on the loads of the case', ''],
+  source: 'equilibrium of the walls, bonds flowing from end to end',
+});
+
 export const troughUse = equation({
   id: 'trough-ratio',
   title: 'Shear in the trough over yield',

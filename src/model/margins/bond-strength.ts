@@ -16,6 +16,7 @@ import type { LocalProblem } from '../joint/local-problem.ts';
 import { findMinimum, findRoot } from '../numerics/root.ts';
 import { capacityOf, troughFactor } from '../plastic/one-bond-capacity.ts';
 import type { ShearReached } from './shear-factor.ts';
+import { slipForSure } from './worn-for-sure.ts';
 
 export interface BondStrength {
   readonly factor: number;
@@ -42,6 +43,10 @@ export function bondStrength(problem: LocalProblem, atYield: ShearReached): Bond
     return { ...exact, bond: 0 };
   }
   if (atYield.factor === 0) {
+    const bond = problem.bonds.findIndex(
+      ({ slipAtFailure }, j) => slipForSure(problem, j) >= slipAtFailure,
+    );
+    if (bond >= 0) return { factor: 0, bond, end, wholeBondFlows: false };
     const worn = wornByTemperature(problem);
     if (worn) return worn;
   }

@@ -3,7 +3,7 @@
  */
 import type { BondLaw, Channel } from '../lap/problem.ts';
 import { findRoot } from '../numerics/root.ts';
-import { flowLoad, solvePlastic } from './one-bond.ts';
+import { findPlastic, flowLoad, solvePlastic } from './one-bond.ts';
 
 export interface Capacity {
   /** Factor on the channel's load. */
@@ -18,8 +18,17 @@ const times = (channel: Channel, factor: number): Channel => ({
   load: channel.load * factor,
 });
 
-/** Just below the flow load, where the equations still have a solution. */
-const nearly = 1 - 1e-12;
+/**
+ * Shares of the flow load just below it: the equations still have a solution there, but of walls that hardly give
+ * rounding may leave none at the nearest.
+ */
+const NEARLY = [1 - 1e-12, 1 - 1e-9, 1 - 1e-6];
+
+/** The highest factor just below the flow load at which there is a state. */
+function nearFlow(channel: Channel, bond: BondLaw, length: number, flow: number): number {
+  const found = NEARLY.find((share) => findPlastic(times(channel, flow * share), bond, length));
+  return flow * (found ?? NEARLY.at(-1)!);
+}
 
 /**
  * Load factor at which the larger end slip reaches the slip at failure, or the whole bond flows.
@@ -40,7 +49,7 @@ export function capacityOf(channel: Channel, bond: BondLaw, length: number): Cap
     return Math.abs(state.slipAtRoot) > Math.abs(state.slipAtMouth) ? 'root' : 'mouth';
   };
   if (excess(0) >= 0) return { factor: 0, end: endAt(0), wholeBondFlows: false };
-  const limit = flow * nearly;
+  const limit = nearFlow(channel, bond, length, flow);
   if (excess(limit) <= 0) return { factor: flow, end: endAt(limit), wholeBondFlows: true };
   const factor = findRoot(excess, 0, limit);
   return { factor, end: endAt(factor), wholeBondFlows: false };
@@ -56,7 +65,8 @@ export function troughFactor(
 ): number {
   const excess = (factor: number): number =>
     solvePlastic(times(channel, factor), bond, length).lowestShear / bond.shearYield - ratio;
-  const top = Math.min(limit, (flowLoad(channel, bond, length) / Math.abs(channel.load)) * nearly);
+  const flow = flowLoad(channel, bond, length) / Math.abs(channel.load);
+  const top = Math.min(limit, nearFlow(channel, bond, length, flow));
   if (excess(0) > 0) return 0;
   if (excess(top) <= 0) return limit;
   return findRoot(excess, 0, top);

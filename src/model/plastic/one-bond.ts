@@ -125,8 +125,21 @@ function oneEnd({ omega, yieldSlip, q, length }: Ends, near: number, far: number
  * @throws RangeError when the load is above `flowLoad`: no equilibrium
  */
 export function solvePlastic(channel: Channel, bond: BondLaw, length: number): OneBondPlastic {
+  const found = findPlastic(channel, bond, length);
+  if (found) return found;
+  throw new RangeError(
+    `no equilibrium at a load of ${channel.load} N: the bond flows at ${flowLoad(channel, bond, length)} N`,
+  );
+}
+
+/** Null when the load is above `flowLoad`, or so near below it that rounding leaves no trough. */
+export function findPlastic(
+  channel: Channel,
+  bond: BondLaw,
+  length: number,
+): OneBondPlastic | null {
   const ends = endsOf(channel, bond, length);
-  const { omega, yieldSlip, q, g0, gL } = ends;
+  const { omega, yieldSlip, g0, gL } = ends;
   const basis = makeBasis(omega, length);
   const even = (g0 + gL) / (2 * omega * basis.tanh);
   const odd = ((gL - g0) * basis.tanh) / (2 * omega);
@@ -166,9 +179,7 @@ export function solvePlastic(channel: Channel, bond: BondLaw, length: number): O
     const found = arrangement();
     if (found) return describe(ends, channel, bond, ...found);
   }
-  throw new RangeError(
-    `no equilibrium at a load of ${channel.load} N: the bond flows at ${flowLoad(channel, bond, length)} N (q ${q})`,
-  );
+  return null;
 }
 
 /** Slip at the elastic end of a trough whose other end is at yield; `slope` is outward there. */

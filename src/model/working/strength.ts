@@ -11,6 +11,7 @@ import {
   troughOutlasts,
   troughUse,
   wornByTemperature,
+  wornForSure,
 } from '../margins/bond-strength.card.ts';
 import {
   type BondStrength,
@@ -19,6 +20,7 @@ import {
   TROUGH_RATIO,
 } from '../margins/bond-strength.ts';
 import { type ShearReached, shearFactor } from '../margins/shear-factor.ts';
+import { slipForSure } from '../margins/worn-for-sure.ts';
 import { endSlip, endSlope, flow, troughShear } from '../plastic/one-bond.card.ts';
 import { type OneBondPlastic, solvePlastic } from '../plastic/one-bond.ts';
 import { decayRate } from '../shear-lag/one-bond.ts';
@@ -159,8 +161,11 @@ function slipOf(problem: LocalProblem, state: LapState, j: number, end: 'root' |
 }
 
 function wornStep(problem: LocalProblem, { bond, end }: BondStrength): Step {
+  const atLeast = slipForSure(problem, bond);
+  const { slipAtFailure } = problem.bonds[bond]!;
+  if (atLeast >= slipAtFailure) return step(wornForSure, { s_min: atLeast, s_u: slipAtFailure }, 0);
   const { size } = slipOf(problem, plasticState(problem, 0), bond, end);
-  return step(wornByTemperature, { s: size, s_u: problem.bonds[bond]!.slipAtFailure }, 0);
+  return step(wornByTemperature, { s: size, s_u: slipAtFailure }, 0);
 }
 
 function chainSteps(problem: LocalProblem, { bond: j, end, failed, factor }: BondStrength): Step[] {
