@@ -9,7 +9,8 @@ import { root, say, userFolder } from './root.mjs';
 import { runElectron } from './run-electron.mjs';
 
 const usage = `npm start -- [FILE] [options]
-  FILE             open this project file; the demonstration project otherwise
+  FILE             open this project file; otherwise the demonstration project, and
+                   an offer of the file that was open last
   --folder=PATH    a folder that projects may be opened and saved in, in a browser
   --browser        open in a browser even where Electron is installed
   --no-open        only print the address to open

@@ -232,7 +232,7 @@ describeInBrowser('project files', () => {
 
     const { page, problems } = await again({ colorScheme });
     const strip = page.getByText(
-      /^Curlew two was not saved when (?:its window was closed or Lapwright stopped|this page was loaded anew): changes up to \d\d:\d\d are kept\. Curlew.lapwright has been changed since\.$/,
+      /^Curlew two was not saved when (?:its window was closed or Lapwright stopped|this page was loaded anew): changes of Curlew\.lapwright up to \d\d:\d\d are kept\. Curlew\.lapwright has been changed since\.$/,
     );
     await strip.waitFor(patient);
     await picture(page, `recovery-${colorScheme}`);

@@ -167,6 +167,22 @@ describe('what is chosen', () => {
     expect(document.activeElement).toBe(screen.getByRole('textbox', { name: 'Gap tolerance' }));
   });
 
+  it.each([
+    ['peel strength', 'Stiffness and strength'],
+    ['ageing', 'Knockdowns'],
+    ['hardener', 'Mix and cure'],
+    ['fracture energy', 'Thermal and fracture'],
+    ['fatigue', 'Cycles'],
+  ])('is a fold of the adhesive, by what is set in it: %s', async (typed, fold) => {
+    await open();
+    find(typed);
+    expect(active()).toBe(`Adhesive: ${fold[0]!.toLowerCase()}${fold.slice(1)}`);
+    press('Enter');
+    await waitFor(() => expect(document.activeElement?.tagName).toBe('SUMMARY'));
+    expect(document.activeElement!.textContent).toContain(fold);
+    expect(document.activeElement!.closest('details')!.open).toBe(true);
+  });
+
   it('is a setting of the project: on the Joints page, unfolded', async () => {
     await open();
     press('2', { ctrlKey: true });

@@ -100,6 +100,20 @@ describe('columns', () => {
     expect(asked()).not.toHaveProperty('caseId');
   });
 
+  it('are calculated the first time, not recalculated', async () => {
+    render(() => <App bridge={bridge} />);
+    await screen.findByRole('heading', { name: 'Test frame' });
+    bridge.hold();
+    fireEvent.keyDown(window, { key: '3', ctrlKey: true });
+    await screen.findByText('Calculating …');
+    // Longer than what is late takes to be marked so.
+    await new Promise((done) => setTimeout(done, 400));
+    expect(screen.queryByText('recalculating …')).toBeNull();
+    expect(screen.getByRole('progressbar', { name: 'Comparison' })).toBeTruthy();
+    await bridge.release();
+    await waitFor(() => expect(screen.queryByText('Calculating …')).toBeNull());
+  });
+
   it('are added to by another joint, to no more than four', async () => {
     await openCompare();
     await compared(1);

@@ -118,6 +118,19 @@ describe('a plan', () => {
     ]);
   });
 
+  it('follows the name of a joint that is taken back', async () => {
+    await open();
+    fireEvent.keyDown(window, { key: '2', ctrlKey: true });
+    fireEvent.input(await screen.findByRole('textbox', { name: 'Name' }), {
+      target: { value: 'Mast foot' },
+    });
+    fireEvent.keyDown(window, { key: '5', ctrlKey: true });
+    await screen.findByRole('heading', { name: 'Coupons' });
+    expect(page()).toContain('as Mast foot');
+    fireEvent.keyDown(window, { key: 'z', ctrlKey: true });
+    await waitFor(() => expect(page()).not.toContain('as Mast foot'));
+  });
+
   it('marks numbers that are none and does not make them', async () => {
     await open();
     tick(/^ASTM D1002/);

@@ -128,4 +128,31 @@ describe('the note of a field', () => {
     fireEvent.click(mark);
     expect(note()?.textContent).toContain('Bonded length');
   });
+
+  it('keeps the mark at a field that a line above moves down', async () => {
+    const seen: (() => void)[] = [];
+    vi.stubGlobal(
+      'ResizeObserver',
+      class {
+        constructor(moved: () => void) {
+          seen.push(moved);
+        }
+        observe(): void {}
+        disconnect(): void {}
+      },
+    );
+    const overlap = field('Overlap');
+    const column = overlap.closest('.column, main')!;
+    vi.spyOn(column, 'getBoundingClientRect').mockReturnValue(new DOMRect(0, 0, 300, 600));
+    let top = 100;
+    vi.spyOn(overlap, 'getBoundingClientRect').mockImplementation(
+      () => new DOMRect(200, top, 60, 20),
+    );
+    overlap.focus();
+    const mark = await screen.findByRole('button', { name: 'What Overlap is' });
+    expect(mark.style.top).toBe('110px');
+    top = 150;
+    for (const moved of seen) moved();
+    expect(mark.style.top).toBe('160px');
+  });
 });

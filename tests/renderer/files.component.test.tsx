@@ -136,6 +136,24 @@ describe('saving', () => {
     await waitFor(() => expect(asked.querySelector('.folders-path')?.textContent).toBe(FRAMES));
   });
 
+  it('takes the name of a project that is pressed in the list, and of no folder', async () => {
+    await showFile();
+    other();
+    disk.folders.add(`${FRAMES}/old`);
+    press('s', { shiftKey: true });
+    const asked = await dialog();
+    const name = within(asked).getByRole<HTMLInputElement>('textbox', { name: 'File name' });
+    const pressed = await within(asked).findByRole('option', { name: /^other/ });
+    fireEvent.input(name, { target: { value: 'a/b' } });
+    click('Save', asked);
+    expect(within(asked).getByRole('alert').textContent).toContain('A name has no / in it.');
+    fireEvent.click(pressed);
+    expect(name.value).toBe('other.lapwright');
+    expect(within(asked).queryByRole('alert')).toBeNull();
+    fireEvent.click(await within(asked).findByRole('option', { name: /^old/ }));
+    expect(name.value).toBe('other.lapwright');
+  });
+
   it('as another asks before it replaces what is there', async () => {
     await showFile();
     other();

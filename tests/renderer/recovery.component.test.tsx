@@ -122,12 +122,21 @@ describe('unsaved changes', () => {
 });
 
 describe('what was kept', () => {
+  it('of a project that has no file names none', async () => {
+    orphaned(38, { path: null, expect: null });
+    await show();
+    expect(screen.getByText(offer).textContent).toMatch(
+      /stopped: changes up to .*14:32 are kept\.$/,
+    );
+  });
+
   it('by a page that is gone is offered, opened unsaved and with nothing to take back', async () => {
     orphaned(38);
     await show();
     expect(screen.getByText(offer).textContent).toMatch(
-      /when its window was closed or Lapwright stopped: changes up to .*14:32 are kept\.$/,
+      /when its window was closed or Lapwright stopped: changes of test\.lapwright\.json up to .*14:32 are kept\.$/,
     );
+    expect(screen.getByText(offer).title).toBe(FILE);
     click(/^Open them/);
     await pass(50);
     press('2');

@@ -153,6 +153,18 @@ describe('the drawing', () => {
     ]);
   });
 
+  it('names the tube by its wall alone where there is no room for its diameter', () => {
+    const { stack, view } = drawn(double);
+    const texts = (width: number): string[] =>
+      layOut(stack, double.overlap, view, { ...frame, width }).labels.map(({ text }) => text);
+    expect(texts(frame.width)).toContain('tube 40.0 × 2.0');
+    const { mouth } = layOut(stack, double.overlap, view, frame);
+    // The walls end 46 px before the frame, and a label may go on for 40 more.
+    const narrow = mouth + 14 + 'tube, wall 2.0'.length * 6.3 + 6 + 1;
+    expect(texts(narrow)).toContain('tube, wall 2.0');
+    expect(texts(narrow)).not.toContain('tube 40.0 × 2.0');
+  });
+
   it('lets a mouth that is dragged far out take the tube along', () => {
     const { view, stack } = drawn(socket);
     const layout = layOut(stack, 90, view, frame);

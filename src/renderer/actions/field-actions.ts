@@ -15,6 +15,18 @@ const also = (name: string): { readonly also?: string } =>
     ? { also: 'adherend metal laminate plies stack modulus Poisson ratio yield expansion density' }
     : {};
 
+/** The adhesive's folds, each found by what is set in it. */
+const adhesiveFolds = [
+  {
+    inside: 'Stiffness and strength',
+    also: 'state shear modulus yield plastic strain peel temperature dry wet moisture',
+  },
+  { inside: 'Thermal and fracture', also: 'stress-free expansion density energy toughness' },
+  { inside: 'Cycles', also: 'S-N line fatigue life endurance' },
+  { inside: 'Mix and cure', also: 'resin hardener pot life time hours temperature' },
+  { inside: 'Knockdowns', also: 'environment ageing scatter gap strength factors' },
+] as const;
+
 interface Jump {
   readonly id: string;
   readonly title: string;
@@ -45,6 +57,14 @@ export function fieldActions({ joint, index, project, sizing, openJoint }: Reach
   ];
   const jumps: Jump[] = [
     ...names.map(inForm),
+    ...adhesiveFolds.map(
+      ({ inside, also: words }): Jump => ({
+        id: `fold ${inside}`,
+        title: `Adhesive: ${inside[0]!.toLowerCase()}${inside.slice(1)}`,
+        also: words,
+        place: { within: '.inputs', inside },
+      }),
+    ),
     {
       id: 'field Fitting factor',
       title: 'Fitting factor',

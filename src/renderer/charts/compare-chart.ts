@@ -67,7 +67,8 @@ export function makeCompareChart(canvas: HTMLCanvasElement): CompareChart {
   let hovered: number | null = null;
 
   function under(painter: Painter): void {
-    if (!picture) return;
+    // Before the first answer there is nothing to scale: figures at the axes would be of nothing.
+    if (!picture || picture.curves.length === 0) return;
     const { ink, range, levels, span, curves, from } = picture;
     const { context, area, x, y } = painter;
     const about = (area.bottom - area.top) / 42;

@@ -146,7 +146,7 @@ export function ComparePage(props: ComparePageProps): JSX.Element {
                 <Match when={stale()}>
                   <span class="stale-word">not recalculated</span>
                 </Match>
-                <Match when={comparison().slow()}>
+                <Match when={comparison().slow() && report() !== null}>
                   <span class="behind-word">recalculating …</span>
                 </Match>
               </Switch>

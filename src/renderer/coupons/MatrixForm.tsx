@@ -95,9 +95,12 @@ export function MatrixForm(props: MatrixFormProps): JSX.Element {
           )}
         </For>
         <For each={sleeveJoints(props.project)}>
-          {({ id, name }) => (
-            <Tick on={choice.joints.includes(id)} onTick={(on) => tick('joints', id, on)}>
-              Tube in sleeve <span class="units">as {name}</span>
+          {(joint) => (
+            <Tick
+              on={choice.joints.includes(joint.id)}
+              onTick={(on) => tick('joints', joint.id, on)}
+            >
+              Tube in sleeve <span class="units">as {joint.name}</span>
             </Tick>
           )}
         </For>

@@ -86,7 +86,7 @@ function placeNote(note: HTMLElement, field: HTMLElement): void {
 /** Scrolled out of its own column, table or window a field is not seen, nor is what belongs to it. */
 function isSeen(field: HTMLElement): boolean {
   const box = field.getBoundingClientRect();
-  if (box.right <= 0 || box.left >= window.innerWidth) return false;
+  if (box.right < 0 || box.left >= window.innerWidth) return false;
   const frame = field.closest('.column, main')?.getBoundingClientRect();
   return !frame || (box.bottom >= frame.top && box.top <= frame.bottom);
 }
@@ -154,6 +154,16 @@ export function FieldNote(props: { readonly notes: FieldNotes }): JSX.Element {
       if (left === '') field.removeAttribute('aria-describedby');
       else field.setAttribute('aria-describedby', left);
     });
+  });
+  createEffect(() => {
+    // A line that comes or goes above the field moves it, and nothing is scrolled.
+    const field = props.notes.field();
+    if (!field || typeof ResizeObserver === 'undefined') return;
+    const moved = new ResizeObserver(place);
+    for (let around = field.parentElement; around; around = around.parentElement) {
+      moved.observe(around);
+    }
+    onCleanup(() => moved.disconnect());
   });
   createEffect(() => {
     // Both are asked, whatever the first says: each brings something to be placed.

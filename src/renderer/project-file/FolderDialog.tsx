@@ -79,12 +79,17 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
     if (trouble !== null) field?.focus();
     else if (here) answer(inFolder(here.path, withSuffix(typed)));
   };
+  const useName = (entry: FolderEntry): void => {
+    if (entry.kind !== 'project') return;
+    setName(entry.name);
+    setWrong(null);
+  };
   const take = (entry: FolderEntry | undefined): void => {
     if (!entry) {
       if (!isChosen()) askToUse();
     } else if (entry.kind === 'folder') void state.go(entry.path).then(() => list?.focus());
     else if (isSaving) {
-      setName(entry.name);
+      useName(entry);
       field?.focus();
     } else answer(entry.path);
   };
@@ -169,6 +174,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
                 list = element;
               }}
               onTake={take}
+              {...(isSaving ? { onPress: useName } : {})}
             />
             <Show when={view() !== null && !isChosen()}>
               <div class="folders-choose">

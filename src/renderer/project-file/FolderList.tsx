@@ -9,6 +9,8 @@ export interface FolderListProps {
   readonly onReady: (list: HTMLElement) => void;
   /** Undefined where there is nothing to take. */
   readonly onTake: (entry: FolderEntry | undefined) => void;
+  /** Given where a name is typed beside the list: an entry that is pressed may become that name. */
+  readonly onPress?: (entry: FolderEntry) => void;
 }
 
 const FOLDER = 'M1.5 4 V12 H14.5 V5.5 H7.5 L6 4 Z';
@@ -56,7 +58,7 @@ export function FolderList(props: FolderListProps): JSX.Element {
   };
 
   return (
-    <div class="folders-list">
+    <div class="folders-list" classList={{ 'is-aside': props.onPress !== undefined }}>
       {/* biome-ignore lint/a11y/useAriaActivedescendantWithTabindex: it has the lower case that the DOM wants. */}
       <div
         ref={(element) => {
@@ -78,7 +80,10 @@ export function FolderList(props: FolderListProps): JSX.Element {
               role="option"
               aria-selected={k() === at()}
               classList={{ 'is-project': entry.kind === 'project' }}
-              onClick={() => props.state.setAt(k())}
+              onClick={() => {
+                props.state.setAt(k());
+                props.onPress?.(entry);
+              }}
               onDblClick={() => props.onTake(entry)}
             >
               <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">

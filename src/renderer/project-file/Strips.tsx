@@ -50,8 +50,11 @@ const keptText = (kept: KeptDocument): string => {
   const when = ofThisPage
     ? 'this page was loaded anew'
     : 'its window was closed or Lapwright stopped';
-  const since = changedSince && path !== null ? ` ${lastPart(path)} has been changed since.` : '';
-  return `${project} was not saved when ${when}: changes up to ${whenText(at)} are kept.${since}`;
+  // Two projects may have one name: the demonstration and the first file that was made from it do.
+  const file = path === null ? '' : lastPart(path);
+  const since = changedSince && file !== '' ? ` ${file} has been changed since.` : '';
+  const changes = file === '' ? 'changes' : `changes of ${file}`;
+  return `${project} was not saved when ${when}: ${changes} up to ${whenText(at)} are kept.${since}`;
 };
 
 const awayText = ({ kept, until }: PutAway): string =>
@@ -105,6 +108,7 @@ export function Strips(props: StripsProps): JSX.Element {
       <For each={files.recovery.offered()}>
         {(kept) => (
           <Strip
+            {...(kept.path === null ? {} : { title: kept.path })}
             deeds={[
               {
                 text: 'Open them',

@@ -211,8 +211,9 @@ function labelsOf({ stack, walls, bonds, root, mouth, top, bottom, end }: LabelS
   const labels: Label[] = [];
   const tube = walls.find(({ layer }) => layer.role === 'tube');
   const right = mouth + 14;
-  const add = (x: number, y: number, text: string): void => {
-    if (x + text.length * LETTER <= end + 40) labels.push({ x, y, text });
+  const add = (x: number, y: number, ...texts: readonly string[]): void => {
+    const text = texts.find(({ length }) => x + length * LETTER <= end + 40);
+    if (text !== undefined) labels.push({ x, y, text });
   };
   for (const placed of walls) {
     if (placed.layer.role !== 'sleeve') continue;
@@ -220,8 +221,10 @@ function labelsOf({ stack, walls, bonds, root, mouth, top, bottom, end }: LabelS
     add(root + 6, isTop ? top - 7 : bottom + 15, wallText(placed.layer));
   }
   if (!tube) return labels;
+  const wall = shown('wall', tube.layer.atRoot);
   const diameter = stack.diameter === null ? '' : ` ${shown('outsideDiameter', stack.diameter)} ×`;
-  const tubeText = `${tube.layer.part}${diameter} ${shown('wall', tube.layer.atRoot)}`;
+  // Figures in inches are long: the diameter stands at the axis too.
+  const tubeTexts = [`${tube.layer.part}${diameter} ${wall}`, `${tube.layer.part}, wall ${wall}`];
   let aboveY = tube.topRoot - 7;
   let belowY = tube.bottomRoot + 15;
   for (const layer of stack.layers) {
@@ -235,6 +238,6 @@ function labelsOf({ stack, walls, bonds, root, mouth, top, bottom, end }: LabelS
   }
   // The tube is named on the side that has no gap; on the inner side, under the gap, when both have.
   const free = bonds.length > 1 || aboveY !== tube.topRoot - 7 ? belowY : aboveY;
-  add(right, free, tubeText);
+  add(right, free, ...tubeTexts);
   return labels;
 }
