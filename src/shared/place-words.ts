@@ -79,12 +79,15 @@ function partsOf(document: unknown, field: string): string[] {
   let here: unknown = document;
   for (const [i, key] of path.entries()) {
     here = isFields(here) ? here[key] : undefined;
-    if (/^\d+$/.test(key)) {
+    // At the top there is no list: a number is a key that somebody made.
+    if (i > 0 && /^\d+$/.test(key)) {
       const list = path[i - 1] ?? '';
       const what = /^\d+$/.test(list) ? 'number' : (items.get(list) ?? keyWords(path.slice(0, i)));
       const item = `${what} ${Number(key) + 1}`;
       const name = nameOf(document, here);
       words.push(name === null ? item : `${item} (${short(name)})`);
+    } else if (i === 0 && /^\d+$/.test(key)) {
+      words.push(`“${key}”`);
     } else if (!/^\d+$/.test(path[i + 1] ?? '')) {
       words.push(
         // What is written unlike any field of ours stays as it is.

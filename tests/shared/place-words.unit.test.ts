@@ -24,6 +24,8 @@ describe('a place in words', () => {
     ['joint 1 (Boom root), loads', 'joints.0.loads'],
     ['coupons, lives', 'coupons.life'],
     ['name', 'name'],
+    ['“0”', '0'],
+    ['“0”, target margin', '0.targetMargin'],
   ])('is told as %s', (words, field) => {
     expect(placeWords(document, field)).toBe(words);
   });
