@@ -27,14 +27,17 @@ const ofTheWhole = [
   /^it is not UTF-8 text: it is UTF-16; save it as UTF-8\.$/,
 ];
 
-/** What stands above the field that is named is there. */
-function isThere(document: unknown, field: string): boolean {
-  let value = document;
-  for (const key of field.split('.').slice(0, -1)) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return false;
-    value = (value as Record<string, unknown>)[key];
-  }
-  return typeof value === 'object' && value !== null;
+/** What stands above the field that is named is there; a key may hold points itself. */
+function isThere(value: unknown, field: string): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  const keys = field.split('.');
+  // The last key, however many points it holds, may be missing or cut short.
+  if (keys.length === 1 || Object.hasOwn(value, field)) return true;
+  return keys.slice(1).some((_key, more) => {
+    const key = keys.slice(0, more + 1).join('.');
+    const below = (value as Record<string, unknown>)[key];
+    return Object.hasOwn(value, key) && isThere(below, keys.slice(more + 1).join('.'));
+  });
 }
 
 function parsed(bytes: Uint8Array): unknown {
