@@ -1,0 +1,25 @@
+/** 500 joints under 20 load cases on all cores, in the threads of the built program: prints one line of JSON. */
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { makeBigProject } from '../../reference/big-project/make.mjs';
+import { createAskWithJobs } from '../../src/main/jobs/ask-with-jobs.ts';
+
+const [joints, cases] = [500, 20];
+const threads = availableParallelism();
+const worker = join(process.cwd(), 'out', 'main', 'worker.js');
+const core = createAskWithJobs({ carrier: 'terminal', worker, threads });
+const document = makeBigProject({ joints, cases });
+const start = performance.now();
+const reply = await core.ask(
+  'project.corners',
+  { document, job: 'bench' },
+  {
+    client: 'bench',
+    progress: (done, total) => process.stderr.write(`\r${done} of ${total} `),
+  },
+);
+const time = performance.now() - start;
+process.stderr.write('\n');
+core.close();
+if (!reply.ok) throw new Error(reply.error.message);
+process.stdout.write(`${JSON.stringify({ joints, cases, threads, time })}\n`);
