@@ -110,6 +110,16 @@ describe('what is not saved', () => {
     expect(offered(files)).toEqual(['doc-one']);
   });
 
+  it('is offered in Electron to a page that was loaded anew after it died, though it has lost its own list', () => {
+    const files = host(null);
+    told(files.recovery.keep(unsaved('doc-one'), '7'));
+    files.presence.left('7');
+    files.presence.heard('7');
+    expect(offered(files)).toEqual(['doc-one']);
+    expect(told(files.recovery.kept(['doc-one'], '7')).kept).toEqual([]);
+    expect(offered(files)).toEqual([]);
+  });
+
   it('is not offered by another program that runs, until that is gone', () => {
     const first = host();
     told(first.recovery.keep(unsaved('doc-one'), 'p1'));
