@@ -11,11 +11,14 @@ export interface Presence {
   ownedBy(client: string): readonly string[];
 }
 
-/** @param silence milliseconds without a word after which a page counts as gone; null: only when it leaves */
-export function makePresence(silence: number | null, now: () => Date): Presence {
+/**
+ * @param silence milliseconds without a word after which a page counts as gone; null: only when it leaves
+ * @param ran as `RunClock.ran`: a page is not silent while the machine sleeps, nor by a clock that is set
+ */
+export function makePresence(silence: number | null, ran: () => number): Presence {
   const owners = new Map<string, string>();
   const last = new Map<string, number>();
-  const heard = (client: string): void => void last.set(client, now().getTime());
+  const heard = (client: string): void => void last.set(client, ran());
   const ownedBy = (client: string): string[] =>
     [...owners].filter(([, owner]) => owner === client).map(([recovery]) => recovery);
   return {
@@ -32,7 +35,7 @@ export function makePresence(silence: number | null, now: () => Date): Presence 
       const owner = owners.get(recovery);
       const time = owner === undefined ? undefined : last.get(owner);
       if (time === undefined) return false;
-      return silence === null || now().getTime() - time <= silence;
+      return silence === null || ran() - time <= silence;
     },
     ownedBy,
   };
