@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { setImmediate as turn } from 'node:timers/promises';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { type Caller, type JobLine, makeJobLine } from '../../src/main/jobs/job-line.ts';
 import type { Reply } from '../../src/shared/reply.ts';
@@ -131,7 +132,8 @@ describe('a line of jobs', () => {
     open(1000);
     expect(await ask({ tell: 'before' })).toMatchObject({ ok: true });
     const asked = ask({ tell: 'awake', delay: 50 });
-    // As a machine that sleeps: nothing runs here, and every timer is due at once.
+    // As a machine that sleeps: nothing runs here, and then every timer is due before any message is heard.
+    await turn();
     Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 1500);
     expect(await asked).toMatchObject({ ok: true, value: { asked: 'awake' } });
   });
