@@ -46,18 +46,14 @@ export async function stopProcess(child: ChildProcess): Promise<void> {
   await gone;
 }
 
-/**
- * @param folder one that projects may be opened and saved in
- * @param idle seconds that no page may be silent until it stops
- */
-export function startHost(file?: string, folder?: string, idle?: number): Promise<RunningHost> {
+/** @param folder one that projects may be opened and saved in */
+export function startHost(file?: string, folder?: string): Promise<RunningHost> {
   const host = join(root, 'out', 'main', 'host.js');
   const args = [
     host,
     '--no-open',
     ...(file === undefined ? [] : [`--file=${file}`]),
     ...(folder === undefined ? [] : [`--folder=${folder}`]),
-    ...(idle === undefined ? [] : [`--idle=${idle}`]),
   ];
   return addressFrom(spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'pipe'] }));
 }

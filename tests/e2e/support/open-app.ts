@@ -13,8 +13,6 @@ export interface AppOptions extends Pick<BrowserContextOptions, 'colorScheme' | 
   readonly context?: BrowserContextOptions;
   /** What an earlier window left on disk is offered; else it is forgotten before. */
   readonly remember?: boolean;
-  /** Seconds that no page may be silent until the host stops. */
-  readonly idle?: number;
   /** As this user’s first start: the notes of it are shown. */
   readonly first?: boolean;
 }
@@ -68,7 +66,7 @@ export async function openApp(options: AppOptions = {}): Promise<OpenedApp> {
   mkdirSync(process.env.LAPWRIGHT_DATA!, { recursive: true });
   if (options.first) rmSync(mark, { force: true });
   else writeFileSync(mark, '');
-  const host = await startHost(file, undefined, options.idle);
+  const host = await startHost(file);
   try {
     const context = await (await browser()).newContext({
       colorScheme,
