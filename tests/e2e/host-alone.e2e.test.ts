@@ -76,6 +76,20 @@ describe('the built host', () => {
     expect(child.exitCode).toBe(0);
   });
 
+  it.skipIf(process.platform === 'win32')(
+    'goes on after a sleep that is longer than it waits for pages',
+    async () => {
+      const { process: child } = await start('--idle=2');
+      await ask('app.about', {});
+      child.kill('SIGSTOP');
+      await new Promise((resolve) => setTimeout(resolve, 3_000));
+      child.kill('SIGCONT');
+      await new Promise((resolve) => setTimeout(resolve, 200));
+      expect((await ask('app.about', {})).status).toBe(200);
+      expect(child.exitCode).toBeNull();
+    },
+  );
+
   it('waits as long as it takes for its first page', async () => {
     const { process: child, origin } = await start('--idle=0.1');
     // Not asked: looked at, as a browser does that fetches the page.

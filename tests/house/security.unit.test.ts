@@ -10,7 +10,7 @@ const rows = page
   .split('\n')
   .filter((line) => line.startsWith('| '))
   .map((line) => line.split(' | '));
-const lines = rows.filter(([first]) => !/^\| (---|item|thing)/.test(first!));
+const lines = rows.filter(([first]) => !/^\| (---|item|thing|fault)/.test(first!));
 const named = (cell: string): (readonly [file: string, test: string])[] =>
   [...cell.matchAll(/`(tests\/[\w./-]+)` "([^"]+)"/g)].map(([, file, test]) => [file!, test!]);
 

@@ -1,6 +1,6 @@
 /**
  * A worker that does as it is told: `die`, `throw`, `hang`, tell of so many steps and then answer or
- * `hang after` them, or answer after so many milliseconds.
+ * `hang after` them, or answer after so many milliseconds, and die as the `last` thing.
  */
 import { setTimeout } from 'node:timers/promises';
 import { parentPort, threadId } from 'node:worker_threads';
@@ -25,4 +25,5 @@ parentPort?.on('message', async ({ id, input: told, share }) => {
   await setTimeout(input.delay ?? 0);
   const value = { threadId, asked: input.tell, share };
   parentPort?.postMessage({ id, reply: { ok: true, value } });
+  if (input.last === 'die') setTimeout(20).then(() => process.exit(3));
 });

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
-import { afterEach, describe, expect, it } from 'vitest';
+import { setImmediate as turn } from 'node:timers/promises';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { type Caller, type JobLine, makeJobLine } from '../../src/main/jobs/job-line.ts';
 import type { Reply } from '../../src/shared/reply.ts';
 
@@ -16,6 +17,7 @@ afterEach(() => line.close());
 interface Told {
   readonly tell: unknown;
   readonly delay?: number;
+  readonly last?: 'die';
   readonly jointId?: string;
 }
 const ask = (input: Told, caller: Caller = {}): Promise<Reply<unknown>> =>
@@ -48,6 +50,16 @@ describe('a line of jobs', () => {
     expect(await killed).toMatchObject(internal);
     expect(await after).toMatchObject({ ok: true, value: { asked: 'after' } });
     expect(threadOf(await after)).not.toBe(threadOf(await before));
+  });
+
+  it('survives a worker that dies while it waits', async () => {
+    open();
+    const before = await ask({ tell: 'before', last: 'die' });
+    await vi.waitFor(async () => {
+      const after = await ask({ tell: 'after' });
+      expect(after).toMatchObject({ ok: true, value: { asked: 'after' } });
+      expect(threadOf(after)).not.toBe(threadOf(before));
+    });
   });
 
   it('refuses what cannot be sent to a thread and goes on', async () => {
@@ -114,6 +126,16 @@ describe('a line of jobs', () => {
     line.close();
     open();
     expect(await ask({ tell: 'next' })).toMatchObject({ ok: true });
+  });
+
+  it('takes no sleep for a silence: what was done meanwhile is heard first', async () => {
+    open(1000);
+    expect(await ask({ tell: 'before' })).toMatchObject({ ok: true });
+    const asked = ask({ tell: 'awake', delay: 50 });
+    // As a machine that sleeps: nothing runs here, and then every timer is due before any message is heard.
+    await turn();
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 1500);
+    expect(await asked).toMatchObject({ ok: true, value: { asked: 'awake' } });
   });
 
   it('holds no more than it can and says so', async () => {

@@ -132,6 +132,19 @@ describe('the joints', () => {
     expect(await screen.findByRole('heading', { name: 'Size Tail lug' })).toBeTruthy();
   });
 
+  it('whose calculation broke off say so, and can be asked for again', async () => {
+    const message = 'The calculation stopped unexpectedly. Change an input or try again.';
+    bridge.answer('project.check', () => refuse('internal', '', message));
+    await open();
+    expect((await screen.findByRole('alert')).textContent).toContain(
+      `The project is not checked. ${message}`,
+    );
+    bridge.refuse('project.check', { message: 'overlap is too long' });
+    fireEvent.click(screen.getByRole('button', { name: 'Check every joint' }));
+    expect(await screen.findByText(/^The project cannot be checked\./)).toBeTruthy();
+    expect(screen.queryByRole('button', { name: 'Check every joint' })).toBeNull();
+  });
+
   it('can be stopped while they are calculated, and asked for again', async () => {
     bridge.refuse('project.check', { code: 'stopped' });
     await open();

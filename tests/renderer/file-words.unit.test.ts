@@ -16,6 +16,13 @@ it('times are as short as their day allows', () => {
   expect(whenText('', now)).toBe('');
 });
 
+it('times that are still to come, by a clock that was set back, are said with their day', () => {
+  const now = new Date(2026, 2, 9, 18, 0);
+  expect(whenText(new Date(2026, 2, 9, 23, 7).toISOString(), now)).toBe('23:07');
+  expect(whenText(new Date(2026, 2, 10, 4, 7).toISOString(), now)).toBe('10 Mar, 04:07');
+  expect(whenText(new Date(2031, 0, 2, 4, 7).toISOString(), now)).toBe('2 Jan 2031');
+});
+
 describe('paths', () => {
   it('are taken apart and put together as their system writes them', () => {
     expect(lastPart('/disk/mira/a.json')).toBe('a.json');

@@ -65,6 +65,15 @@ describe('what another page keeps', () => {
     expect(screen.getAllByText(offer)).toHaveLength(1);
   });
 
+  it('is offered no more where the host says that it is somebody’s after all', async () => {
+    silent(OTHER);
+    await show();
+    expect(screen.getAllByText(offer)).toHaveLength(1);
+    disk.kept.delete(OTHER);
+    await pass(AGAIN);
+    expect(screen.queryByText(offer)).toBeNull();
+  });
+
   it('is offered by the word of the host alone where the browser has no locks, or forbids them', async () => {
     silent(OTHER);
     await show();

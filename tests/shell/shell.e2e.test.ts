@@ -356,6 +356,24 @@ describeInBrowser('the built shell', () => {
     await soon(() => expect(BrowserWindow.getAllWindows()).toHaveLength(1));
   });
 
+  it('loads a page that died anew, which is offered what it kept', async () => {
+    const document = await asked<{ document: object }>(page, 'project.demo', {});
+    await asked(page, 'recovery.keep', {
+      recovery: 'of-the-dead-page',
+      document: document.document,
+      origin: '',
+      path: null,
+      expect: null,
+    });
+    // The page itself lives on here: it is told to the shell alone that it died.
+    window.webContents.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 139 });
+    await soon(() => expect(window.webContents.reloads).toBe(1));
+    await page.getByText(/^Curlew was not saved when its window was closed or/).waitFor();
+    expect(await asked(page, 'recovery.drop', { recovery: 'of-the-dead-page' })).toMatchObject({
+      dropped: true,
+    });
+  });
+
   // Last: it closes the window.
   it('lets the page go when told to, puts its changes away, and quits with its last window', async () => {
     await asked(page, 'recovery.keep', {

@@ -108,6 +108,10 @@ export class BrowserWindow extends EventEmitter {
     this.emit('close', {});
     await (await this.webContents.ready).close({ runBeforeUnload: true });
   }
+  /** Nobody is asked. */
+  async destroy(): Promise<void> {
+    await (await this.webContents.ready).close();
+  }
   show(): void {
     this.shown = true;
   }
@@ -128,6 +132,10 @@ export const dialog = {
   showMessageBoxSync(_window: unknown, question: { message: string; buttons?: string[] }): number {
     standIn.questions.push(question);
     return standIn.answer;
+  },
+  async showMessageBox(_window: unknown, question: { message: string; buttons?: string[] }) {
+    standIn.questions.push(question);
+    return { response: standIn.answer };
   },
   async showOpenDialog(_window: unknown, options: Record<string, unknown>) {
     standIn.dialogs.push({ purpose: 'open', ...options });

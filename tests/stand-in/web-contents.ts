@@ -29,6 +29,8 @@ export class StandInContents extends EventEmitter {
   readonly popups: string[] = [];
   /** How often the handler of popups said no. */
   popupsDenied = 0;
+  /** How often the shell had the page loaded anew. */
+  reloads = 0;
   /** Requests that left the page's own scheme. */
   readonly foreignRequests: string[] = [];
   readonly ready: Promise<Page>;
@@ -84,6 +86,11 @@ export class StandInContents extends EventEmitter {
     const page = await this.ready;
     this.#loading = toBrowser(address);
     await page.goto(this.#loading);
+  }
+
+  reload(): void {
+    this.reloads += 1;
+    void this.#page?.reload().catch(() => {});
   }
 
   /** Inches of margin are the page's own there too. */

@@ -33,8 +33,8 @@ export interface KeptFiles<T> {
   takeBack(project: string, id: string): Reply<{ readonly back: boolean }>;
   /** Takes it from the disk, where it is in safe hands. */
   clear(project: string, id: string): Reply<{ readonly dropped: boolean }>;
-  /** Takes from the disk what was last written before that time, put away or not. */
-  clearBefore(project: string, time: Date): void;
+  /** Takes from the disk what was put away, where it was last written before that time. */
+  clearAway(project: string, time: Date): void;
 }
 
 export interface KeptFilesOptions<T> {
@@ -137,10 +137,12 @@ export function makeKeptFiles<T extends object>(options: KeptFilesOptions<T>): K
       }
     },
     clear: (project, id) => take(project, id, (path) => rmSync(path + KEPT)),
-    clearBefore(project, time) {
+    clearAway(project, time) {
       const place = folderOf(project);
       try {
         for (const name of existsSync(place) ? readdirSync(place) : []) {
+          // By a clock that is years ahead all is old: what nobody decided about stays.
+          if (!name.endsWith(PUT_AWAY)) continue;
           const path = join(place, name);
           if (statSync(path).mtimeMs < time.getTime()) rmSync(path);
         }

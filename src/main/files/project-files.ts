@@ -27,6 +27,7 @@ import { makeReach, type Reach, whereItLeads } from './reach.ts';
 import { readBytes } from './read-project-file.ts';
 import { makeRecent, type Recent } from './recent.ts';
 import { makeRecovery, type Recovery } from './recovery.ts';
+import { startRunClock } from './run-clock.ts';
 import { markRunning } from './running.ts';
 import { type Expected, saveProject } from './save-project.ts';
 import { fileOnDisk, stampOf } from './stamp.ts';
@@ -69,6 +70,8 @@ export interface ProjectFilesOptions {
   /** The list of files that were open lately is another; with the one that was opened or saved. */
   readonly listed?: (used: string | null) => void;
   readonly now?: () => Date;
+  /** As `RunClock.ran`. */
+  readonly ran?: () => number;
 }
 
 const notHere = (): Reply<never> =>
@@ -84,7 +87,8 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
   const { data, dialogs, silence, listed = () => undefined, now = () => new Date() } = options;
   const recent = makeRecent(data, now);
   const reach = makeReach({ data, known: recent.has });
-  const presence = makePresence(silence, now);
+  const clock = startRunClock();
+  const presence = makePresence(silence, options.ran ?? clock.ran);
   const running = markRunning(data, now);
 
   /** Folder of the file that was opened or saved last in this run, or that whoever started it named. */
@@ -200,6 +204,9 @@ export function makeProjectFiles(options: ProjectFilesOptions): ProjectFiles {
     presence,
     reach,
     recent,
-    close: () => running.close(),
+    close() {
+      running.close();
+      clock.close();
+    },
   };
 }

@@ -1,6 +1,6 @@
 /**
  * Unsaved documents, kept on disk as they are changed: none is lost when its page or the program dies. They are
- * offered again when nobody works on them any more, and go only when they are saved, put away, or old.
+ * offered again when nobody works on them any more, and go only when they are saved, or put away and old.
  */
 import { join } from 'node:path';
 import { z } from 'zod';
@@ -40,7 +40,7 @@ export interface RecoveryOptions {
   readonly now: () => Date;
 }
 
-/** Milliseconds that something is kept at least: 90 days. */
+/** Milliseconds that something put away is kept at least: 90 days. */
 const KEPT_FOR = 90 * 24 * 60 * 60 * 1000;
 /** They are of no project, as the other kept files are: one folder holds them all. */
 const ALL = 'unsaved';
@@ -72,7 +72,7 @@ export function makeRecovery(options: RecoveryOptions): Recovery {
     },
     kept(own, client) {
       for (const recovery of own) presence.owns(recovery, client);
-      files.clearBefore(ALL, new Date(now().getTime() - KEPT_FOR));
+      files.clearAway(ALL, new Date(now().getTime() - KEPT_FOR));
       const found = files.kept(ALL);
       if (!found.ok) return found;
       const left = found.value.filter((entry) => !own.includes(entry.recovery) && isOrphan(entry));

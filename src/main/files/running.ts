@@ -1,6 +1,7 @@
 /**
  * Which process of ours is still alive. A number of a process is given out again once it is gone, so each
- * also has a file with a token of its own, and touches it as long as it runs.
+ * also has a file with a token of its own, and touches it as long as it runs. After a sleep, or where the clock was
+ * set, the files of all seem untouched for long, or touched in the future: they are given time to touch them.
  */
 import { randomBytes } from 'node:crypto';
 import { mkdirSync, readdirSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
@@ -23,6 +24,8 @@ export interface RunningMark {
 /** Milliseconds between two touches, and without one until a process counts as gone. */
 const BEAT = 5_000;
 const SILENT = 60_000;
+/** Beats after a jump of the time in which the others may not have touched their files again. */
+const GRACE = 2;
 /** A file that nobody has touched for so long is removed. */
 const FORGOTTEN = 24 * 60 * 60 * 1000;
 
@@ -45,13 +48,18 @@ export function markRunning(
 ): RunningMark {
   const folder = join(data, 'running');
   const token = randomBytes(12).toString('hex');
-  let beating: NodeJS.Timeout | undefined;
+  let owning = false;
+  /** Time of the last beat, and beats that are left of a grace. */
+  let last = now().getTime();
+  let grace = 0;
 
   /** Milliseconds since the last touch; infinite where there is no file. */
   const silence = (file: string): number => {
     const info = statSync(join(folder, file), { throwIfNoEntry: false });
     return info ? now().getTime() - info.mtimeMs : Number.POSITIVE_INFINITY;
   };
+  /** It went on by more than beats take, or back. */
+  const jumped = (): boolean => Math.abs(now().getTime() - last) > SILENT / 2;
   const touch = (): void => {
     const path = join(folder, token);
     try {
@@ -75,26 +83,33 @@ export function markRunning(
     }
   };
 
+  const beating = setInterval(() => {
+    grace = jumped() ? GRACE : Math.max(0, grace - 1);
+    last = now().getTime();
+    if (owning) touch();
+  }, BEAT);
+  beating.unref();
+
   return {
     own() {
-      if (beating === undefined) {
+      if (!owning) {
+        owning = true;
         touch();
         tidy();
-        beating = setInterval(touch, BEAT);
-        beating.unref();
       }
       return { pid, token };
     },
     isOwn: (running) => running.token === token,
     isAlive(running) {
       if (running.token === token) return true;
-      return isToken(running.token) && silence(running.token) < SILENT && exists(running.pid);
+      if (!isToken(running.token) || !exists(running.pid)) return false;
+      const silent = Math.abs(silence(running.token));
+      return silent < SILENT || (silent < Number.POSITIVE_INFINITY && (grace > 0 || jumped()));
     },
     close() {
-      if (beating === undefined) return;
       clearInterval(beating);
-      beating = undefined;
-      rmSync(join(folder, token), { force: true });
+      if (owning) rmSync(join(folder, token), { force: true });
+      owning = false;
     },
   };
 }

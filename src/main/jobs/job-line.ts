@@ -69,6 +69,11 @@ interface Running {
 
 const MAX_WAITING = 64;
 const TIME_LIMIT = 120_000;
+/**
+ * Looks until a silence counts: where the machine slept, or this thread was busy, one look is late and not all of them,
+ * and what the worker said meanwhile is heard before the next.
+ */
+const LOOKS = 10;
 
 const died = () =>
   refuse('internal', '', 'The calculation stopped unexpectedly. Change an input or try again.');
@@ -109,7 +114,7 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
 
   /** Ends what runs, if anything does, and lets the next one run. */
   const finish = (reply: Reply<unknown>): void => {
-    clearTimeout(timer);
+    clearInterval(timer);
     const job = running?.job;
     running = null;
     job?.answer(reply);
@@ -129,9 +134,13 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
   };
 
   const watch = (job: Job): void => {
-    clearTimeout(timer);
+    clearInterval(timer);
     if (!Number.isFinite(timeLimit)) return;
-    timer = setTimeout(() => drop(job, tooLong(timeLimit)), timeLimit);
+    let looks = 0;
+    timer = setInterval(() => {
+      looks += 1;
+      if (looks >= LOOKS) drop(job, tooLong(timeLimit));
+    }, timeLimit / LOOKS);
   };
 
   function next(): void {

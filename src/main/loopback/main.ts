@@ -78,10 +78,10 @@ export async function main(argv: readonly string[]): Promise<void> {
   const stop = async (): Promise<void> => {
     if (stopping !== 0) {
       // A shell and npm may both pass on one Ctrl+C; a later one means that the user is tired of waiting.
-      if (Date.now() - stopping > IMPATIENT) process.exit(1);
+      if (performance.now() - stopping > IMPATIENT) process.exit(1);
       return;
     }
-    stopping = Date.now();
+    stopping = performance.now();
     server.close();
     server.closeAllConnections();
     projectFiles.close();

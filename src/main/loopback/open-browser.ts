@@ -86,11 +86,11 @@ export async function showPage(address: string, options: ShowOptions): Promise<S
 
   let closing = false;
   let instead: Promise<Shown> | null = null;
-  const since = Date.now();
+  const since = performance.now();
   void exit.then((code) => {
     removeProfile();
     if (closing) return;
-    if (code === 0 && Date.now() - since > SETTLED) onClosed();
+    if (code === 0 && performance.now() - since > SETTLED) onClosed();
     else instead = showInDefault(address, options);
   });
   return {

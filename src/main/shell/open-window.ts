@@ -8,6 +8,7 @@ import { type AskFor, type Jobs, withJobs } from '../jobs/ask-with-jobs.ts';
 import { chooserOf } from './choose-file.ts';
 import { guardClose } from './close-guard.ts';
 import icon from './icon.png?asset';
+import { reviveGonePage } from './page-gone.ts';
 import { PAGE_ADDRESS } from './page-protocol.ts';
 import { withPdf } from './sheet-pdf.ts';
 import { windowOptions } from './window-options.ts';
@@ -52,11 +53,15 @@ export function openWindow(shared: Windows, file: string | null): void {
   const ask = withJobs(createAsk({ ...core, files: own, ...initial }), jobs);
   asks.set(id, withPdf(ask, window, dialog));
   window.on('close', () => void state.write(stateOf(window)));
-  window.once('closed', () => {
-    asks.delete(id);
+  const gone = (): void => {
     jobs.leave(client);
     files.presence.left(client);
+  };
+  window.once('closed', () => {
+    asks.delete(id);
+    gone();
   });
+  reviveGonePage(window, dialog, { gone });
   // A page loaded anew waits for no answer of the old one.
   window.webContents.on('did-navigate', () => jobs.leave(client));
   window.once('ready-to-show', () => {

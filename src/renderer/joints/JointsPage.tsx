@@ -33,6 +33,8 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
   const report = () => whole().report();
   const stopped = () => whole().refusal()?.code === 'stopped';
   const refusal = () => (stopped() ? null : whole().refusal());
+  /** The calculation itself broke off: the same may well succeed now. */
+  const broke = () => refusal()?.code === 'internal';
 
   /** The joint that a refusal names, to be opened and mended. */
   const blamed = () => {
@@ -114,7 +116,7 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
         {(error) => (
           <div class="refused" role="alert">
             <p>
-              The project cannot be checked.{' '}
+              {broke() ? 'The project is not checked.' : 'The project cannot be checked.'}{' '}
               <Show when={blamed()}>{(joint) => `${joint().name}: `}</Show>
               {sentence(saidText(error()))}
             </p>
@@ -124,6 +126,11 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
                   Open {joint().name}
                 </button>
               )}
+            </Show>
+            <Show when={broke()}>
+              <button type="button" class="plain" onClick={() => whole().again()}>
+                Check every joint
+              </button>
             </Show>
           </div>
         )}

@@ -3,7 +3,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdirSync, readdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { makeProjectFiles, type ProjectFiles } from '../../../src/main/files/project-files.ts';
 import { markRunning, type RunningMark } from '../../../src/main/files/running.ts';
 import { SILENCE } from '../../../src/shared/contract-files.ts';
@@ -12,11 +12,19 @@ import { demo, freshPlaces, named, put, refusalOf, text, told } from './places.t
 const places = freshPlaces();
 const SECOND = 1000;
 const DAY = 24 * 60 * 60 * SECOND;
+const HOUR = 60 * 60 * SECOND;
 let time: number;
+/** By how much the clock was set, on or back. */
+let set: number;
+const jump = (by: number): void => {
+  time += by;
+  set += by;
+};
 const now = (): Date => new Date(time);
 const open: ProjectFiles[] = [];
 beforeEach(() => {
   time = Date.now();
+  set = 0;
 });
 afterEach(() => {
   for (const files of open.splice(0)) files.close();
@@ -24,7 +32,8 @@ afterEach(() => {
 
 /** A host, or with `silence` null an Electron; each is a process of its own to the others. */
 function host(silence: number | null = SILENCE): ProjectFiles {
-  const files = makeProjectFiles({ data: places.data, dialogs: false, silence, now });
+  const ran = (): number => time - set;
+  const files = makeProjectFiles({ data: places.data, dialogs: false, silence, now, ran });
   open.push(files);
   return files;
 }
@@ -110,6 +119,16 @@ describe('what is not saved', () => {
     expect(offered(files)).toEqual(['doc-one']);
   });
 
+  it('is offered in Electron to a page that was loaded anew after it died, though it has lost its own list', () => {
+    const files = host(null);
+    told(files.recovery.keep(unsaved('doc-one'), '7'));
+    files.presence.left('7');
+    files.presence.heard('7');
+    expect(offered(files)).toEqual(['doc-one']);
+    expect(told(files.recovery.kept(['doc-one'], '7')).kept).toEqual([]);
+    expect(offered(files)).toEqual([]);
+  });
+
   it('is not offered by another program that runs, until that is gone', () => {
     const first = host();
     told(first.recovery.keep(unsaved('doc-one'), 'p1'));
@@ -120,6 +139,28 @@ describe('what is not saved', () => {
     expect(offered(second, 'doc-one')).toEqual([]);
     expect(offered(host())).toEqual(['doc-one']);
   });
+
+  it.each([5 * HOUR, -5 * HOUR, 4000 * DAY, -4000 * DAY])(
+    'is not offered while its page is there, nor deleted, where the clock is set by %d ms',
+    (by) => {
+      const files = host();
+      told(files.recovery.keep(unsaved('doc-one'), 'p1'));
+      told(files.recovery.keep(unsaved('doc-two'), 'p2'));
+      jump(by);
+      expect(offered(files)).toEqual([]);
+      files.presence.heard('p1');
+      time += 89 * SECOND;
+      expect(offered(files)).toEqual([]);
+      // Gone they count as soon as with a clock that goes right, also that which was silent since before.
+      time += 2 * SECOND;
+      expect(offered(files).sort()).toEqual(['doc-one', 'doc-two']);
+      crash(files);
+      jump(-by);
+      expect(offered(host())).toHaveLength(2);
+      jump(by);
+      expect(offered(host())).toHaveLength(2);
+    },
+  );
 
   it('is put away, but stays on the disk, and goes when it is old', () => {
     const first = host();
@@ -136,8 +177,9 @@ describe('what is not saved', () => {
     expect(offered(host())).toEqual(['doc-two']);
     expect(onDisk()).toEqual(['doc-one.put-away.json', 'doc-two.json']);
     time += 2 * DAY;
-    expect(offered(host())).toEqual([]);
-    expect(onDisk()).toEqual([]);
+    // What nobody put away stays, however old it seems.
+    expect(offered(host())).toEqual(['doc-two']);
+    expect(onDisk()).toEqual(['doc-two.json']);
   });
 
   it('is taken back, once, and never over what was kept since', () => {
@@ -256,6 +298,38 @@ describe('a process', () => {
     expect(mark().isAlive({ ...alive, token: 'f'.repeat(24) })).toBe(false);
     expect(mark().isAlive({ ...alive, token: '../running' })).toBe(false);
   });
+
+  it.each([5 * HOUR, -5 * HOUR])(
+    'is alive while it had no time to touch its file, where the clock is set by %d ms',
+    (by) => {
+      vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
+      onTestFinished(() => void vi.useRealTimers());
+      const running = join(places.data, 'running');
+      mkdirSync(running, { recursive: true });
+      const other = { pid: process.ppid, token: 'a'.repeat(24) };
+      const touched = (): void => utimesSync(put(running, other.token, '1'), now(), now());
+      const beat = (): void => {
+        time += 5 * SECOND;
+        vi.advanceTimersByTime(5 * SECOND);
+      };
+      touched();
+      const me = mark();
+      beat();
+      expect(me.isAlive(other)).toBe(true);
+      jump(by);
+      expect(me.isAlive(other)).toBe(true);
+      beat();
+      expect(me.isAlive(other)).toBe(true);
+      expect(me.isAlive({ ...other, token: 'b'.repeat(24) })).toBe(false);
+      touched();
+      for (let i = 0; i < 3; i++) beat();
+      expect(me.isAlive(other)).toBe(true);
+      // Its number is another program's by now: nobody touches its file after the clock was set.
+      jump(by);
+      for (let i = 0; i < 4; i++) beat();
+      expect(me.isAlive(other)).toBe(false);
+    },
+  );
 
   it('touches its file as it goes on, and takes it away at its end', () => {
     const one = mark();

@@ -125,6 +125,14 @@ const texts = [
   '%s%n',
   "'; --",
 ];
+/** An object may have a field "toString" of its own, also deep in a list. */
+function textOf(value: unknown): string {
+  try {
+    return String(value);
+  } catch {
+    return '[object Object]';
+  }
+}
 const kinds = (value: unknown): readonly unknown[] => [
   null,
   true,
@@ -139,8 +147,8 @@ const kinds = (value: unknown): readonly unknown[] => [
   { value },
   [[]],
   [null],
-  String(value),
-  Number(value) || 7,
+  textOf(value),
+  Number(textOf(value)) || 7,
 ];
 
 const nested = (depth: number, value: unknown): unknown => {

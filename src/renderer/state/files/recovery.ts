@@ -158,22 +158,26 @@ export function createRecovery({ bridge, project, file, onRefused }: RecoverySou
 
   async function offer(): Promise<void> {
     const mine = await ids.claim();
-    const others = await leftByOthers();
+    const others = (await leftByOthers()) ?? [];
     const before = await Promise.all(mine.map(describe));
     setOffered([...before.flatMap((one) => one ?? []), ...others]);
   }
   async function offerOthers(): Promise<void> {
     const others = await leftByOthers();
-    setOffered((list) => {
-      const fresh = others.filter(({ recovery }) => list.every((one) => one.recovery !== recovery));
-      return [...list, ...fresh];
-    });
+    if (others === null) return;
+    const isIn = (list: readonly KeptDocument[], { recovery }: KeptDocument): boolean =>
+      list.some((one) => one.recovery === recovery);
+    // Not what is somebody's after all: right after a sleep the host knew no better, or it was opened elsewhere.
+    setOffered((list) => [
+      ...list.filter((one) => one.ofThisPage || isIn(others, one)),
+      ...others.filter((one) => !isIn(list, one)),
+    ]);
   }
   /** By silence alone the host cannot tell a page that sleeps from one that is gone. */
-  async function leftByOthers(): Promise<readonly KeptDocument[]> {
+  async function leftByOthers(): Promise<readonly KeptDocument[] | null> {
     const own = ids.read();
     const reply = await bridge.ask('recovery.kept', { own: [...own] });
-    if (!reply.ok) return [];
+    if (!reply.ok) return null;
     const here = await ids.ofPagesHere();
     return reply.value.kept.filter(
       ({ recovery }) => !here.has(recovery) && !own.includes(recovery),
