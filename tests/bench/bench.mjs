@@ -79,7 +79,7 @@ if (!core) {
   process.exit(1);
 }
 const widest = Math.max(...core.tasks.map(({ name }) => name.length));
-print('\n', 'task'.padEnd(widest), '    median       p95   a run allocates');
+print('\n', 'task'.padEnd(widest), '    median       p95   allocates at least');
 for (const { name, median, p95, allocated } of core.tasks) {
   print(
     name.padEnd(widest),
