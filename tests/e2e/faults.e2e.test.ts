@@ -7,12 +7,12 @@ import { afterEach, expect, it, vi } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { describeInBrowser } from './support/browser.ts';
 import { type AppOptions, type OpenedApp, openApp } from './support/open-app.ts';
+import { button, patient, rename } from './support/project-actions.ts';
 import { frames, useHome } from './support/user-home.ts';
 import { violations } from './support/violations.ts';
 
 const pictures = join(root, process.env.LAPWRIGHT_PICTURES ?? 'tests/artefacts');
 mkdirSync(pictures, { recursive: true });
-const patient = { timeout: 60_000 };
 const mast = readFileSync(join(root, 'docs/example.lapwright.json'), 'utf8');
 const file = join(frames, 'mast.lapwright.json');
 const nameIn = (path: string): string =>
@@ -35,15 +35,6 @@ afterEach(async () => {
 
 const picture = (page: Page, name: string): Promise<Buffer> =>
   page.screenshot({ path: join(pictures, `faults-${name}.png`) });
-const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
-/** A change that nothing has to be calculated for. */
-async function rename(page: Page, to: string): Promise<void> {
-  await button(page, /^File$/).click();
-  await page.getByRole('menuitem', { name: /^Rename the project/ }).click();
-  await page.getByRole('textbox', { name: 'Name' }).fill(to);
-  await page.keyboard.press('Enter');
-  await page.getByText('changes not saved').waitFor(patient);
-}
 const isSaved = (page: Page): Promise<void> =>
   page.getByText('changes not saved').waitFor({ state: 'detached', ...patient });
 const offer = /^Camera mast two was not saved when/;

@@ -6,12 +6,12 @@ import { afterEach, expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { describeInBrowser } from './support/browser.ts';
 import { type AppOptions, type OpenedApp, openApp } from './support/open-app.ts';
+import { button, patient, rename } from './support/project-actions.ts';
 import { frames, home, useHome } from './support/user-home.ts';
 import { violations } from './support/violations.ts';
 
 const pictures = join(root, process.env.LAPWRIGHT_PICTURES ?? 'tests/artefacts');
 mkdirSync(pictures, { recursive: true });
-const patient = { timeout: 60_000 };
 const schemes = ['light', 'dark'] as const;
 const mast = readFileSync(join(root, 'docs/example.lapwright.json'), 'utf8');
 const file = join(frames, 'mast.lapwright.json');
@@ -31,15 +31,6 @@ afterEach(async () => {
 
 const picture = (page: Page, name: string): Promise<Buffer> =>
   page.screenshot({ path: join(pictures, `files-${name}.png`) });
-const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
-/** A change that nothing has to be calculated for. */
-async function rename(page: Page, to: string): Promise<void> {
-  await button(page, /^File$/).click();
-  await page.getByRole('menuitem', { name: /^Rename the project/ }).click();
-  await page.getByRole('textbox', { name: 'Name' }).fill(to);
-  await page.keyboard.press('Enter');
-  await page.getByText('changes not saved').waitFor(patient);
-}
 const strips = (page: Page): Promise<string[]> => page.locator('.strip > p').allTextContents();
 
 describeInBrowser('a project', () => {

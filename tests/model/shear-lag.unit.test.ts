@@ -6,6 +6,7 @@ import { makeBasis } from '../../src/model/shear-lag/basis.ts';
 import { solveOneBond } from '../../src/model/shear-lag/one-bond.ts';
 import { solveTwoBonds } from '../../src/model/shear-lag/two-bond.ts';
 import { expectClose } from '../support/close.ts';
+import { integrateFromEnds } from '../support/integrate.ts';
 import { bond, channel, member } from '../support/laps.ts';
 
 const positive = (low: number, high: number) =>
@@ -44,30 +45,6 @@ const channels = (count: number) =>
 
 const lengths = positive(1, 500);
 
-/** ∫ of f over 0 … L by Gauss-Legendre on panels that grow away from both ends. */
-function integrate(f: (x: number) => number, length: number, omega: number): number {
-  const points = [0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363];
-  const weights = [0.362683783378362, 0.3137066458778873, 0.2223810344533745, 0.1012285362903763];
-  let sum = 0;
-  const panel = (from: number, to: number): void => {
-    const half = (to - from) / 2;
-    const middle = (to + from) / 2;
-    points.forEach((point, i) => {
-      sum += half * weights[i]! * (f(middle + half * point) + f(middle - half * point));
-    });
-  };
-  let x = 0;
-  let step = Math.min(0.3 / omega, length / 8);
-  while (x < length / 2) {
-    const to = Math.min(x + step, length / 2);
-    panel(x, to);
-    panel(length - to, length - x);
-    x = to;
-    step *= 1.3;
-  }
-  return sum;
-}
-
 describe('the even and odd solutions', () => {
   it('are exact to rounding from ωL = 1e-6 to 1e4', () => {
     for (const omegaL of [1e-6, 1e-3, 0.1, 1, 10, 1e3, 1e4]) {
@@ -84,7 +61,7 @@ describe('the even and odd solutions', () => {
         if (omegaL < 1e-2) {
           expectClose(basis.odd(25 * t), 2 * t - 1, { absolute: 1e-6 }, `odd ${t}`);
         }
-        const beyond = integrate((x) => (x < 25 * t ? 0 : basis.even(x)), 25, omegaL / 25);
+        const beyond = integrateFromEnds((x) => (x < 25 * t ? 0 : basis.even(x)), 25, omegaL / 25);
         if (t === 0) {
           expectClose(basis.evenBeyond(0), beyond, { relative: 1e-9 }, 'whole integral of even');
         }
@@ -100,7 +77,8 @@ describe('one bond', () => {
         const { mechanical, thermal, omegaMax } = solveOneBond(lap, law!, length);
         const transfer = lap.levers[0]! * law!.width;
         const scale = { relative: 1e-9, absolute: 1e-9 };
-        const carried = transfer * integrate((x) => mechanical.shear(0, x), length, omegaMax);
+        const carried =
+          transfer * integrateFromEnds((x) => mechanical.shear(0, x), length, omegaMax);
         expectClose(carried, lap.load, scale, 'load by the shear');
         expectClose(
           mechanical.outerForce(0, 0),

@@ -5,32 +5,8 @@ import type { Loads } from '../../../src/model/joint/types.ts';
 import { isTapered, type LapProblem, thermalMismatch } from '../../../src/model/lap/problem.ts';
 import type { JointState } from '../../../src/model/margins/state.ts';
 import { solveElastic } from '../../../src/model/shear-lag/solve-elastic.ts';
+import { integrateFromEnds } from '../../support/integrate.ts';
 import type { Note } from './try-joint.ts';
-
-/** Gauss-Legendre, eight points, half of them. */
-const POINTS = [0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363];
-const WEIGHTS = [0.362683783378362, 0.3137066458778873, 0.2223810344533745, 0.1012285362903763];
-
-/** ∫ f over 0 … length, on panels that grow away from both ends. */
-function integral(f: (x: number) => number, length: number, omega: number): number {
-  let sum = 0;
-  const panel = (from: number, to: number): void => {
-    const [half, middle] = [(to - from) / 2, (to + from) / 2];
-    POINTS.forEach((point, i) => {
-      sum += half * WEIGHTS[i]! * (f(middle + half * point) + f(middle - half * point));
-    });
-  };
-  let x = 0;
-  let step = Math.min(0.5 / omega, length / 4);
-  while (x < length / 2) {
-    const to = Math.min(x + step, length / 2);
-    panel(x, to);
-    panel(length - to, length - x);
-    x = to;
-    step *= 1.6;
-  }
-  return sum;
-}
 
 const ALLOWED = 1e-6;
 
@@ -50,7 +26,7 @@ export function balance(problem: LapProblem, note: Note): string | null {
       for (const j of bonds.keys()) {
         const transfer = channel.levers[j]! * bonds[j]!.width;
         let turnover = 0;
-        const moved = integral(
+        const moved = integrateFromEnds(
           (x) => {
             const shear = part.shear(j, x);
             turnover = Math.max(turnover, Math.abs(shear));
