@@ -196,6 +196,13 @@ describe('a request', () => {
     expect(asked).toEqual([]);
   });
 
+  it('is refused under two names, though the first is right', async () => {
+    const two = { host: `127.0.0.1:${port}`, Host: 'evil.test' };
+    expect((await send(port, { headers: two })).status).toBe(403);
+    expect((await ask(two)).status).toBe(403);
+    expect(asked).toEqual([]);
+  });
+
   it.each(['GET', 'HEAD', 'PUT', 'OPTIONS'])('is not sent by %s', async (method) => {
     expect(await ask({}, { method })).toMatchObject({ status: 405, headers: { allow: 'POST' } });
     expect(asked).toEqual([]);
@@ -213,6 +220,19 @@ describe('a request', () => {
       expect(asked).toEqual([]);
     },
   );
+
+  it.each([
+    ['lists', `${'['.repeat(102)}${']'.repeat(102)}`],
+    ['a document', `{"document":${'{"a":'.repeat(101)}1${'}'.repeat(101)}}`],
+  ])('is refused when it is nested deeper than any project: %s', async (_what, body) => {
+    const answer = await ask({}, { body });
+    expect([answer.status, JSON.parse(answer.body).error.message]).toEqual([
+      400,
+      'The request is nested deeper than any project is.',
+    ]);
+    expect(asked).toEqual([]);
+    expect((await ask({}, { body: '[[[[[[[[]]]]]]]]' })).status).toBe(200);
+  });
 
   it('is refused when its body is not UTF-8', async () => {
     expect((await ask({}, { body: Buffer.from([0x22, 0xff, 0xfe, 0x22]) })).status).toBe(400);

@@ -1,12 +1,27 @@
 /** The body of a request, no longer than it may be. */
 import type { IncomingMessage } from 'node:http';
-import { notJson, type Refusal, tooLarge } from './guards.ts';
+import { notJson, type Refusal, tooDeep, tooLarge } from './guards.ts';
 
 type Body = { readonly value: unknown } | { readonly refusal: Refusal };
 
+/** A request is a few levels deeper than the project in it; what is deeper, no schema and no thread can take. */
+const DEEPEST = 100;
+
+function isDeep(value: unknown): boolean {
+  let level: unknown[] = [value];
+  for (let depth = 0; depth <= DEEPEST; depth++) {
+    level = level.flatMap((one) =>
+      typeof one === 'object' && one !== null ? Object.values(one) : [],
+    );
+    if (level.length === 0) return false;
+  }
+  return true;
+}
+
 function parse(bytes: Uint8Array): Body {
   try {
-    return { value: JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) };
+    const value: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    return isDeep(value) ? { refusal: tooDeep } : { value };
   } catch {
     // Not UTF-8, not JSON, or nested deeper than the parser goes.
     return { refusal: notJson };

@@ -18,9 +18,14 @@ const bad = (status: number, message: string): Refusal => ({
   message,
 });
 
-/** A foreign name that resolves to this machine (DNS rebinding) arrives with that name as its Host. */
-export const checkHost = (headers: IncomingHttpHeaders, authority: string): Refusal | null =>
-  headers.host === authority ? null : bad(403, 'This host answers only to its own address.');
+/**
+ * A foreign name that resolves to this machine (DNS rebinding) arrives with that name as its Host.
+ * @param hosts every Host header that was sent
+ */
+export const checkHost = (hosts: readonly string[] = [], authority: string): Refusal | null =>
+  hosts.length === 1 && hosts[0] === authority
+    ? null
+    : bad(403, 'This host answers only to its own address.');
 
 const digest = (text: string): Buffer => createHash('sha256').update(text).digest();
 
@@ -53,3 +58,5 @@ export const tooLarge = (maxBody: number): Refusal =>
   bad(413, `This is larger than a request may be: ${Math.floor(maxBody / 1024 / 1024)} MB.`);
 
 export const notJson: Refusal = bad(400, 'The request is not JSON.');
+
+export const tooDeep: Refusal = bad(400, 'The request is nested deeper than any project is.');

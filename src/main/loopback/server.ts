@@ -77,7 +77,7 @@ export function createHost(options: HostOptions): Server {
 
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
     const authority = `127.0.0.1:${request.socket.localPort}`;
-    const stranger = checkHost(request.headers, authority);
+    const stranger = checkHost(request.headersDistinct.host, authority);
     if (stranger) return sendRefusal(response, stranger);
     const path = pathOf(request);
     if (!path.startsWith(ASK)) return sendFile(request, response, files);
