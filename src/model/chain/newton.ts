@@ -42,7 +42,6 @@ export function newton(
   start: Chain,
   yieldScale = 1,
   maxIterations = 25,
-  loose = false,
 ): Chain | null {
   const { channels, bonds, unknowns: m } = layoutOf(problem);
   const { nodes, regimes } = start;
@@ -168,7 +167,6 @@ export function newton(
     return most;
   };
 
-  const never = loose ? Number.POSITIVE_INFINITY : NEVER;
   let norm = assemble(true);
   for (let iteration = 0; iteration < maxIterations; iteration++) {
     if (!Number.isFinite(norm)) return null;
@@ -191,10 +189,10 @@ export function newton(
       if (largest < 1e-9 * most && norm < 1e-8 * most) break;
       damping /= 2;
     }
-    if (largest * damping < TOLERANCE * 100 * most && norm < Math.min(1e-8 * most, never)) {
+    if (largest * damping < TOLERANCE * 100 * most && norm < Math.min(1e-8 * most, NEVER)) {
       return { nodes, values, regimes };
     }
     if (norm < TOLERANCE * 1e-3) return { nodes, values, regimes };
   }
-  return norm < Math.min(1e-8 * magnitude(), never) ? { nodes, values, regimes } : null;
+  return norm < Math.min(1e-8 * magnitude(), NEVER) ? { nodes, values, regimes } : null;
 }

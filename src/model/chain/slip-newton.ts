@@ -40,7 +40,6 @@ export function slipNewton(
   omega: number,
   yieldScale = 1,
   maxIterations = 25,
-  loose = false,
 ): Chain | null {
   const bonds = problem.bonds.length;
   const channels = problem.channels.length;
@@ -237,7 +236,6 @@ export function slipNewton(
     return most;
   };
 
-  const never = loose ? Number.POSITIVE_INFINITY : NEVER;
   let norm = assemble();
   const before = workArray('before', count * n);
   for (let iteration = 0; iteration < maxIterations; iteration++) {
@@ -262,8 +260,8 @@ export function slipNewton(
       if (largest < 1e-8 * most && norm < 1e-7 * most) break;
       damping /= 2;
     }
-    if (largest * damping < 1e-9 * most && norm < Math.min(1e-7 * most, never)) return finish();
-    if (norm < Math.min(TOLERANCE * most, never)) return finish();
+    if (largest * damping < 1e-9 * most && norm < Math.min(1e-7 * most, NEVER)) return finish();
+    if (norm < Math.min(TOLERANCE * most, NEVER)) return finish();
   }
-  return norm < Math.min(1e-8 * size(), never) ? finish() : null;
+  return norm < Math.min(1e-8 * size(), NEVER) ? finish() : null;
 }

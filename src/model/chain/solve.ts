@@ -14,16 +14,12 @@ import { gradedMesh } from './mesh.ts';
 import { type Chain, type Control, newton } from './newton.ts';
 import { slipNewton } from './slip-newton.ts';
 
-/**
- * Newton's method on given nodes.
- * @param loose takes slips that run away for an answer: a step on the way, no state
- */
+/** Newton's method on given nodes. */
 type Iterate = (
   control: Control,
   start: Chain,
   yieldScale?: number,
   maxIterations?: number,
-  loose?: boolean,
 ) => Chain | null;
 
 /** Bonds softer than this over their length keep the forces among the unknowns. */
@@ -32,11 +28,11 @@ const SOFTEST = 0.02;
 /** The fast method where it holds, the general one for tapers and very soft bonds. */
 function iterateFor(problem: LapProblem, omega: number): Iterate {
   if (problem.channels.some(isTapered) || omega * problem.length < SOFTEST) {
-    return (control, start, yieldScale, maxIterations, loose) =>
-      newton(problem, control, start, yieldScale, maxIterations, loose);
+    return (control, start, yieldScale, maxIterations) =>
+      newton(problem, control, start, yieldScale, maxIterations);
   }
-  return (control, start, yieldScale, maxIterations, loose) =>
-    slipNewton(problem, control, start, omega, yieldScale, maxIterations, loose);
+  return (control, start, yieldScale, maxIterations) =>
+    slipNewton(problem, control, start, omega, yieldScale, maxIterations);
 }
 
 /** Upper bound of the decay rate over all channels and bonds, 1/mm. */
@@ -130,17 +126,16 @@ function lowerYield(
   control: Control,
   elastic: Chain,
   iterate: Iterate,
-  loose: boolean,
 ): Chain | null {
   const either = uniform(elastic.nodes, problem.bonds.length, 'either');
   let chain: Chain = { ...elastic, regimes: either };
-  const direct = iterate(control, chain, 1, 12, loose);
+  const direct = iterate(control, chain, 1, 12);
   if (direct) return direct;
   let level = Math.max(largestRatio(problem, elastic), 1);
   let ratio = 0.5;
   for (let step = 0; step < 200 && level > 1; step++) {
     const next = Math.max(level * ratio, 1);
-    const advanced = iterate(control, chain, next, 15, loose);
+    const advanced = iterate(control, chain, next, 15);
     if (advanced) {
       chain = advanced;
       level = next;
@@ -160,19 +155,16 @@ const FRONT_TOLERANCE = 1e-3;
 const ROUGH = { first: 0.3, growth: 0.25 };
 const FINE = { first: 0.14, growth: 0.12 };
 
-/** Nodes onto the fronts, until these stand still. Null when that leads to no state. */
+/** Nodes onto the fronts, until these stand still. */
 function sharpen(
   problem: LapProblem,
   control: Control,
   coarse: Chain,
   omega: number,
   iterate: Iterate,
-  loose: boolean,
-): Chain | null {
+): Chain {
   const { length } = problem;
   let chain = coarse;
-  // Whatever the way, what is answered is a state.
-  let isState = !loose;
   let fronts = findFronts(problem, chain);
   for (let round = 0; round < 10; round++) {
     const starts = problem.bonds.map((_bond, j) => plasticAtRoot(problem, chain, j));
@@ -184,10 +176,8 @@ function sharpen(
       largest: length,
     });
     const regimes = regimesOf(nodes, fronts, starts);
-    const start = { nodes, values: resample(problem, chain, nodes), regimes };
-    const solved = iterate(control, start);
+    const solved = iterate(control, { nodes, values: resample(problem, chain, nodes), regimes });
     if (!solved) break;
-    isState = true;
     chain = solved;
     const moved = findFronts(problem, chain);
     const before = fronts.flat();
@@ -198,7 +188,7 @@ function sharpen(
       after.every((x, i) => Math.abs(x - before[i]!) <= FRONT_TOLERANCE / omega);
     if (still && round > 0) break;
   }
-  return isState ? chain : null;
+  return chain;
 }
 
 /** Rounding of the sums below. */
@@ -226,10 +216,6 @@ const beyond = (): ModelError =>
     'The plastic state of the bond was not found at this load: lower the load or lengthen the overlap.',
   );
 
-const ATTEMPTS = [false, true].flatMap((loose) =>
-  [1, 1.7, 3].map((fineness) => [fineness, loose] as const),
-);
-
 /**
  * @throws ModelError when the state cannot be found: the load is beyond what the bond carries
  */
@@ -239,9 +225,8 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
   const omega = fastestDecay(problem);
   const { length } = problem;
   const iterate = iterateFor(problem, omega);
-  // Newton's method can circle between two patterns of yielded nodes; other nodes break the circle, and so
-  // may a detour over slips that run away.
-  for (const [fineness, loose] of ATTEMPTS) {
+  // Newton's method can circle between two patterns of yielded nodes; other nodes break the circle.
+  for (const fineness of [1, 1.7, 3]) {
     const base = gradedMesh([0, length], {
       first: 0.3 / omega / fineness,
       growth: 0.25 / fineness,
@@ -249,9 +234,8 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
     });
     const elastic = elasticChain(problem, control, base, iterate);
     if (largestRatio(problem, elastic) <= 1) return refineElastic(problem, control, omega);
-    const coarse = lowerYield(problem, control, elastic, iterate, loose);
-    const found = coarse && sharpen(problem, control, coarse, omega, iterate, loose);
-    if (found) return found;
+    const coarse = lowerYield(problem, control, elastic, iterate);
+    if (coarse) return sharpen(problem, control, coarse, omega, iterate);
   }
   throw beyond();
 }
