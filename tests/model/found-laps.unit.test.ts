@@ -89,6 +89,43 @@ describe('a lap found once', () => {
   });
 });
 
+describe('a lap found once, long past its plateau', () => {
+  it('was three thousandths off where its fronts were not found on the first nodes', () => {
+    const problem: LocalProblem = {
+      length: 253.5347554952722,
+      bonds: [
+        {
+          width: 107.11150571940517,
+          stiffness: 18372.756305329556,
+          shearYield: 0.008907380157308973,
+          slipAtFailure: 0.00017331396895027722,
+        },
+      ],
+      channels: [
+        {
+          load: -118615924.38215636,
+          tube: member(2150835.534586836),
+          outers: [member(646501.7726352598)],
+          levers: [1],
+        },
+        {
+          load: -58660227.62894719,
+          tube: member(820429.0227180329),
+          outers: [member(246489.66435284456)],
+          levers: [1],
+        },
+      ],
+      axial: 0,
+      hoop: 1,
+    };
+    const [one, longer, longest] = [1, 1.1, 1.3].map(
+      (times) => strengthOf({ ...problem, length: times * problem.length }).factor,
+    );
+    expect(longer! / one!).toBeCloseTo(1, 8);
+    expect(longest! / one!).toBeCloseTo(1, 8);
+  });
+});
+
 describe('slip that is sure', () => {
   it('is no more than the slip that there is', () => {
     const of = (strain: number): LocalProblem => ({

@@ -155,14 +155,14 @@ const FRONT_TOLERANCE = 1e-3;
 const ROUGH = { first: 0.3, growth: 0.25 };
 const FINE = { first: 0.14, growth: 0.12 };
 
-/** Nodes onto the fronts, until these stand still. */
+/** Nodes onto the fronts, until these stand still; null where Newton's method cannot take the first step. */
 function sharpen(
   problem: LapProblem,
   control: Control,
   coarse: Chain,
   omega: number,
   iterate: Iterate,
-): Chain {
+): Chain | null {
   const { length } = problem;
   let chain = coarse;
   let fronts = findFronts(problem, chain);
@@ -177,7 +177,7 @@ function sharpen(
     });
     const regimes = regimesOf(nodes, fronts, starts);
     const solved = iterate(control, { nodes, values: resample(problem, chain, nodes), regimes });
-    if (!solved) break;
+    if (!solved) return round === 0 ? null : chain;
     chain = solved;
     const moved = findFronts(problem, chain);
     const before = fronts.flat();
@@ -225,6 +225,7 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
   const omega = fastestDecay(problem);
   const { length } = problem;
   const iterate = iterateFor(problem, omega);
+  let rough: Chain | null = null;
   // Newton's method can circle between two patterns of yielded nodes; other nodes break the circle.
   for (const fineness of [1, 1.7, 3]) {
     const base = gradedMesh([0, length], {
@@ -235,8 +236,12 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
     const elastic = elasticChain(problem, control, base, iterate);
     if (largestRatio(problem, elastic) <= 1) return refineElastic(problem, control, omega);
     const coarse = lowerYield(problem, control, elastic, iterate);
-    if (coarse) return sharpen(problem, control, coarse, omega, iterate);
+    const sharp = coarse && sharpen(problem, control, coarse, omega, iterate);
+    if (sharp) return sharp;
+    // Right to some thousandths: the last of them has the finest nodes.
+    rough = coarse ?? rough;
   }
+  if (rough) return rough;
   throw beyond();
 }
 
