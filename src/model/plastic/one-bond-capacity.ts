@@ -3,7 +3,7 @@
  */
 import type { BondLaw, Channel } from '../lap/problem.ts';
 import { findRoot } from '../numerics/root.ts';
-import { findPlastic, flowLoad, solvePlastic } from './one-bond.ts';
+import { findPlastic, flowLoad, type OneBondPlastic, solvePlastic } from './one-bond.ts';
 
 export interface Capacity {
   /** Factor on the channel's load. */
@@ -24,11 +24,17 @@ const times = (channel: Channel, factor: number): Channel => ({
  */
 const NEARLY = [1 - 1e-12, 1 - 1e-9, 1 - 1e-6];
 
-/** The highest factor just below the flow load at which there is a state. */
-function nearFlow(channel: Channel, bond: BondLaw, length: number, flow: number): number {
-  const found = NEARLY.find((share) => findPlastic(times(channel, flow * share), bond, length));
-  return flow * (found ?? NEARLY.at(-1)!);
+/** The highest factor just below the flow load at which there is a state, and that state. */
+function nearFlow(channel: Channel, bond: BondLaw, length: number, flow: number) {
+  for (const share of NEARLY) {
+    const state = findPlastic(times(channel, flow * share), bond, length);
+    if (state) return { factor: flow * share, state };
+  }
+  throw new RangeError(`no equilibrium near the flow load, ${flow} times the load`);
 }
+
+const failingEnd = ({ slipAtRoot, slipAtMouth }: OneBondPlastic): 'root' | 'mouth' =>
+  Math.abs(slipAtRoot) > Math.abs(slipAtMouth) ? 'root' : 'mouth';
 
 /**
  * Load factor at which the larger end slip reaches the slip at failure, or the whole bond flows.
@@ -38,21 +44,19 @@ function nearFlow(channel: Channel, bond: BondLaw, length: number, flow: number)
 export function capacityOf(channel: Channel, bond: BondLaw, length: number): Capacity {
   if (channel.load === 0) throw new RangeError('a channel without load has no capacity factor');
   const flow = flowLoad(channel, bond, length) / Math.abs(channel.load);
-  const excess = (factor: number): number => {
-    const state = solvePlastic(times(channel, factor), bond, length);
-    return (
-      Math.max(Math.abs(state.slipAtRoot), Math.abs(state.slipAtMouth)) / bond.slipAtFailure - 1
-    );
-  };
-  const endAt = (factor: number): 'root' | 'mouth' => {
-    const state = solvePlastic(times(channel, factor), bond, length);
-    return Math.abs(state.slipAtRoot) > Math.abs(state.slipAtMouth) ? 'root' : 'mouth';
-  };
-  if (excess(0) >= 0) return { factor: 0, end: endAt(0), wholeBondFlows: false };
-  const limit = nearFlow(channel, bond, length, flow);
-  if (excess(limit) <= 0) return { factor: flow, end: endAt(limit), wholeBondFlows: true };
-  const factor = findRoot(excess, 0, limit);
-  return { factor, end: endAt(factor), wholeBondFlows: false };
+  const excessOf = ({ slipAtRoot, slipAtMouth }: OneBondPlastic): number =>
+    Math.max(Math.abs(slipAtRoot), Math.abs(slipAtMouth)) / bond.slipAtFailure - 1;
+  const at = (factor: number): OneBondPlastic => solvePlastic(times(channel, factor), bond, length);
+  const unloaded = at(0);
+  if (excessOf(unloaded) >= 0) {
+    return { factor: 0, end: failingEnd(unloaded), wholeBondFlows: false };
+  }
+  const near = nearFlow(channel, bond, length, flow);
+  if (excessOf(near.state) <= 0) {
+    return { factor: flow, end: failingEnd(near.state), wholeBondFlows: true };
+  }
+  const factor = findRoot((one) => excessOf(at(one)), 0, near.factor);
+  return { factor, end: failingEnd(at(factor)), wholeBondFlows: false };
 }
 
 /** Highest load factor at which the lowest |shear| is at or below `ratio` of yield, below `limit`. */
@@ -66,8 +70,12 @@ export function troughFactor(
   const excess = (factor: number): number =>
     solvePlastic(times(channel, factor), bond, length).lowestShear / bond.shearYield - ratio;
   const flow = flowLoad(channel, bond, length) / Math.abs(channel.load);
-  const top = Math.min(limit, nearFlow(channel, bond, length, flow));
   if (excess(0) > 0) return 0;
+  // Well below the flow load there is a state.
+  const top =
+    limit < flow * NEARLY.at(-1)!
+      ? limit
+      : Math.min(limit, nearFlow(channel, bond, length, flow).factor);
   if (excess(top) <= 0) return limit;
   return findRoot(excess, 0, top);
 }

@@ -83,7 +83,7 @@ export function growth(state: JointState, note: Note): string | null {
     );
     const fall = 1 - b! / a!;
     note(`fall with the overlap, ${kind}`, fall);
-    const allowed = kind === 'exact' ? 1e-9 : alike ? 1e-4 : 0.05;
+    const allowed = kind === 'exact' ? 1e-9 : alike ? 1e-6 : 0.05;
     return fall <= allowed ? null : `1.3 times the overlap carries ${b} of ${a} before`;
   } catch (error) {
     if (error instanceof ModelError) return null;
