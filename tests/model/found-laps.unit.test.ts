@@ -1,11 +1,14 @@
 /** Laps of random joints in which something was wrong once: each stays right. See any-joint.unit.test.ts. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { plasticState } from '../../src/model/joint/lap-state.ts';
+import { ModelError } from '../../src/model/errors.ts';
+import { type LapState, plasticState } from '../../src/model/joint/lap-state.ts';
 import type { LocalProblem } from '../../src/model/joint/local-problem.ts';
 import { bondStrength } from '../../src/model/margins/bond-strength.ts';
 import { shearFactor } from '../../src/model/margins/shear-factor.ts';
 import { slipForSure } from '../../src/model/margins/worn-for-sure.ts';
 import { member } from '../support/laps.ts';
+import { laps } from '../support/random-laps.ts';
 
 const strengthOf = (problem: LocalProblem) =>
   bondStrength(
@@ -144,5 +147,30 @@ describe('slip that is sure', () => {
       if (Math.abs(strain) >= 0.02) expect(sure / largest).toBeGreaterThan(0.5);
     }
     expect(slipForSure(of(0.0001), 0)).toBe(0);
+  });
+
+  it('nor of two bonds whose levers differ', () => {
+    let sure = 0;
+    fc.assert(
+      fc.property(laps(2, 1, { thermal: 0.05 }), (lap) => {
+        const problem: LocalProblem = { ...lap, axial: 0, hoop: -1 };
+        const least = problem.bonds.map((_bond, j) => slipForSure(problem, j));
+        if (least.every((slip) => slip === 0)) return;
+        let state: LapState;
+        try {
+          state = plasticState(problem, 0);
+        } catch (error) {
+          if (error instanceof ModelError) return;
+          throw error;
+        }
+        sure++;
+        least.forEach((slip, j) => {
+          const ends = [0, problem.length].map((x) => Math.abs(state.slip(0, j, x)));
+          expect(Math.max(...ends)).toBeGreaterThanOrEqual(slip * (1 - 1e-6));
+        });
+      }),
+      { numRuns: 1000 },
+    );
+    expect(sure).toBeGreaterThan(30);
   });
 });

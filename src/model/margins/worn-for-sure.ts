@@ -21,6 +21,7 @@ export function slipForSure(problem: LocalProblem, j: number): number {
   );
   const inTube = given.reduce((sum, force) => sum + force, 0);
   const strain = inTube / softest(channel.tube) + given[j]! / softest(channel.outers[j]!);
-  const change = Math.abs(thermalMismatch(channel, j)) - strain;
-  return Math.max((channel.levers[j]! * change * problem.length) / 2, 0);
+  // Only forces have a lever.
+  const change = Math.abs(thermalMismatch(channel, j)) - channel.levers[j]! * strain;
+  return Math.max((change * problem.length) / 2, 0);
 }
