@@ -7,15 +7,14 @@ type Body = { readonly value: unknown } | { readonly refusal: Refusal };
 /** A request is a few levels deeper than the project in it; what is deeper, no schema and no thread can take. */
 const DEEPEST = 100;
 
-function isDeep(value: unknown): boolean {
-  let level: unknown[] = [value];
-  for (let depth = 0; depth <= DEEPEST; depth++) {
-    level = level.flatMap((one) =>
-      typeof one === 'object' && one !== null ? Object.values(one) : [],
-    );
-    if (level.length === 0) return false;
+function isDeep(value: unknown, left = DEEPEST): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  if (left === 0) return true;
+  if (Array.isArray(value)) return value.some((one) => isDeep(one, left - 1));
+  for (const key in value) {
+    if (isDeep((value as Record<string, unknown>)[key], left - 1)) return true;
   }
-  return true;
+  return false;
 }
 
 function parse(bytes: Uint8Array): Body {
