@@ -1,14 +1,5 @@
 /** The window: one project, its workspaces by name, the cautions always in view. */
-import {
-  createEffect,
-  createMemo,
-  createSignal,
-  type JSX,
-  on,
-  onCleanup,
-  onMount,
-  Show,
-} from 'solid-js';
+import { createEffect, createMemo, createSignal, type JSX, on, onMount, Show } from 'solid-js';
 import { cautionShort } from '../shared/cautions.ts';
 import type { Bridge } from '../shared/contract.ts';
 import type { CornerMargin } from '../shared/reports.ts';
@@ -27,8 +18,9 @@ import { SaidLine } from './parts/SaidLine.tsx';
 import { Upload } from './parts/Upload.tsx';
 import { DropZone } from './project-file/DropZone.tsx';
 import { FileDialogs } from './project-file/FileDialogs.tsx';
-import { NotOpened } from './project-file/NotOpened.tsx';
+import { StartPane } from './project-file/StartPane.tsx';
 import { Strips } from './project-file/Strips.tsx';
+import { TroubleNotice } from './project-file/TroubleNotice.tsx';
 import { createComparison } from './state/comparison.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createProjectFiles } from './state/files/project-files.ts';
@@ -48,6 +40,7 @@ import { createUndoing } from './state/undoing.ts';
 import { createTheme } from './theme.ts';
 import { createUnits } from './units.ts';
 import { Workspace } from './Workspace.tsx';
+import { showInWindow } from './window-signs.ts';
 import type { WorkspaceName } from './workspaces.ts';
 
 export function App(given: { readonly bridge: Bridge }): JSX.Element {
@@ -219,17 +212,8 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
     },
   });
 
-  const leaving = (event: BeforeUnloadEvent): void => {
-    // A browser asks by itself then; in Electron the shell does.
-    if (project.unsaved()) event.preventDefault();
-  };
-  onMount(() => {
-    void start();
-    window.addEventListener('beforeunload', leaving);
-  });
-  onCleanup(() => {
-    window.removeEventListener('beforeunload', leaving);
-  });
+  onMount(() => void start());
+  showInWindow(project);
   // What went away took the focus with it: the sheet; a page or a joint.
   createEffect(on(sheet.open, (open) => !open && queueMicrotask(keepFocus), { defer: true }));
   createEffect(
@@ -238,10 +222,6 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
       if (before?.[1] !== undefined) queueMicrotask(keepFocusOnPage);
     }),
   );
-  createEffect(() => {
-    const name = project.document()?.name;
-    document.title = name ? `${name}${project.unsaved() ? ' *' : ''} · Lapwright` : 'Lapwright';
-  });
 
   return (
     <>
@@ -270,21 +250,7 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
       <div>
         <Strips files={files} project={project} gone={host.gone()} />
         <Show when={project.document() !== null && trouble()}>
-          {(what) => (
-            <div class="notice" role="alert">
-              <p>{what().text}</p>
-              <Show when={what().deed}>
-                {(deed) => (
-                  <button type="button" class="link" onClick={() => deed().act()}>
-                    {deed().text}
-                  </button>
-                )}
-              </Show>
-              <button type="button" class="link" onClick={() => setTrouble(null)}>
-                Close
-              </button>
-            </div>
-          )}
+          {(what) => <TroubleNotice trouble={what()} onClose={() => setTrouble(null)} />}
         </Show>
       </div>
 
@@ -292,25 +258,7 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
         <Show
           when={project.document()}
           fallback={
-            <div class="start">
-              <Show
-                when={trouble()}
-                fallback={
-                  <Show when={starting()}>
-                    <p class="figure-empty">Opening …</p>
-                  </Show>
-                }
-              >
-                {(what) => (
-                  <NotOpened
-                    trouble={what()}
-                    gone={host.gone()}
-                    onDemo={() => void files.openDemo()}
-                    onOther={() => void files.open()}
-                  />
-                )}
-              </Show>
-            </div>
+            <StartPane files={files} trouble={trouble()} starting={starting()} gone={host.gone()} />
           }
         >
           <Show
