@@ -1,4 +1,5 @@
 /** What a sizing rounds to where neither it nor the project says so. */
+import type { Settings } from './project-settings.ts';
 import { shownUnits } from './shown-units.ts';
 import { tidy, type Vary } from './vary-joint.ts';
 
@@ -25,6 +26,8 @@ export function usualSteps(): Steps {
   return { ...(length === 'in' ? IN_INCHES : USUAL), gap: thin.gap };
 }
 
-/** Which of them a sizing of this takes. */
-export const stepKind = (vary: Vary): keyof Steps =>
-  vary === 'overlap' || vary === 'gap' ? vary : 'wall';
+/** What a sizing rounds to: the project's own step, or the usual one. mm. */
+export function stepOf({ steps }: Pick<Settings, 'steps'>, vary: Vary): number {
+  const kind = vary === 'overlap' || vary === 'gap' ? vary : 'wall';
+  return steps?.[kind] ?? usualSteps()[kind];
+}

@@ -28,6 +28,7 @@ import type { Joint, Project } from '../../shared/project.ts';
 import { quantities } from '../../shared/quantities.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { Equal, VariantReport } from '../../shared/reports-compare.ts';
+import { stepOf } from '../../shared/usual-steps.ts';
 import { namedWalls } from '../../shared/vary-joint.ts';
 import { figure, lengthText, signed } from '../../shared/words.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
@@ -36,7 +37,7 @@ import { governingModes } from './margins.ts';
 import { massOf } from './mass.ts';
 import { type ResolvedJoint, resolveAlone } from './resolve.ts';
 import { judgeJoint } from './sizing/context.ts';
-import { rangeOf, stepOf } from './sizing/range.ts';
+import { rangeOf } from './sizing/range.ts';
 import { shortestOverlap } from './sizing/size-joint.ts';
 
 export function variant(
@@ -178,7 +179,7 @@ function atEqualMargin(
     );
   }
   const target = own.result.margin;
-  const step = stepOf(project, 'overlap');
+  const step = stepOf(project.settings, 'overlap');
   const range = rangeOf(project, resolveAlone(project, plain, index), 'overlap', step, {});
   if (!range.ok) return range;
   let looked = 0;

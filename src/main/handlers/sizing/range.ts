@@ -4,16 +4,10 @@ import { findPlateau, LONGEST_OVERLAP } from '../../../model/sweep/overlap-sweep
 import type { Joint, Project } from '../../../shared/project.ts';
 import { quantities } from '../../../shared/quantities.ts';
 import { ok, type Reply, refuse } from '../../../shared/reply.ts';
-import { stepKind, usualSteps } from '../../../shared/usual-steps.ts';
 import { bondsOf, type Vary, variedValue } from '../../../shared/vary-joint.ts';
 import { questionOf } from '../margins.ts';
 import type { ResolvedJoint } from '../resolve.ts';
 import { measureOf, quantityOf } from './context.ts';
-
-export function stepOf({ settings }: Project, vary: Vary): number {
-  const kind = stepKind(vary);
-  return settings.steps?.[kind] ?? usualSteps()[kind];
-}
 
 export interface Range {
   /** Multiples of the step. */

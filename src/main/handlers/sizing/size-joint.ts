@@ -19,13 +19,14 @@ import type {
   SizingStop,
 } from '../../../shared/reports-sizing.ts';
 import { suggestionWords, varyWords } from '../../../shared/sizing-words.ts';
+import { stepOf } from '../../../shared/usual-steps.ts';
 import { type Vary, variedValue } from '../../../shared/vary-joint.ts';
 import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { jointFlags } from '../flags.ts';
 import { governingModes, toMargin } from '../margins.ts';
 import type { ResolvedJoint } from '../resolve.ts';
 import { type JointJudge, judgeJoint, type SizingContext } from './context.ts';
-import { type Range, rangeOf, stepOf } from './range.ts';
+import { type Range, rangeOf } from './range.ts';
 import { ladders, type Suggested, suggest } from './suggest.ts';
 
 export interface SizeQuestion {
@@ -46,7 +47,7 @@ export function sizeJoint(
   {
     vary,
     target = project.settings.targetMargin,
-    step = stepOf(project, vary),
+    step = stepOf(project.settings, vary),
     ...asked
   }: SizeQuestion,
   { progress }: JobContext = unwatched,

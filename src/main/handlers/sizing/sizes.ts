@@ -4,12 +4,13 @@ import { atSize } from '../../../shared/frame-sizes.ts';
 import type { Project } from '../../../shared/project.ts';
 import { ok, type Reply, refuse } from '../../../shared/reply.ts';
 import type { SizeResult, SizesReport } from '../../../shared/reports-sizing.ts';
+import { stepOf } from '../../../shared/usual-steps.ts';
 import { type JobContext, unwatched } from '../../jobs/progress.ts';
 import { guarded } from '../guarded.ts';
 import { governingModes, toMargin } from '../margins.ts';
 import { type ResolvedJoint, resolveAlone } from '../resolve.ts';
 import { type JointJudge, judgeJoint } from './context.ts';
-import { rangeOf, stepOf } from './range.ts';
+import { rangeOf } from './range.ts';
 import { noLoad, shortestOverlap } from './size-joint.ts';
 
 /** About how many analyses the sizing of one size takes. */
@@ -62,7 +63,7 @@ export function sizesOf(
     jointId: joint.id,
     overlap: joint.overlap,
     target: project.settings.targetMargin,
-    step: stepOf(project, 'overlap'),
+    step: stepOf(project.settings, 'overlap'),
     each,
     sizes: results,
     worst: lowest?.sizeId ?? null,
@@ -84,7 +85,7 @@ function sizeOne(
     const [present] = governingModes(own, project.settings, true);
     onAnalysis();
     if (!present) return noLoad(own);
-    const step = stepOf(project, 'overlap');
+    const step = stepOf(project.settings, 'overlap');
     const range = rangeOf(project, own, 'overlap', step, {});
     if (!range.ok) return range;
     const judge = judgeJoint({ ...own, project, vary: 'overlap', target, step, onAnalysis });

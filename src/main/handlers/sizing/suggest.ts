@@ -9,6 +9,7 @@ import { convertLap, lapsFor } from '../../../shared/convert-lap.ts';
 import type { Joint } from '../../../shared/project.ts';
 import type { SizingSuggestion, SuggestionKind } from '../../../shared/reports-sizing.ts';
 import { sizeText } from '../../../shared/sizing-words.ts';
+import { stepOf } from '../../../shared/usual-steps.ts';
 import {
   sleeveWalls,
   type Vary,
@@ -18,7 +19,7 @@ import {
 } from '../../../shared/vary-joint.ts';
 import type { ResolvedJoint } from '../resolve.ts';
 import { type JointJudge, judgeJoint, measureOf, type SizingContext } from './context.ts';
-import { gapSpan, stepOf } from './range.ts';
+import { gapSpan } from './range.ts';
 
 /** One amount of one change. */
 interface Rung {
@@ -54,7 +55,7 @@ export interface Best {
 export function ladders(context: SizingContext, resolved: ResolvedJoint): Ladder[] {
   const { project, joint, vary } = context;
   const stepped = (what: Vary, factor: number): number => {
-    const step = stepOf(project, what);
+    const step = stepOf(project.settings, what);
     const exact = (variedValue(joint, what) * factor) / step;
     const whole = factor > 1 ? Math.ceil(exact - SMALL) : Math.floor(exact + SMALL);
     return Number((whole * step).toPrecision(12));
@@ -74,7 +75,7 @@ export function ladders(context: SizingContext, resolved: ResolvedJoint): Ladder
   const all: readonly (Ladder & { readonly of?: Vary })[] = [
     { kind: 'overlap', of: 'overlap', rungs: scaled('overlap', 'overlap', LONGER) },
     { kind: 'sleeve-wall', of: 'sleeve-wall', rungs: scaled('sleeve-wall', part.sleeve, THICKER) },
-    { kind: 'taper', rungs: tapers(joint, stepOf(project, 'sleeve-wall')) },
+    { kind: 'taper', rungs: tapers(joint, stepOf(project.settings, 'sleeve-wall')) },
     {
       kind: 'thinner-gap',
       of: 'gap',

@@ -10,7 +10,7 @@ import {
   varyQuantity,
   varyWords,
 } from '../../../shared/sizing-words.ts';
-import { stepKind, usualSteps } from '../../../shared/usual-steps.ts';
+import { stepOf } from '../../../shared/usual-steps.ts';
 import { type Vary, varied, variedValue } from '../../../shared/vary-joint.ts';
 import { LooseNumber, readLoose } from '../../parts/LooseNumber.tsx';
 import { createFound } from '../../state/found.ts';
@@ -53,10 +53,7 @@ export function FindView(props: ViewProps): JSX.Element {
     Object.values(reads()).some((read) => 'wrong' in read) || props.sizing.issues.stale();
 
   /** The project's own, or one that is round in the units of the screen. */
-  const usualStep = (): number => {
-    const kind = stepKind(vary());
-    return settings()?.steps?.[kind] ?? usualSteps()[kind];
-  };
+  const usualStep = (): number => stepOf(settings() ?? {}, vary());
 
   const ask = (): void => {
     const given = Object.entries(reads()).flatMap(([key, read]) =>
