@@ -114,7 +114,8 @@ describe('saving', () => {
     fireEvent.click(within(asked).getByRole('button', { name: 'Home folder' }));
     const name = within(asked).getByRole('textbox', { name: 'File name' });
     fireEvent.submit(name.closest('form')!);
-    expect(within(asked).getByRole('alert').textContent).toContain('choose this folder first');
+    const alert = await within(asked).findByRole('alert');
+    expect(alert.textContent).toContain('choose this folder first');
     const use = within(asked).getByRole('button', { name: 'Use this folder' });
     expect(document.activeElement).toBe(use);
     // Nothing is chosen but by that very button.
@@ -134,6 +135,37 @@ describe('saving', () => {
     press('s');
     const asked = await dialog();
     await waitFor(() => expect(asked.querySelector('.folders-path')?.textContent).toBe(FRAMES));
+  });
+
+  it('takes a name and Enter before the folder has come, once', async () => {
+    await showFile();
+    await waitFor(() => expect(page()).toContain('test.lapwright'));
+    bridge.hold();
+    press('s', { shiftKey: true });
+    const asked = await dialog();
+    const name = within(asked).getByRole<HTMLInputElement>('textbox', { name: 'File name' });
+    expect(document.activeElement).toBe(name);
+    fireEvent.input(name, { target: { value: 'early' } });
+    fireEvent.submit(name.closest('form')!);
+    fireEvent.submit(name.closest('form')!);
+    expect(isOpen()).toBe(true);
+    await bridge.release();
+    await waitFor(() => expect(page()).toContain('early.lapwright'));
+    expect([...disk.files.keys()]).toEqual([FILE, `${FRAMES}/early.lapwright`]);
+    expect(isOpen()).toBe(false);
+  });
+
+  it('puts nothing where one left before the folder has come', async () => {
+    await showFile();
+    bridge.hold();
+    press('s', { shiftKey: true });
+    const asked = await dialog();
+    fireEvent.submit(within(asked).getByRole('textbox', { name: 'File name' }).closest('form')!);
+    click('Cancel', asked);
+    await bridge.release();
+    await settle();
+    expect(isOpen()).toBe(false);
+    expect([...disk.files.keys()]).toEqual([FILE]);
   });
 
   it('takes the name of a project that is pressed in the list, and of no folder', async () => {

@@ -56,19 +56,25 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
   };
   createEffect(on(view, () => setUnused(false)));
 
+  let isAnswered = false;
   const answer = (given: string | File | null): void => {
+    isAnswered = true;
     dialog.close?.();
     props.onAnswer(given);
   };
+  const start = async (): Promise<void> => {
+    await state.go(props.wish.folder ?? folders()[0]?.path);
+    // That folder may be gone: there is always the user's own.
+    if (view() === null) await state.go(undefined);
+    if (!isSaving) list?.focus();
+  };
+  let started: Promise<void> | undefined;
   onMount(() => {
     dialog.showModal?.();
-    void state.go(props.wish.folder ?? folders()[0]?.path).then(async () => {
-      // That folder may be gone: there is always the user's own.
-      if (view() === null) await state.go(undefined);
-      if (!isSaving || !field) return list?.focus();
-      field.focus();
-      field.setSelectionRange(0, stemLength(field.value));
-    });
+    // A name may be typed before the folder is seen: what is typed stays.
+    if (isSaving) field?.focus();
+    field?.setSelectionRange(0, stemLength(field.value));
+    started = start();
   });
 
   const save = (): void => {
@@ -92,6 +98,24 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
       useName(entry);
       field?.focus();
     } else answer(entry.path);
+  };
+  const doIt = (): void => {
+    if (!isChosen()) askToUse();
+    else if (isSaving) save();
+    else take(current());
+  };
+  /** Enter may come before the folder that was asked for: it counts when that is seen. */
+  let isWaiting = false;
+  const submit = async (): Promise<void> => {
+    if (isWaiting) return;
+    if (view() !== null && !state.isGoing()) return doIt();
+    isWaiting = true;
+    const before = state.trouble();
+    await started;
+    await state.settled();
+    isWaiting = false;
+    const isRefused = state.trouble() !== null && state.trouble() !== before;
+    if (!isAnswered && !isRefused) doIt();
   };
   const chooseFolder = async (): Promise<void> => {
     await state.choose();
@@ -122,9 +146,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
       <form
         onSubmit={(event) => {
           event.preventDefault();
-          if (!isChosen()) askToUse();
-          else if (isSaving) save();
-          else take(current());
+          void submit();
         }}
       >
         <header class="folders-head">

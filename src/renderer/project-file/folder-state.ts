@@ -24,6 +24,10 @@ export interface FolderState {
   choose(): Promise<void>;
   /** Makes a folder in it and goes there. True when it is there. */
   make(name: string): Promise<boolean>;
+  /** A folder was asked for and has not come. */
+  isGoing(): boolean;
+  /** Comes when the folder that was asked for last is seen, or was refused. */
+  settled(): Promise<void>;
 }
 
 /** @param onChosen told when a folder was chosen */
@@ -40,14 +44,24 @@ export function createFolderState(bridge: Bridge, onChosen: () => void): FolderS
   });
   /** Counts the wishes: only the last one is shown. */
   let turn = 0;
-  async function show(
+  let seen = 0;
+  let under: Promise<boolean> = Promise.resolve(true);
+  const show = (
     ask: () => Promise<Reply<FolderView>>,
     from: string | null = null,
+  ): Promise<boolean> => {
+    under = look(ask, from);
+    return under;
+  };
+  async function look(
+    ask: () => Promise<Reply<FolderView>>,
+    from: string | null,
   ): Promise<boolean> {
     turn += 1;
     const mine = turn;
     const reply = await ask();
     if (mine !== turn) return false;
+    seen = turn;
     batch(() => {
       setTrouble(reply.ok ? null : reply.error.message);
       if (!reply.ok) return;
@@ -89,6 +103,10 @@ export function createFolderState(bridge: Bridge, onChosen: () => void): FolderS
       const made = await show(() => bridge.ask('folder.choose', { folder, make: true }));
       if (made) onChosen();
       return made;
+    },
+    isGoing: () => turn !== seen,
+    async settled() {
+      while (turn !== seen) await under;
     },
   };
 }
