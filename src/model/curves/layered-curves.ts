@@ -1,7 +1,7 @@
 /** What is drawn of the layered model: shear and peel along each bond at one clocking and load. */
 import { type FieldPart, fieldStations, partOf } from '../layered/fields.ts';
 import type { LayeredSolution } from '../layered/lap.ts';
-import { boundedCover, pullAt } from '../margins/bond-fields.ts';
+import { pullOfPeel } from '../margins/bond-fields.ts';
 import type { JointState } from '../margins/state.ts';
 
 export interface LayeredCurve {
@@ -33,7 +33,7 @@ export function countedPeel(state: JointState, theta: number, factor: number): C
   const turned = assembly.flat ? 0 : factor * moment * Math.cos(theta);
   const elasticAt = (x: readonly number[]): FieldPart =>
     withMoment(
-      partOf(solution, layered.order, x, load, 1),
+      partOf(solution, layered.order, x, load, 1, false),
       turned === 0 ? null : layered.bent(x),
       turned,
     );
@@ -44,7 +44,7 @@ export function countedPeel(state: JointState, theta: number, factor: number): C
     shear.some((value) => Math.abs(value) > bonds[j]!.shearYield),
   );
   // One load for force and moment: the one whose elastic peel at the place is theirs.
-  const together = factor * pullAt(state, theta, boundedCover(state, 'peel', place.bond, place.x));
+  const together = factor * pullOfPeel(state, theta, place.bond, place.x);
   const flowing = yields ? layered.capped(together) : null;
   const capped = flowing && { solution: flowing.solution, load: together };
   return { dense, elastic, capped, place, elasticAt };
@@ -61,7 +61,7 @@ export function layeredCurves(
   const { dense, elastic, capped, elasticAt } = countedPeel(state, theta, factor);
   const drawn = elasticAt(x);
   const cappedAt = (at: readonly number[]): FieldPart | null =>
-    capped && partOf(capped.solution, layered.order, at, capped.load, 1);
+    capped && partOf(capped.solution, layered.order, at, capped.load, 1, false);
   const drawnCapped = cappedAt(x);
   const counted = cappedAt(dense) ?? elastic;
   return bonds.map((_bond, j) => {

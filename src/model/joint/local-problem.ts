@@ -43,12 +43,34 @@ export function loadWeights(assembly: Assembly, loads: Loads, theta: number): We
   return { force: force / (force + moment), moment: moment / (force + moment) };
 }
 
+/** Channels of an assembly for a unit load: every load and clocking shares what they have in common. */
+const known = new WeakMap<Assembly, Map<string, Channel>>();
+
+function kept(assembly: Assembly, key: string, make: () => Channel): Channel {
+  let channels = known.get(assembly);
+  if (!channels) {
+    channels = new Map();
+    known.set(assembly, channels);
+  }
+  let channel = channels.get(key);
+  if (!channel) {
+    channel = make();
+    channels.set(key, channel);
+  }
+  return channel;
+}
+
 export function axialChannel(
   assembly: Assembly,
   load: number,
   weights: Weights,
   deltaT: number,
 ): Channel {
+  const key = `${weights.force} ${weights.moment} ${deltaT}`;
+  return { ...kept(assembly, key, () => unitAxial(assembly, weights, deltaT)), load };
+}
+
+function unitAxial(assembly: Assembly, weights: Weights, deltaT: number): Channel {
   const radius = assembly.referenceRadius;
   const asMember = (part: Part): Member => {
     const { modulus, expansion } = axialProperties(part.material);
@@ -60,7 +82,7 @@ export function axialChannel(
     return member(part, stiffnessOf, expansion * deltaT);
   };
   return {
-    load,
+    load: 1,
     tube: asMember(assembly.tube),
     outers: assembly.outers.map(asMember),
     levers: assembly.bonds.map((bond) =>
@@ -70,13 +92,17 @@ export function axialChannel(
 }
 
 export function hoopChannel(assembly: Assembly, load: number): Channel {
+  return { ...kept(assembly, 'hoop', () => unitHoop(assembly)), load };
+}
+
+function unitHoop(assembly: Assembly): Channel {
   const radius = assembly.referenceRadius;
   const asMember = (part: Part): Member => {
     const { shearModulus } = axialProperties(part.material);
     return member(part, ({ polarMoment }) => (shearModulus * polarMoment) / radius ** 2, 0);
   };
   return {
-    load,
+    load: 1,
     tube: asMember(assembly.tube),
     outers: assembly.outers.map(asMember),
     levers: assembly.bonds.map((bond) => bond.radius / radius),

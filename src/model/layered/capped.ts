@@ -69,10 +69,11 @@ function flowZones(
 ): FlowZone[] {
   const { lap } = solution;
   const yields = lap.sectionAt(0).bonds.map(({ shearYield }) => shearYield);
-  const trialAt = (j: number, x: number): number => solution.at(x, load, 1).stresses.trial[j]!;
-  const trials = solution.along(stations, load, 1).map(({ stresses }) => stresses.trial);
+  const trialAt = (j: number, x: number): number =>
+    solution.columns([x], load, 1, false).bonds[j]!.trial[0]!;
+  const trials = solution.columns(stations, load, 1, false).bonds.map(({ trial }) => trial);
   const signAt = (j: number, i: number): number => {
-    const trial = trials[i]![j]!;
+    const trial = trials[j]![i]!;
     return Math.abs(trial) > yields[j]! ? Math.sign(trial) : 0;
   };
   const fronts: { x: number; bond: number; flow: number }[] = [];

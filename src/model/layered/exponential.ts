@@ -126,44 +126,85 @@ export function transferOver(balanced: Balanced, length: number): Transfer {
   return { matrix, load: advance(balanced, new Float64Array(size), 1, length) };
 }
 
-/** Terms of the series, kept from call to call: a call never nests, and nothing in them outlives it. */
-let terms: readonly [Matrix, Matrix] = [new Float64Array(0), new Float64Array(0)];
-
-/** The state a length further on, from the series on the vector alone. */
-export function advance(balanced: Balanced, y: Matrix, share: number, length: number): Matrix {
-  const { size, g, scale } = balanced;
-  const { starts, columns, values } = balanced.sparse;
-  if (terms[0].length < size) terms = [new Float64Array(size), new Float64Array(size)];
-  let [term, next] = terms;
-  const z = new Float64Array(size);
-  for (let i = 0; i < size; i++) {
-    const value = y[i]! / scale[i]!;
-    z[i] = value;
-    term[i] = value;
-  }
-  for (let k = 1; k < MOST_TERMS; k++) {
-    let largest = 0;
-    let moved = 0;
-    for (let i = 0, at = 0; i < size; i++) {
-      let sum = k === 1 ? share * g[i]! : 0;
-      for (const end = starts[i + 1]!; at < end; at++) sum += values[at]! * term[columns[at]!]!;
-      const value = (sum * length) / k;
-      next[i] = value;
-      const state = z[i]! + value;
-      z[i] = state;
-      const reach = Math.abs(state);
-      const step = Math.abs(value);
-      if (!(reach <= largest)) largest = reach;
-      if (!(step <= moved)) moved = step;
-    }
-    if (moved <= 1e-17 * largest) break;
-    const held = term;
-    term = next;
-    next = held;
-  }
-  for (let i = 0; i < size; i++) z[i]! *= scale[i]!;
-  return z;
+/**
+ * The series of the state over a length, z(t) = Σ terms_k·t^k with t the share of the length: taken once,
+ * it gives the state at any place on the way for a few products of each unknown.
+ */
+export interface Series {
+  readonly size: number;
+  readonly scale: Matrix;
+  /** Terms in rows of `size`, balanced, from the constant up. */
+  readonly terms: Matrix;
+  readonly count: number;
 }
 
 /** With rate·length ≤ LONGEST_STEP the terms are below rounding long before. */
 const MOST_TERMS = 40;
+
+/** Room for the terms while their number is unknown, kept from call to call. */
+let room = new Float64Array(0);
+
+/**
+ * @param share of g that acts
+ * @param length with rate·length ≤ LONGEST_STEP
+ */
+export function seriesOf(balanced: Balanced, y: Matrix, share: number, length: number): Series {
+  const { size, scale } = balanced;
+  const count = fillTerms(balanced, y, share, length);
+  return { size, scale, terms: room.slice(0, count * size), count };
+}
+
+/** Terms into `room`, until they are below rounding; how many. */
+function fillTerms(balanced: Balanced, y: Matrix, share: number, length: number): number {
+  const { size, g, scale } = balanced;
+  const { starts, columns, values } = balanced.sparse;
+  if (room.length < MOST_TERMS * size) room = new Float64Array(MOST_TERMS * size);
+  const terms = room;
+  let reach = 0;
+  for (let i = 0; i < size; i++) {
+    const value = y[i]! / scale[i]!;
+    terms[i] = value;
+    reach = Math.max(reach, Math.abs(value));
+  }
+  let count = 1;
+  for (; count < MOST_TERMS; count++) {
+    const from = (count - 1) * size;
+    const to = count * size;
+    const factor = length / count;
+    let moved = 0;
+    for (let i = 0, at = 0; i < size; i++) {
+      let sum = count === 1 ? share * g[i]! : 0;
+      for (const end = starts[i + 1]!; at < end; at++) {
+        sum += values[at]! * terms[from + columns[at]!]!;
+      }
+      const value = sum * factor;
+      terms[to + i] = value;
+      const step = Math.abs(value);
+      if (!(step <= moved)) moved = step;
+    }
+    // The state is as large as its largest term at least somewhere on the way.
+    if (moved > reach) reach = moved;
+    if (!(moved > 1e-17 * reach)) break;
+  }
+  return count;
+}
+
+/** The state a share of the series' length on, into `z`. */
+export function stateAt({ size, scale, terms, count }: Series, t: number, z: Matrix): void {
+  let from = (count - 1) * size;
+  for (let i = 0; i < size; i++) z[i] = terms[from + i]!;
+  for (let k = count - 2; k >= 0; k--) {
+    from -= size;
+    for (let i = 0; i < size; i++) z[i] = z[i]! * t + terms[from + i]!;
+  }
+  for (let i = 0; i < size; i++) z[i]! *= scale[i]!;
+}
+
+/** The state a length further on, from the series on the vector alone. */
+export function advance(balanced: Balanced, y: Matrix, share: number, length: number): Matrix {
+  const { size, scale } = balanced;
+  const count = fillTerms(balanced, y, share, length);
+  const z = new Float64Array(size);
+  stateAt({ size, scale, terms: room, count }, 1, z);
+  return z;
+}

@@ -4,7 +4,6 @@
  */
 import type { HarmonicSolution } from './harmonic.ts';
 import type { LayeredSolution } from './lap.ts';
-import type { WallForces } from './wall-forces.ts';
 
 export interface BondField {
   readonly shear: Float64Array;
@@ -59,36 +58,31 @@ export function fieldsOf(solution: LayeredSolution, order: Order): LayeredFields
   return { x, unit: partOf(solution, order, x, 1, 0), thermal: partOf(solution, order, x, 0, 1) };
 }
 
-export const partOf = (
+/** @param withWalls whether the walls are asked for; none in the answer otherwise */
+export function partOf(
   solution: LayeredSolution,
   order: Order,
   x: readonly number[],
   load: number,
   share: number,
-): FieldPart => gather(solution.along(x, load, share), order, x.length);
-
-interface Point {
-  readonly stresses: { readonly shear: readonly number[]; readonly peel: readonly number[] };
-  readonly forces: readonly WallForces[];
+  withWalls = true,
+): FieldPart {
+  return inOrder(solution.columns(x, load, share, withWalls), order);
 }
 
-function gather(points: readonly Point[], order: Order, count: number): FieldPart {
-  const empty = (): Float64Array => new Float64Array(count);
-  const bonds = order.signs.map(() => ({ shear: empty(), peel: empty() }));
-  const walls = order.layers.map(() => ({ axial: empty(), hoop: empty(), moment: empty() }));
-  points.forEach(({ stresses, forces }, i) => {
-    bonds.forEach((bond, j) => {
-      bond.shear[i] = order.signs[j]! * stresses.shear[j]!;
-      bond.peel[i] = stresses.peel[j]!;
-    });
-    walls.forEach((wall, k) => {
-      const force = forces[order.layers[k]!]!;
-      wall.axial[i] = force.axial;
-      wall.hoop[i] = force.hoop;
-      wall.moment[i] = force.moment;
-    });
-  });
-  return { bonds, walls };
+interface Columns {
+  readonly bonds: readonly BondField[];
+  readonly walls: readonly WallField[];
+}
+
+function inOrder({ bonds, walls }: Columns, order: Order): FieldPart {
+  return {
+    bonds: bonds.map(({ shear, peel }, j) => ({
+      shear: order.signs[j] === 1 ? shear : shear.map((value) => -value),
+      peel,
+    })),
+    walls: walls.length === 0 ? [] : order.layers.map((layer) => walls[layer]!),
+  };
 }
 
 /** Amplitudes at cos θ per N·mm of bending moment, at stations. */
@@ -96,4 +90,4 @@ export const bentPart = (
   solution: HarmonicSolution,
   order: Order,
   x: readonly number[],
-): FieldPart => gather(solution.along(x), order, x.length);
+): FieldPart => inOrder(solution.columns(x), order);

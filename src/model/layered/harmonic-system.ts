@@ -11,7 +11,7 @@
  * of order (t/R)² are left out. The bonds also shear around: Δv with the turning of the walls and of
  * the bond, flexibility h/G + t/3G13 of each wall (the through-thickness moduli taken alike).
  */
-import { dot, type Matrix } from '../numerics/dense.ts';
+import { dot, type Matrix, multiply } from '../numerics/dense.ts';
 import { peelLaw } from './opening-law.ts';
 import type { LayeredSection } from './section.ts';
 import { shearLaw, slips } from './slip-law.ts';
@@ -19,17 +19,11 @@ import { shearLaw, slips } from './slip-law.ts';
 /** Unknowns of a wall: u, w, φ, v. */
 export const HARMONIC = 4;
 
-export interface HarmonicStresses {
-  readonly shear: number[];
-  readonly peel: number[];
-  /** Shear around, the amplitude of sin θ. */
-  readonly around: number[];
-}
-
 export interface HarmonicSystem {
   readonly a: Matrix;
   readonly g: Matrix;
-  stresses(y: Matrix): HarmonicStresses;
+  /** Shear, peel and shear around (the amplitude of sin θ) of each bond in turn, from y into `out`. */
+  read(y: Matrix, out: Matrix): void;
 }
 
 export function harmonicSystem(section: LayeredSection): HarmonicSystem {
@@ -69,13 +63,14 @@ export function harmonicSystem(section: LayeredSection): HarmonicSystem {
   });
   const count = bonds.length;
   const g = new Float64Array(size);
-  if (count === 0) return { a, g, stresses: () => ({ shear: [], peel: [], around: [] }) };
+  if (count === 0) return { a, g, read: () => {} };
   const slip = slips(section, HARMONIC);
   const peel = peelLaw(section, HARMONIC);
   const { stiffness } = shearLaw(
     section,
     bonds.map(() => 0),
   );
+  const shears = multiply(stiffness, slip, count, count, half);
   const turn = turns(section);
   bonds.forEach((bond, j) => {
     for (let row = 0; row < half; row++) {
@@ -102,13 +97,12 @@ export function harmonicSystem(section: LayeredSection): HarmonicSystem {
   return {
     a,
     g,
-    stresses: (y) => {
-      const slipped = bonds.map((_bond, j) => dot(slip, j * half, y, half));
-      return {
-        shear: bonds.map((_bond, j) => dot(stiffness, j * count, slipped, count)),
-        peel: bonds.map((_bond, j) => dot(peel.rows, j * size, y, size)),
-        around: bonds.map((_bond, j) => turn.stiffness[j]! * dot(turn.rows, j * half, y, half)),
-      };
+    read: (y, out) => {
+      for (let j = 0; j < count; j++) {
+        out[3 * j] = dot(shears, j * half, y, half);
+        out[3 * j + 1] = dot(peel.rows, j * size, y, size);
+        out[3 * j + 2] = turn.stiffness[j]! * dot(turn.rows, j * half, y, half);
+      }
     },
   };
 }

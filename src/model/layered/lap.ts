@@ -6,10 +6,10 @@ import type { Matrix } from '../numerics/dense.ts';
 import { endDisplacements, type Layout } from './ends.ts';
 import { type Balanced, balance } from './exponential.ts';
 import { endLack, layerPulls } from './layer-pull.ts';
-import { aloneIn, runOut } from './run-out.ts';
+import { aloneIn, keptRunOuts, runOut } from './run-out.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
 import { balancedStretch, joinAll, type See, type Stretch } from './stretch.ts';
-import { type BondStresses, type LayeredSystem, layeredSystem } from './system.ts';
+import { type LayeredSystem, layeredSystem } from './system.ts';
 import { taperedStretches } from './taper.ts';
 import { type WallForces, wallForces } from './wall-forces.ts';
 
@@ -43,10 +43,31 @@ export interface LayeredSolution {
   at(x: number, load: number, share: number): LayeredPoint;
   /** The same at many places in rising order, for less. */
   along(x: readonly number[], load: number, share: number): LayeredPoint[];
+  /** The same in columns over the places, for less still; the walls where asked for. */
+  columns(x: readonly number[], load: number, share: number, withWalls: boolean): LayeredColumns;
+}
+
+export interface LayeredColumns {
+  readonly bonds: readonly {
+    readonly shear: Float64Array;
+    readonly peel: Float64Array;
+    /** Elastic: the shear. Flowing: yield plus the plastic slip's worth, with the sign of flow. */
+    readonly trial: Float64Array;
+  }[];
+  /** Inside to outside; none where they were not asked for. */
+  readonly walls: readonly {
+    readonly axial: Float64Array;
+    readonly hoop: Float64Array;
+    readonly moment: Float64Array;
+  }[];
 }
 
 export interface LayeredPoint {
-  readonly stresses: BondStresses;
+  readonly stresses: {
+    readonly shear: readonly number[];
+    readonly peel: readonly number[];
+    readonly trial: readonly number[];
+  };
   /** Inside to outside. */
   readonly forces: readonly WallForces[];
 }
@@ -82,7 +103,9 @@ function uniformSystem(lap: LayeredLap, flow: FlowSigns): UniformSystem {
 const PLAIN: Layout = {
   each: 3,
   thermal: true,
-  runOut: (shell, pull, side) => runOut(shell, pull, side, layeredSystem(aloneIn(shell), []), 3),
+  runOut: keptRunOuts((shell, pull, side) =>
+    runOut(shell, pull, side, layeredSystem(aloneIn(shell), []), 3),
+  ),
 };
 
 /** @throws RangeError when the lap has no single answer (a bond that flows from end to end) */
@@ -105,9 +128,6 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
   const whole = joinAll(stretches);
   const { half } = whole;
   const [mechanical, fixed] = endDisplacements(lap, whole.ends, PLAIN);
-  const flowAt = (x: number): FlowSigns =>
-    (zones.find(({ to }) => x <= to) ?? zones[zones.length - 1]!).flow;
-
   let asked: readonly [load: number, share: number] | null = null;
   let ends: readonly [Matrix, Matrix] | null = null;
   /** Displacements at both ends; the same arrays as long as the same is asked. */
@@ -128,10 +148,13 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
     whole.sample({ x, from: 0, to: x.length, start: 0 }, ...endsAt(load, share), share, see);
   const uniformSection = lap.uniform ? lap.sectionAt(0) : null;
   const uniformPulls = uniformSection && layerPulls(uniformSection);
-  const systemAt = (x: number): LayeredSystem =>
-    uniformSection
-      ? uniformSystem(lap, flowAt(x)).system
-      : layeredSystem(lap.sectionAt(x), flowAt(x));
+  const systems = uniformSection && zones.map(({ flow }) => uniformSystem(lap, flow).system);
+  const last = zones.length - 1;
+  const systemAt = (x: number): LayeredSystem => {
+    let zone = 0;
+    while (zone < last && x > zones[zone]!.to) zone++;
+    return systems ? systems[zone]! : layeredSystem(lap.sectionAt(x), zones[zone]!.flow);
+  };
   const lacks = [0, lap.length].map((x) => {
     const section = lap.sectionAt(x);
     return section.bonds.map((_bond, j) => endLack(section, j, lap.length));
@@ -143,27 +166,58 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
       mouth.stress * Math.exp((x - lap.length) / mouth.length)
     );
   };
-  const pointOf = (x: number, y: Matrix, share: number): LayeredPoint => {
+  const forcesAt = (x: number, y: Matrix, share: number): WallForces[] => {
     const section = uniformSection ?? lap.sectionAt(x);
-    const stresses = systemAt(x).stresses(y, share);
-    for (let j = 0; j < stresses.peel.length && share !== 0; j++) {
-      stresses.peel[j]! -= share * lackAt(j, x);
-    }
-    return {
-      stresses,
-      // Asked for at few of the places where stresses are.
-      get forces() {
-        const pulls = uniformPulls ?? layerPulls(section);
-        return section.shells.map((shell, i) =>
-          wallForces(shell, y, { half, each: 3, wall: i }, pulls[i]!, share),
-        );
-      },
-    };
+    const pulls = uniformPulls ?? layerPulls(section);
+    return section.shells.map((shell, i) =>
+      wallForces(shell, y, { half, each: 3, wall: i }, pulls[i]!, share),
+    );
+  };
+  const columns = (
+    x: readonly number[],
+    load: number,
+    share: number,
+    withWalls: boolean,
+  ): LayeredColumns => {
+    const empty = (): Float64Array => new Float64Array(x.length);
+    const bonds = lacks[0]!.map(() => ({ shear: empty(), peel: empty(), trial: empty() }));
+    const walls = (withWalls ? lap.root : []).map(() => ({
+      axial: empty(),
+      hoop: empty(),
+      moment: empty(),
+    }));
+    const read = new Float64Array(3 * bonds.length);
+    sample(x, load, share, (i, y) => {
+      const at = x[i]!;
+      systemAt(at).read(y, share, read);
+      for (let j = 0; j < bonds.length; j++) {
+        const bond = bonds[j]!;
+        bond.shear[i] = read[3 * j]!;
+        bond.peel[i] = read[3 * j + 1]! - (share === 0 ? 0 : share * lackAt(j, at));
+        bond.trial[i] = read[3 * j + 2]!;
+      }
+      if (!withWalls) return;
+      forcesAt(at, y, share).forEach(({ axial, hoop, moment }, k) => {
+        const wall = walls[k]!;
+        wall.axial[i] = axial;
+        wall.hoop[i] = hoop;
+        wall.moment[i] = moment;
+      });
+    });
+    return { bonds, walls };
   };
   const along = (x: readonly number[], load: number, share: number): LayeredPoint[] => {
-    const points: LayeredPoint[] = [];
-    sample(x, load, share, (i, y) => points.push(pointOf(x[i]!, y, share)));
-    return points;
+    const { bonds, walls } = columns(x, load, share, true);
+    const pick = (what: 'shear' | 'peel' | 'trial', i: number): number[] =>
+      bonds.map((bond) => bond[what][i]!);
+    return x.map((_x, i) => ({
+      stresses: { shear: pick('shear', i), peel: pick('peel', i), trial: pick('trial', i) },
+      forces: walls.map(({ axial, hoop, moment }) => ({
+        axial: axial[i]!,
+        hoop: hoop[i]!,
+        moment: moment[i]!,
+      })),
+    }));
   };
-  return { lap, along, at: (x, load, share) => along([x], load, share)[0]! };
+  return { lap, columns, along, at: (x, load, share) => along([x], load, share)[0]! };
 }

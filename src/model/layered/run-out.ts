@@ -28,6 +28,27 @@ export const aloneIn = (shell: Shell): LayeredSection => ({
   shearFactor: SHEAR_FACTOR,
 });
 
+type OfShell = (shell: Shell, pull: number | 'held', side: 'root' | 'mouth') => RunOut;
+
+/** Keeps what a wall answers: all states of a lap whose walls are uniform ask for the same. */
+export function keptRunOuts(of: OfShell): OfShell {
+  const known = new WeakMap<Shell, Map<string, RunOut>>();
+  return (shell, pull, side) => {
+    let ofShell = known.get(shell);
+    if (!ofShell) {
+      ofShell = new Map();
+      known.set(shell, ofShell);
+    }
+    const key = `${pull} ${side}`;
+    let found = ofShell.get(key);
+    if (!found) {
+      found = of(shell, pull, side);
+      ofShell.set(key, found);
+    }
+    return found;
+  };
+}
+
 /**
  * @param pull internal force n at the far end per unit load, or `held` there
  * @param system of the wall by itself

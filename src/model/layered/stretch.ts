@@ -8,7 +8,15 @@
  * and again ("doubling") covers any length from a short exact piece. No growing exponential appears.
  */
 import { block, type Matrix, multiply, solveDense } from '../numerics/dense.ts';
-import { advance, type Balanced, balance, LONGEST_STEP, transferOver } from './exponential.ts';
+import {
+  type Balanced,
+  balance,
+  LONGEST_STEP,
+  type Series,
+  seriesOf,
+  stateAt,
+  transferOver,
+} from './exponential.ts';
 
 export interface EndStiffness {
   readonly k00: Matrix;
@@ -31,6 +39,7 @@ export interface Stretch {
   sample(span: Span, d0: Matrix, d1: Matrix, share: number, see: See): void;
 }
 
+/** y is the same array at the next place: copy what is to be kept. */
 export type See = (index: number, y: Matrix) => void;
 
 /** Places x[from] … x[to − 1], measured from `start`. */
@@ -61,21 +70,22 @@ function shortStretch(balanced: Balanced, length: number): Stretch {
   const p1 = multiply(block(matrix, 2 * half, half, half, half, half), p0, half, half, 1);
   for (let i = 0; i < half; i++) p1[i]! += load[half + i]!;
   const whole: EndStiffness = { ...ends, p0, p1 };
-  const startOf = keptFor((d0, d1, share) => {
+  const seriesFrom = keptFor((d0, d1, share): Series => {
     const y = new Float64Array(2 * half);
     y.set(d0);
     y.set(endForce(whole.k00, d0, whole.k01, d1, whole.p0, share, half), half);
-    return y;
+    return seriesOf(balanced, y, share, length);
   });
   return {
     length,
     half,
     ends: whole,
     sample: ({ x, from, to, start }, d0, d1, share, see) => {
-      const y = startOf(d0, d1, share);
+      const series = seriesFrom(d0, d1, share);
+      const y = new Float64Array(2 * half);
       for (let i = from; i < to; i++) {
-        const along = Math.min(Math.max(x[i]! - start, 0), length);
-        see(i, along === 0 ? y : advance(balanced, y, share, along));
+        stateAt(series, Math.min(Math.max((x[i]! - start) / length, 0), 1), y);
+        see(i, y);
       }
     },
   };
@@ -103,21 +113,19 @@ function endStiffness(t: Matrix, half: number): Omit<EndStiffness, 'p0' | 'p1'> 
   return { k00, k01, k10, k11 };
 }
 
-type FromEnds = (d0: Matrix, d1: Matrix, share: number) => Matrix;
+type FromEnds<T> = (d0: Matrix, d1: Matrix, share: number) => T;
 
 /**
  * Keeps the last answer: a front is looked for at many places near each other, between the same ends.
  * What is given and what is answered must not be written into.
  */
-function keptFor(of: FromEnds): FromEnds {
-  let ends: readonly [Matrix, Matrix, number] | null = null;
-  let known: Matrix = new Float64Array(0);
+function keptFor<T>(of: FromEnds<T>): FromEnds<T> {
+  let known: { d0: Matrix; d1: Matrix; share: number; value: T } | null = null;
   return (d0, d1, share) => {
-    if (ends?.[0] !== d0 || ends[1] !== d1 || ends[2] !== share) {
-      known = of(d0, d1, share);
-      ends = [d0, d1, share];
+    if (known?.d0 !== d0 || known.d1 !== d1 || known.share !== share) {
+      known = { d0, d1, share, value: of(d0, d1, share) };
     }
-    return known;
+    return known.value;
   };
 }
 

@@ -10,9 +10,9 @@
  *
  * B the energy of the bonds: shear τ = C⁻¹·Δs, peel σ = k_n·(Δn − δ), each acting on ρ of arc.
  */
-import { dot, type Matrix } from '../numerics/dense.ts';
+import { dot, type Matrix, multiply } from '../numerics/dense.ts';
 import { layerPulls } from './layer-pull.ts';
-import { peelLaw } from './opening-law.ts';
+import { peelLaw, type Rows } from './opening-law.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
 import { commonWidthStrain } from './shell.ts';
 import { shearLaw, slipFlexibility, slips } from './slip-law.ts';
@@ -24,17 +24,11 @@ export interface LayeredSystem {
   readonly a: Matrix;
   readonly g: Matrix;
   /**
-   * Stresses of the bonds from y.
+   * Shear, peel and trial shear of each bond in turn, from y into `out`. The trial shear is the shear where
+   * the bond is elastic; where it flows, yield plus the plastic slip's worth, with the sign of flow.
    * @param share of temperature and flow that acts in y: 1, or 0 for the mechanical part alone
    */
-  stresses(y: Matrix, share: number): BondStresses;
-}
-
-export interface BondStresses {
-  readonly shear: number[];
-  readonly peel: number[];
-  /** Elastic: the shear. Flowing: yield plus the plastic slip's worth, with the sign of flow. */
-  readonly trial: number[];
+  read(y: Matrix, share: number, out: Matrix): void;
 }
 
 export function layeredSystem(section: LayeredSection, flow: FlowSigns): LayeredSystem {
@@ -79,7 +73,7 @@ export function layeredSystem(section: LayeredSection, flow: FlowSigns): Layered
   });
   const count = bonds.length;
   if (count === 0) {
-    return { half, a, g, stresses: () => ({ shear: [], peel: [], trial: [] }) };
+    return { half, a, g, read: () => {} };
   }
   const slip = slips(section);
   const peel = peelLaw(section);
@@ -106,24 +100,54 @@ export function layeredSystem(section: LayeredSection, flow: FlowSigns): Layered
       }
     }
   });
-  const c = slipFlexibility(section);
+  const { rows, constants } = readings(section, flow, { slip, peel, stiffness, fixed });
   return {
     half,
     a,
     g,
-    stresses: (y, share) => {
-      const slipped = bonds.map((_bond, j) => dot(slip, j * half, y, half));
-      const shear = bonds.map(
-        (_bond, j) => share * fixed[j]! + dot(stiffness, j * count, slipped, count),
-      );
-      return {
-        shear,
-        peel: bonds.map((_bond, j) => dot(peel.rows, j * size, y, size) + share * peel.fixed[j]!),
-        trial: shear.map((tau, j) => {
-          if (flow[j] === 0) return tau;
-          return tau + (slipped[j]! - dot(c, j * count, shear, count)) / c[j * count + j]!;
-        }),
-      };
+    read: (y, share, out) => {
+      for (let r = 0; r < 3 * count; r++) {
+        out[r] = dot(rows, r * size, y, size) + share * constants[r]!;
+      }
     },
   };
+}
+
+interface Laws {
+  readonly slip: Matrix;
+  readonly peel: Rows;
+  readonly stiffness: Matrix;
+  readonly fixed: Matrix;
+}
+
+/** What is read of y, as rows over it, and what temperature and flow add. */
+function readings(
+  section: LayeredSection,
+  flow: FlowSigns,
+  { slip, peel, stiffness, fixed }: Laws,
+): { rows: Matrix; constants: Matrix } {
+  const count = section.bonds.length;
+  const half = slip.length / count;
+  const size = 2 * half;
+  const c = slipFlexibility(section);
+  const rows = new Float64Array(3 * count * size);
+  const constants = new Float64Array(3 * count);
+  const shears = multiply(stiffness, slip, count, count, half);
+  // Slip beyond what the shears of all bonds make of it.
+  const beyond = multiply(c, shears, count, count, half);
+  const beyondFixed = multiply(c, fixed, count, count, 1);
+  for (let j = 0; j < count; j++) {
+    const [shear, across, trial] = [3 * j * size, (3 * j + 1) * size, (3 * j + 2) * size];
+    const own = flow[j] === 0 ? 0 : 1 / c[j * count + j]!;
+    for (let i = 0; i < half; i++) {
+      const value = shears[j * half + i]!;
+      rows[shear + i] = value;
+      rows[trial + i] = value + own * (slip[j * half + i]! - beyond[j * half + i]!);
+    }
+    for (let i = 0; i < size; i++) rows[across + i] = peel.rows[j * size + i]!;
+    constants[3 * j] = fixed[j]!;
+    constants[3 * j + 1] = peel.fixed[j]!;
+    constants[3 * j + 2] = fixed[j]! - own * beyondFixed[j]!;
+  }
+  return { rows, constants };
 }

@@ -57,6 +57,12 @@ export function coverAt(
 export const boundedCover = (...place: Parameters<typeof coverAt>): number =>
   Math.min(Math.max(coverAt(...place), LEAST_COVER), MOST_COVER);
 
+/** Force and moment as the one load, N, whose elastic peel at a place is theirs. */
+export function pullOfPeel(state: JointState, theta: number, bond: number, x: number): number {
+  const { force, moment } = state.loadCase.loads;
+  return moment === 0 ? force : pullAt(state, theta, boundedCover(state, 'peel', bond, x));
+}
+
 export interface BondFields {
   /**
    * Visits every station of every bond at a clocking. The sample is the same object each time, filled

@@ -4,7 +4,7 @@
  */
 import { fieldStations } from '../layered/fields.ts';
 import { findRoot } from '../numerics/root.ts';
-import { boundedCover, hoopShear, pullAt } from './bond-fields.ts';
+import { hoopShear, pullOfPeel } from './bond-fields.ts';
 import type { JointState } from './state.ts';
 
 export interface CappedPlace {
@@ -44,6 +44,7 @@ interface Use {
 }
 
 const TOLERANCE = 1e-6;
+const ABOVE = 1 + 1e-9;
 /** How near to the flow of the whole bond states are looked for. */
 const CLOSE = 1e-3;
 
@@ -109,7 +110,7 @@ function uses(
   const { unit, force } = hoopShear(state);
   const hoop = force(theta);
   // One load for force and moment: the one whose elastic peel at the place is theirs.
-  const pull = pullAt(state, theta, boundedCover(state, 'peel', bond, x0));
+  const pull = pullOfPeel(state, theta, bond, x0);
   const stations = fieldStations(assembly.overlap);
   let known: { readonly load: number; readonly use: Use } | null = null;
   return (factor) => {
@@ -118,13 +119,14 @@ function uses(
     if (!capped) return null;
     if (known?.load === load) return known.use;
     let worst: Use = { share: 0, bond: 0, x: 0 };
-    capped.solution.along(stations, load, 1).forEach(({ stresses }, i) => {
-      const x = stations[i]!;
-      stresses.peel.forEach((peel, j) => {
+    const columns = capped.solution.columns(stations, load, 1, false).bonds;
+    stations.forEach((x, i) => {
+      columns.forEach(({ shear, peel }, j) => {
         const around = unit[j]![i]! * hoop * factor;
-        const size = Math.min(Math.hypot(stresses.shear[j]!, around), bonds[j]!.shearYield);
-        const share = judge({ bond: j, peel, shear: size });
-        if (share > worst.share) worst = { share, bond: j, x };
+        const size = Math.min(Math.hypot(shear[i]!, around), bonds[j]!.shearYield);
+        const share = judge({ bond: j, peel: peel[i]!, shear: size });
+        // Equal stresses are at the first place: rounding must not choose.
+        if (share > worst.share * ABOVE) worst = { share, bond: j, x };
       });
     });
     known = { load, use: worst };

@@ -175,7 +175,8 @@ export function worst(
     let found: Found = { factor: Number.POSITIVE_INFINITY, bond: 0, x: 0, theta };
     const see = (sample: Sample): void => {
       const factor = factorOf(sample);
-      if (factor < found.factor) found = { factor, bond: sample.bond, x: sample.x, theta };
+      // Equal stresses are at the first place: rounding must not choose.
+      if (factor < found.factor * BELOW) found = { factor, bond: sample.bond, x: sample.x, theta };
     };
     fields.visit(theta, bendsAt, see, where);
     return found;
@@ -184,6 +185,9 @@ export function worst(
   const [lowest] = worstClockings(assembly.flat, loadCase.loads, (theta) => at(theta, 1).factor);
   return lowest ? at(lowest.theta, 1) : null;
 }
+
+/** A factor is lower than another below this share of it. */
+const BELOW = 1 - 1e-9;
 
 const ROUNDS = 60;
 

@@ -15,6 +15,9 @@ export interface ShearReached {
 /** Stations between the ends. With one bond the resultant is convex along x: the ends are enough. */
 const INTERIOR = 8;
 
+/** A factor is lower than another below this share of it. */
+const BELOW = 1 - 1e-9;
+
 /**
  * Root of |(t + λm, λn)| = limit for λ ≥ 0: how much load the fixed stress t leaves room for.
  * Scales apply to the two components alike. 0 when t alone is enough.
@@ -57,7 +60,8 @@ export function shearFactor(
       const m = axial >= 0 ? solutions[axial]!.mechanical.shear(j, x) : 0;
       const n = hoop >= 0 ? solutions[hoop]!.mechanical.shear(j, x) : 0;
       const factor = factorTo(limits[j]!, t, end * m, end * n);
-      if (factor < best.factor) best = { factor, bond: j, x };
+      // Equal stresses are at the first place: rounding must not choose.
+      if (factor < best.factor * BELOW) best = { factor, bond: j, x };
     }
   }
   return best;

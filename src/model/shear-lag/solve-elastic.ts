@@ -6,17 +6,50 @@ import {
   type Channel,
   isTapered,
   type LapProblem,
+  type Member,
   stiffnessAt,
 } from '../lap/problem.ts';
 import type { ElasticSolution, Part } from './elastic.ts';
 import { solveOneBond } from './one-bond.ts';
 import { solveTwoBonds } from './two-bond.ts';
 
+interface Known {
+  readonly channel: Channel;
+  readonly bonds: readonly BondLaw[];
+  readonly length: number;
+  /** Under a unit load. */
+  readonly unit: ElasticSolution;
+}
+
+/** By the tube of a channel, which its other loads share. */
+const solved = new WeakMap<Member, Known>();
+
 export function solveElastic(
   channel: Channel,
   bonds: readonly BondLaw[],
   length: number,
 ): ElasticSolution {
+  let known = solved.get(channel.tube);
+  const isSame =
+    known !== undefined &&
+    known.channel.outers === channel.outers &&
+    known.channel.levers === channel.levers &&
+    known.bonds === bonds &&
+    known.length === length;
+  if (!known || !isSame) {
+    known = { channel, bonds, length, unit: solveUnit({ ...channel, load: 1 }, bonds, length) };
+    solved.set(channel.tube, known);
+  }
+  return { ...known.unit, mechanical: times(channel.load, known.unit.mechanical) };
+}
+
+const times = (load: number, part: Part): Part => ({
+  shear: (j, x) => load * part.shear(j, x),
+  outerForce: (j, x) => load * part.outerForce(j, x),
+  outerStretch: (j) => load * part.outerStretch(j),
+});
+
+function solveUnit(channel: Channel, bonds: readonly BondLaw[], length: number): ElasticSolution {
   if (isTapered(channel)) return solveTapered(channel, bonds, length);
   return bonds.length === 1
     ? solveOneBond(channel, bonds[0]!, length)

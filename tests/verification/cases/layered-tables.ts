@@ -85,11 +85,11 @@ export const solveBent = (joint: JointInput, moment: number): (() => Solved) =>
     );
     const { signs } = layerOrder(assembly);
     const solution = solveHarmonic(lap);
-    const at = (x: number) => solution.along([x])[0]!;
+    const at = (x: number) => solution.columns([x]);
     return {
-      shear: (j, x) => moment * signs[j]! * at(x).stresses.shear[j]!,
-      peel: (j, x) => moment * at(x).stresses.peel[j]!,
-      force: (i, x) => moment * at(x).forces[i]!.axial,
+      shear: (j, x) => moment * signs[j]! * at(x).bonds[j]!.shear[0]!,
+      peel: (j, x) => moment * at(x).bonds[j]!.peel[0]!,
+      force: (i, x) => moment * at(x).walls[i]!.axial[0]!,
     };
   });
 
