@@ -29,18 +29,14 @@ export function endDisplacements(
   const a = new Float64Array(size * size);
   const b = new Float64Array(size * 2);
   // Overlap's internal force at an end less what the neighbour has there: zero.
-  const fill = (end: 0 | 1, k0: Matrix, k1: Matrix, p: Matrix): void => {
+  const width = size + 1;
+  [k.start, k.end].forEach((rows, end) => {
     for (let i = 0; i < half; i++) {
       const row = end * half + i;
-      for (let j = 0; j < half; j++) {
-        a[row * size + j] = k0[i * half + j]!;
-        a[row * size + half + j] = k1[i * half + j]!;
-      }
-      b[row * 2 + 1] = -p[i]!;
+      for (let j = 0; j < size; j++) a[row * size + j] = rows[i * width + j]!;
+      b[row * 2 + 1] = -rows[i * width + size]!;
     }
-  };
-  fill(0, k.k00, k.k01, k.p0);
-  fill(1, k.k10, k.k11, k.p1);
+  });
   const shells: readonly (readonly Shell[])[] = [
     lap.sectionAt(0).shells,
     lap.sectionAt(lap.length).shells,

@@ -3,6 +3,7 @@
  * series in blocks, on balanced unknowns so that millimetres and newtons weigh alike.
  */
 import { type Matrix, multiply, rowNorm } from '../numerics/dense.ts';
+import { type Mirrored, mirroredExponential, mirroredOf } from './mirrored.ts';
 
 /** Matrix and load in balanced unknowns z, y_i = scale_i·z_i. */
 export interface Balanced {
@@ -14,6 +15,8 @@ export interface Balanced {
   readonly rate: number;
   /** The entries of `a` that are not zero, a third of them at most: what a step along has to look at. */
   readonly sparse: Sparse;
+  /** Where the section is its own mirror image along x. */
+  readonly mirrored: Mirrored | null;
 }
 
 /** Row i has its entries at starts[i] … starts[i + 1] − 1, in rising columns. */
@@ -75,18 +78,19 @@ export function balance(a: Matrix, g: Matrix): Balanced {
     scale,
     rate: rowNorm(balanced, size),
     sparse: sparseOf(balanced, size),
+    mirrored: mirroredOf(balanced, size),
   };
 }
 
 /** Longest step for the series below, as rate·length. */
 const SERIES_STEP = 0.5;
 /**
- * Longest step of a transfer: squared three times from the series'. Rates are row sums, several times
+ * Longest step of a transfer: squared four times from the series'. Rates are row sums, several times
  * what grows, so nothing grows by more than a few times over a step; and the longer the first piece,
  * the fewer joins, each of which costs a soft joint (a long flat lap that bends as a whole) some digits.
  */
-export const LONGEST_STEP = 8 * SERIES_STEP;
-const SQUARINGS = 3;
+export const LONGEST_STEP = 16 * SERIES_STEP;
+const SQUARINGS = 4;
 
 /** 1/k! to k = 15: 0.5^16/16! is below rounding. */
 const INVERSE_FACTORIAL: number[] = [1];
@@ -99,9 +103,8 @@ export interface Transfer {
   readonly load: Matrix;
 }
 
-/** @param length with rate·length ≤ LONGEST_STEP */
-export function transferOver(balanced: Balanced, length: number): Transfer {
-  const { size, a, scale } = balanced;
+/** e^(Aℓ) of any matrix, by Taylor's series in blocks. */
+function exponentialOf({ size, a }: Balanced, length: number): Matrix {
   const x = new Float64Array(size * size);
   for (let i = 0; i < x.length; i++) x[i] = (a[i]! * length) / 2 ** SQUARINGS;
   const x2 = multiply(x, x, size, size, size);
@@ -120,6 +123,15 @@ export function transferOver(balanced: Balanced, length: number): Transfer {
     }
   }
   for (let i = 0; i < SQUARINGS; i++) matrix = multiply(matrix, matrix, size, size, size);
+  return matrix;
+}
+
+/** @param length with rate·length ≤ LONGEST_STEP */
+export function transferOver(balanced: Balanced, length: number): Transfer {
+  const { size, scale, mirrored } = balanced;
+  const matrix = mirrored
+    ? mirroredExponential(mirrored, length, SQUARINGS)
+    : exponentialOf(balanced, length);
   for (let i = 0; i < size; i++) {
     for (let j = 0; j < size; j++) matrix[i * size + j]! *= scale[i]! / scale[j]!;
   }
@@ -139,7 +151,7 @@ export interface Series {
 }
 
 /** With rate·length ≤ LONGEST_STEP the terms are below rounding long before. */
-const MOST_TERMS = 40;
+const MOST_TERMS = 64;
 
 /** Room for the terms while their number is unknown, kept from call to call. */
 let room = new Float64Array(0);

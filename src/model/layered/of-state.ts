@@ -32,6 +32,23 @@ export interface LayeredState {
   capped(load: number): CappedState | null;
 }
 
+/** Loads further apart than this tell nothing of each other's zones: the rounds would run away. */
+const FAR = 1.3;
+
+/** The state known at the load nearest to another, if one is near. */
+function nearest(states: ReadonlyMap<number, CappedState | null>, load: number) {
+  let found: CappedState | null = null;
+  let least = Math.log(FAR);
+  for (const [other, state] of states) {
+    const apart = Math.abs(Math.log(other / load));
+    if (state && apart < least) {
+      found = state;
+      least = apart;
+    }
+  }
+  return found;
+}
+
 export function layeredState(
   assembly: Assembly,
   adhesives: readonly AdhesiveState[],
@@ -65,7 +82,6 @@ export function layeredState(
   const states = new Map<number, CappedState | null>();
   let harmonic: HarmonicSolution | null = null;
   let bentAtStations: FieldPart | null = null;
-  let last: CappedState | null = null;
   return {
     order,
     bendsWithLoad,
@@ -89,11 +105,10 @@ export function layeredState(
     capped: (load) => {
       const known = states.get(load);
       if (known !== undefined) return known;
+      const near = nearest(states, load);
       const found =
-        cappedState(lapAt(load), load, last?.zones) ??
-        (last ? cappedState(lapAt(load), load) : null);
+        (near && cappedState(lapAt(load), load, near.zones)) ?? cappedState(lapAt(load), load);
       states.set(load, found);
-      last = found ?? last;
       return found;
     },
   };

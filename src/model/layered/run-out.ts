@@ -2,7 +2,7 @@
  * A single wall that goes on beyond the overlap, as what it answers at the overlap's end:
  * f = stiffness·d + load·pull + free, f and d those of the wall there.
  */
-import { type Matrix, multiply, solveDense } from '../numerics/dense.ts';
+import { block, type Matrix, multiply, solveDense } from '../numerics/dense.ts';
 import type { LayeredSection } from './section.ts';
 import type { Shell } from './shell.ts';
 import { uniformStretch } from './stretch.ts';
@@ -66,15 +66,20 @@ export function runOut(
     : FAR * Math.sqrt(shell.radius * shell.thickness);
   const { ends } = uniformStretch(system.a, system.g, length);
   const nearIsStart = side === 'mouth';
-  const [nearNear, nearFar] = nearIsStart ? [ends.k00, ends.k01] : [ends.k11, ends.k10];
-  const [farFar, farNear] = nearIsStart ? [ends.k11, ends.k10] : [ends.k00, ends.k01];
-  const [nearLoad, farLoad] = nearIsStart ? [ends.p0, ends.p1] : [ends.p1, ends.p0];
+  const width = 2 * each + 1;
+  const part = (rows: Matrix, column: number, columns: number = each): Matrix =>
+    block(rows, width, 0, column, each, columns);
+  const [near, far] = nearIsStart ? [ends.start, ends.end] : [ends.end, ends.start];
+  const [atNear, atFar] = nearIsStart ? [0, each] : [each, 0];
+  const [nearNear, nearFar] = [part(near, atNear), part(near, atFar)];
+  const [farFar, farNear] = [part(far, atFar), part(far, atNear)];
+  const [nearLoad, farLoad] = [part(near, 2 * each, 1), part(far, 2 * each, 1)];
 
   // Far end: q = 0, no moment about the middle (m = −offset·n), and n given or u (and v) held.
   const held = pull === 'held';
-  const width = each + 2;
+  const columns = each + 2;
   const matrix = new Float64Array(each * each);
-  const right = new Float64Array(each * width);
+  const right = new Float64Array(each * columns);
   const row = (
     target: number,
     terms: readonly (readonly [row: number, factor: number])[],
@@ -82,9 +87,9 @@ export function runOut(
     for (const [from, factor] of terms) {
       for (let j = 0; j < each; j++) {
         matrix[target * each + j]! += factor * farFar[from * each + j]!;
-        right[target * width + j]! -= factor * farNear[from * each + j]!;
+        right[target * columns + j]! -= factor * farNear[from * each + j]!;
       }
-      right[target * width + each + 1]! -= factor * farLoad[from]!;
+      right[target * columns + each + 1]! -= factor * farLoad[from]!;
     }
   };
   if (held) matrix[0] = 1;
@@ -101,18 +106,18 @@ export function runOut(
     if (held) matrix[15] = 1;
     else row(3, [[3, 1]]);
   }
-  solveDense(matrix, right, each, width);
+  solveDense(matrix, right, each, columns);
   // d_far = right[0 … each − 1]·d_near + right[each]·load + right[each + 1]
-  const all = multiply(nearFar, right, each, each, width);
+  const all = multiply(nearFar, right, each, each, columns);
   const stiffness = new Float64Array(each * each);
   const byPull = new Float64Array(each);
   const byTemperature = new Float64Array(each);
   for (let i = 0; i < each; i++) {
     for (let j = 0; j < each; j++) {
-      stiffness[i * each + j] = nearNear[i * each + j]! + all[i * width + j]!;
+      stiffness[i * each + j] = nearNear[i * each + j]! + all[i * columns + j]!;
     }
-    byPull[i] = all[i * width + each]!;
-    byTemperature[i] = nearLoad[i]! + all[i * width + each + 1]!;
+    byPull[i] = all[i * columns + each]!;
+    byTemperature[i] = nearLoad[i]! + all[i * columns + each + 1]!;
   }
   return { stiffness, pull: byPull, free: byTemperature };
 }

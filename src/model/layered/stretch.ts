@@ -7,7 +7,7 @@
  * add. Two stretches joined end to end make one, their middle condensed: joining equal ones again
  * and again ("doubling") covers any length from a short exact piece. No growing exponential appears.
  */
-import { block, type Matrix, multiply, solveDense } from '../numerics/dense.ts';
+import { block, type Matrix, solveDense } from '../numerics/dense.ts';
 import {
   type Balanced,
   balance,
@@ -15,16 +15,16 @@ import {
   type Series,
   seriesOf,
   stateAt,
+  type Transfer,
   transferOver,
 } from './exponential.ts';
 
+/** Forces at each end by rows over (d0, d1, share): half × (2·half + 1). */
 export interface EndStiffness {
-  readonly k00: Matrix;
-  readonly k01: Matrix;
-  readonly k10: Matrix;
-  readonly k11: Matrix;
-  readonly p0: Matrix;
-  readonly p1: Matrix;
+  /** k00, k01, p0 */
+  readonly start: Matrix;
+  /** k10, k11, p1 */
+  readonly end: Matrix;
 }
 
 export interface Stretch {
@@ -63,23 +63,17 @@ export function balancedStretch(balanced: Balanced, length: number): Stretch {
 
 function shortStretch(balanced: Balanced, length: number): Stretch {
   const half = balanced.size / 2;
-  const { matrix, load } = transferOver(balanced, length);
-  const ends = endStiffness(matrix, half);
-  // d1 = Tdd·d0 + Tdf·f0 + td with d0 = d1 = 0 leaves f0 = −Tdf⁻¹·td.
-  const p0 = multiply(ends.k01, load.slice(0, half), half, half, 1).map((value) => -value);
-  const p1 = multiply(block(matrix, 2 * half, half, half, half, half), p0, half, half, 1);
-  for (let i = 0; i < half; i++) p1[i]! += load[half + i]!;
-  const whole: EndStiffness = { ...ends, p0, p1 };
+  const ends = endStiffness(transferOver(balanced, length), half);
   const seriesFrom = keptFor((d0, d1, share): Series => {
     const y = new Float64Array(2 * half);
     y.set(d0);
-    y.set(endForce(whole.k00, d0, whole.k01, d1, whole.p0, share, half), half);
+    y.set(fromEnds(ends.start, d0, d1, share), half);
     return seriesOf(balanced, y, share, length);
   });
   return {
     length,
     half,
-    ends: whole,
+    ends,
     sample: ({ x, from, to, start }, d0, d1, share, see) => {
       const series = seriesFrom(d0, d1, share);
       const y = new Float64Array(2 * half);
@@ -91,26 +85,44 @@ function shortStretch(balanced: Balanced, length: number): Stretch {
   };
 }
 
-function endStiffness(t: Matrix, half: number): Omit<EndStiffness, 'p0' | 'p1'> {
+/** From d1 = Tdd·d0 + Tdf·f0 + td and f1 = Tfd·d0 + Tff·f0 + tf. */
+function endStiffness({ matrix: t, load }: Transfer, half: number): EndStiffness {
   const size = 2 * half;
-  const part = (row: number, column: number): Matrix =>
-    block(t, size, row * half, column * half, half, half);
-  const tff = part(1, 1);
-  // f0 = Tdf⁻¹·(d1 − Tdd·d0)
-  const right = new Float64Array(half * size);
-  const tdd = part(0, 0);
+  const width = size + 1;
+  const start = new Float64Array(half * width);
+  const end = new Float64Array(half * width);
   for (let i = 0; i < half; i++) {
-    right[i * size + i] = 1;
-    for (let j = 0; j < half; j++) right[i * size + half + j] = -tdd[i * half + j]!;
+    for (let j = 0; j < half; j++) {
+      start[i * width + j] = -t[i * size + j]!;
+      end[i * width + j] = t[(half + i) * size + j]!;
+    }
+    start[i * width + half + i] = 1;
+    start[i * width + size] = -load[i]!;
+    end[i * width + size] = load[half + i]!;
   }
-  solveDense(part(0, 1), right, half, size);
-  const k01 = block(right, size, 0, 0, half, half);
-  const k00 = block(right, size, 0, half, half, half);
-  const k11 = multiply(tff, k01, half, half, half);
-  const k10 = multiply(tff, k00, half, half, half);
-  const tfd = part(1, 0);
-  for (let i = 0; i < k10.length; i++) k10[i]! += tfd[i]!;
-  return { k00, k01, k10, k11 };
+  solveDense(block(t, size, 0, half, half, half), start, half, width);
+  addProduct(end, block(t, size, half, half, half, half), half, 0, start, width);
+  return { start, end };
+}
+
+/** Adds to `out` the product of the half columns of `a` from `column` on (a is half × `across`) with `b`. */
+function addProduct(
+  out: Matrix,
+  a: Matrix,
+  across: number,
+  column: number,
+  b: Matrix,
+  width: number,
+): void {
+  const half = b.length / width;
+  for (let i = 0; i < half; i++) {
+    const to = i * width;
+    for (let k = 0; k < half; k++) {
+      const factor = a[i * across + column + k]!;
+      const from = k * width;
+      for (let j = 0; j < width; j++) out[to + j]! += factor * b[from + j]!;
+    }
+  }
 }
 
 type FromEnds<T> = (d0: Matrix, d1: Matrix, share: number) => T;
@@ -129,19 +141,15 @@ function keptFor<T>(of: FromEnds<T>): FromEnds<T> {
   };
 }
 
-export function endForce(
-  a: Matrix,
-  d0: Matrix,
-  b: Matrix,
-  d1: Matrix,
-  p: Matrix,
-  share: number,
-  half: number,
-): Matrix {
+/** What rows over (d0, d1, share) give. */
+export function fromEnds(rows: Matrix, d0: Matrix, d1: Matrix, share: number): Matrix {
+  const half = d0.length;
+  const width = 2 * half + 1;
   const out = new Float64Array(half);
   for (let i = 0; i < half; i++) {
-    let sum = share * p[i]!;
-    for (let j = 0; j < half; j++) sum += a[i * half + j]! * d0[j]! + b[i * half + j]! * d1[j]!;
+    const at = i * width;
+    let sum = share * rows[at + 2 * half]!;
+    for (let j = 0; j < half; j++) sum += rows[at + j]! * d0[j]! + rows[at + half + j]! * d1[j]!;
     out[i] = sum;
   }
   return out;
@@ -150,46 +158,41 @@ export function endForce(
 /** Two stretches end to end, the first one's end being the second one's start. */
 export function join(first: Stretch, second: Stretch): Stretch {
   const { half } = first;
+  const size = 2 * half;
+  const width = size + 1;
   const [a, b] = [first.ends, second.ends];
   // (k11a − k00b)·dm = −k10a·d0 + k01b·d1 + (p0b − p1a)
-  const middle = a.k11.map((value, i) => value - b.k00[i]!);
-  const columns = 2 * half + 1;
-  const right = new Float64Array(half * columns);
+  const stiffness = new Float64Array(half * half);
+  const middle = new Float64Array(half * width);
+  const start = new Float64Array(half * width);
+  const end = new Float64Array(half * width);
   for (let i = 0; i < half; i++) {
+    const at = i * width;
     for (let j = 0; j < half; j++) {
-      right[i * columns + j] = -a.k10[i * half + j]!;
-      right[i * columns + half + j] = b.k01[i * half + j]!;
+      stiffness[i * half + j] = a.end[at + half + j]! - b.start[at + j]!;
+      middle[at + j] = -a.end[at + j]!;
+      middle[at + half + j] = b.start[at + half + j]!;
+      start[at + j] = a.start[at + j]!;
+      end[at + half + j] = b.end[at + half + j]!;
     }
-    right[i * columns + 2 * half] = b.p0[i]! - a.p1[i]!;
+    middle[at + size] = b.start[at + size]! - a.end[at + size]!;
+    start[at + size] = a.start[at + size]!;
+    end[at + size] = b.end[at + size]!;
   }
-  solveDense(middle, right, half, columns);
-  const m0 = block(right, columns, 0, 0, half, half);
-  const m1 = block(right, columns, 0, half, half, half);
-  const mp = block(right, columns, 0, 2 * half, half, 1);
-  const plus = (base: Matrix | null, k: Matrix, m: Matrix, width: number): Matrix => {
-    const out = multiply(k, m, half, half, width);
-    if (base) for (let i = 0; i < out.length; i++) out[i]! += base[i]!;
-    return out;
-  };
-  const ends: EndStiffness = {
-    k00: plus(a.k00, a.k01, m0, half),
-    k01: plus(null, a.k01, m1, half),
-    k10: plus(null, b.k10, m0, half),
-    k11: plus(b.k11, b.k10, m1, half),
-    p0: plus(a.p0, a.k01, mp, 1),
-    p1: plus(b.p1, b.k10, mp, 1),
-  };
-  const middleOf = keptFor((d0, d1, share) => endForce(m0, d0, m1, d1, mp, share, half));
+  solveDense(stiffness, middle, half, width);
+  addProduct(start, a.start, width, half, middle, width);
+  addProduct(end, b.end, width, 0, middle, width);
+  const middleOf = keptFor((d0, d1, share) => fromEnds(middle, d0, d1, share));
   return {
     length: first.length + second.length,
     half,
-    ends,
-    sample: ({ x, from, to, start }, d0, d1, share, see) => {
+    ends: { start, end },
+    sample: ({ x, from, to, start: origin }, d0, d1, share, see) => {
       const dm = middleOf(d0, d1, share);
-      const middleAt = start + first.length;
+      const middleAt = origin + first.length;
       let split = from;
       while (split < to && x[split]! < middleAt) split++;
-      if (split > from) first.sample({ x, from, to: split, start }, d0, dm, share, see);
+      if (split > from) first.sample({ x, from, to: split, start: origin }, d0, dm, share, see);
       if (split < to) second.sample({ x, from: split, to, start: middleAt }, dm, d1, share, see);
     },
   };
