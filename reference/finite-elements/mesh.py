@@ -72,7 +72,7 @@ def wall_fractions(thickness, first, longest, inner_bond, outer_bond):
 
 
 def build(case, finer):
-    """Mesh of a case; `finer`, a whole number, divides every element length."""
+    """Mesh of a case; `finer`, a whole number or 1/4 or 1/2, divides every element length."""
     layers = case["layers"]
     gaps = [a["thickness"][0] for a in layers if a["kind"] == "bond"]
     first = min(gaps) / 20
@@ -85,7 +85,7 @@ def build(case, finer):
         -min(a["start"] for a in layers),
         max(a["end"] for a in layers) - length,
     )
-    across = 8 * finer
+    across = round(8 * finer)
     fractions = []
     for j, layer in enumerate(layers):
         if layer["kind"] == "bond":

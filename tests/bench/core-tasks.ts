@@ -9,6 +9,7 @@ import { jointState } from '../../src/model/margins/state.ts';
 import { solvePlastic } from '../../src/model/plastic/one-bond.ts';
 import type { Joint, Project } from '../../src/shared/project.ts';
 import { readProject } from '../../src/shared/read-project.ts';
+import { bondedJoint, jointInputOf } from '../verification/cases/bonded-joints.ts';
 
 export interface Task {
   readonly name: string;
@@ -30,7 +31,7 @@ async function answer(name: Parameters<typeof ask>[0], input: unknown): Promise<
   return reply.value;
 }
 
-/** The landing leg under its force, single, and the same leg as a double lap: one case, one clocking. */
+/** The landing leg, single and as a double lap, under the first of its cases or under its force alone. */
 const single = demo.joints.find(({ id }) => id === 'landing-leg') as Extract<
   Joint,
   { type: 'sleeve-single' }
@@ -49,6 +50,10 @@ const double: Joint = {
   offset: single.offset,
   loads: single.loads,
 };
+const underForce = (joint: Joint): Joint => ({
+  ...joint,
+  loads: joint.loads.map((loads) => ({ ...loads, moment: 0, torque: 0, shear: 0 })),
+});
 const resolved = (joint: Joint): ResolvedJoint => resolveJoint({ ...demo, joints: [joint] }, 0);
 
 /**
@@ -66,17 +71,40 @@ function analyse({ input, adhesive, cases }: ResolvedJoint, stations: number) {
 
 export const STATIONS = 400;
 const leg = { single: resolved(single), double: resolved(double) };
-const bendsAndTwists = resolveJoint(
+const forced = { single: resolved(underForce(single)), double: resolved(underForce(double)) };
+const boomRoot = resolveJoint(
   demo,
   demo.joints.findIndex(({ id }) => id === 'boom-root'),
 );
+/** The joint of the finite elements, with the adhesive and the case of the leg. */
+const solid = bondedJoint('double-lap-sleeve');
+const solidByShells: ResolvedJoint = {
+  ...forced.double,
+  input: jointInputOf(solid),
+  cases: forced.double.cases.map((one) => ({
+    ...one,
+    input: { ...one.input, loads: { ...one.input.loads, force: solid.inputs.load } },
+  })),
+};
 
 export const analyses: readonly Task[] = [
-  { name: 'analysis, single-lap sleeve', run: () => analyse(leg.single, STATIONS) },
-  { name: 'analysis, double-lap sleeve', run: () => analyse(leg.double, STATIONS) },
+  { name: 'analysis, single-lap sleeve under force', run: () => analyse(forced.single, STATIONS) },
+  { name: 'analysis, double-lap sleeve under force', run: () => analyse(forced.double, STATIONS) },
   {
-    name: 'analysis, double-lap sleeve that bends and twists',
-    run: () => analyse(bendsAndTwists, STATIONS),
+    name: 'analysis, double-lap sleeve of the finite elements',
+    run: () => analyse(solidByShells, STATIONS),
+  },
+  {
+    name: 'analysis, single-lap sleeve, force and bending',
+    run: () => analyse(leg.single, STATIONS),
+  },
+  {
+    name: 'analysis, double-lap sleeve, force and bending',
+    run: () => analyse(leg.double, STATIONS),
+  },
+  {
+    name: 'analysis, double-lap sleeve, force, bending and torque',
+    run: () => analyse(boomRoot, STATIONS),
   },
 ];
 

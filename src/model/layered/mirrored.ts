@@ -7,7 +7,7 @@
  * S = Σ Pᵏ/(2k+1)! and G = Σ Pᵏ/(2k+2)!: a quarter of the work of the whole matrix, and less. Only a wall
  * that tapers has no such image.
  */
-import { type Matrix, multiply } from '../numerics/dense.ts';
+import { type Matrix, multiplyInto } from '../numerics/dense.ts';
 
 export interface Mirrored {
   /** Places of the even unknowns and of the odd ones in y. */
@@ -62,6 +62,18 @@ for (let k = 1; k < POWERS; k++) {
   OF_G.push(OF_G[k - 1]! / ((2 * k + 1) * (2 * k + 2)));
 }
 
+/** Room for the matrices below, kept from call to call: a call never nests, and nothing in them outlives it. */
+let room: Readonly<Record<Name, Matrix>> | null = null;
+const NAMES = ['p', 'p2', 'p3', 'p4', 's', 'g', 'd', 'by', 'upper', 'lower', 'last'] as const;
+type Name = (typeof NAMES)[number];
+function roomFor(half: number): Readonly<Record<Name, Matrix>> {
+  if (room?.p.length !== half * half) {
+    const made = NAMES.map((name) => [name, new Float64Array(half * half)] as const);
+    room = Object.fromEntries(made) as Record<Name, Matrix>;
+  }
+  return room;
+}
+
 /**
  * e^(Aℓ) by series over ℓ/2^doublings, then doubled by cosh 2z − 1 = 2(cosh²z − 1) and sinh 2z = 2 sinh z·cosh z
  * in forms that lose no digits of what is small.
@@ -73,47 +85,47 @@ export function mirroredExponential(
   doublings: number,
 ): Matrix {
   const half = even.length;
-  const size = 2 * half;
-  const times = (x: Matrix, y: Matrix): Matrix => multiply(x, y, half, half, half);
+  const count = half * half;
+  const { p, p2, p3, p4, s, g, d, by, upper, lower, last } = roomFor(half);
+  const times = (out: Matrix, x: Matrix, y: Matrix): void =>
+    multiplyInto(out, x, y, half, half, half);
   const step = length / 2 ** doublings;
-  const p = times(b, c);
-  for (let i = 0; i < p.length; i++) p[i]! *= step * step;
-  const p2 = times(p, p);
-  const powers = [p, p2, times(p2, p)] as const;
-  const p4 = times(p2, p2);
-  const polynomial = (factors: readonly number[]): Matrix => {
-    const cubic = (from: number): Matrix => {
-      const out = new Float64Array(half * half);
-      for (let i = 0; i < out.length; i++) {
-        out[i] =
-          factors[from + 1]! * powers[0][i]! +
-          factors[from + 2]! * powers[1][i]! +
-          factors[from + 3]! * powers[2][i]!;
-      }
-      for (let i = 0; i < half; i++) out[i * half + i]! += factors[from]!;
-      return out;
-    };
-    const out = times(p4, cubic(4));
-    const low = cubic(0);
-    for (let i = 0; i < out.length; i++) out[i]! += low[i]!;
-    return out;
+  times(p, b, c);
+  for (let i = 0; i < count; i++) p[i]! *= step * step;
+  times(p2, p, p);
+  times(p3, p2, p);
+  times(p4, p2, p2);
+  const cubic = (out: Matrix, factors: readonly number[], from: number): void => {
+    const [one, two, three] = [factors[from + 1]!, factors[from + 2]!, factors[from + 3]!];
+    for (let i = 0; i < count; i++) out[i] = one * p[i]! + two * p2[i]! + three * p3[i]!;
+    for (let i = 0; i < count; i += half + 1) out[i]! += factors[from]!;
   };
-  let s = polynomial(OF_S);
-  let g = polynomial(OF_G);
+  const polynomial = (out: Matrix, factors: readonly number[]): void => {
+    cubic(by, factors, 4);
+    times(out, p4, by);
+    cubic(by, factors, 0);
+    for (let i = 0; i < count; i++) out[i]! += by[i]!;
+  };
+  polynomial(s, OF_S);
+  polynomial(g, OF_G);
   // cosh − 1
-  let d = times(p, g);
+  times(d, p, g);
   let square = step * step;
   for (let k = 0; k < doublings; k++) {
-    s = plus(s, times(s, d), 1);
-    g = plus(g, times(g, d), 1 / 2);
-    d = plus(d, times(d, d), 1 / 2);
-    for (let i = 0; i < d.length; i++) d[i]! *= 4;
+    times(by, s, d);
+    for (let i = 0; i < count; i++) s[i]! += by[i]!;
+    times(by, g, d);
+    for (let i = 0; i < count; i++) g[i]! += by[i]! / 2;
+    times(by, d, d);
+    for (let i = 0; i < count; i++) d[i] = 4 * d[i]! + 2 * by[i]!;
     square *= 4;
   }
   const along = Math.sqrt(square);
-  const upper = times(s, b);
-  const lower = times(c, s);
-  const last = times(times(c, g), b);
+  times(upper, s, b);
+  times(lower, c, s);
+  times(by, c, g);
+  times(last, by, b);
+  const size = 2 * half;
   const out = new Float64Array(size * size);
   for (let i = 0; i < half; i++) {
     const [e, o] = [even[i]! * size, odd[i]! * size];
@@ -126,11 +138,5 @@ export function mirroredExponential(
       out[o + odd[j]!] = one + square * last[at]!;
     }
   }
-  return out;
-}
-
-function plus(a: Matrix, b: Matrix, factor: number): Matrix {
-  const out = new Float64Array(a.length);
-  for (let i = 0; i < out.length; i++) out[i] = a[i]! + factor * b[i]!;
   return out;
 }

@@ -95,7 +95,7 @@ const toWall = ({ material, thickness: [atRoot, atMouth] }: Layer): WallInput =>
 });
 const toBond = ({ thickness }: Layer) => ({ gap: thickness[0], tolerance: 0 });
 
-function toJoint({ inputs }: BondedJoint): JointInput {
+export function jointInputOf({ inputs }: BondedJoint): JointInput {
   const { layers, overlap } = inputs;
   const at = layers.findIndex(({ name }) => name === inputs.tube);
   const [middle, inner, outer] = [layers[at]!, layers[at - 1], layers[at + 1]];
@@ -142,7 +142,7 @@ export interface Computed {
 /** The layered model and the shear lag of one joint, at its loads. */
 export function solveBondedJoint(joint: BondedJoint): Computed {
   const { load, moment = 0, temperatureChange } = joint.inputs;
-  const assembly = assemble(toJoint(joint), 'nominal');
+  const assembly = assemble(jointInputOf(joint), 'nominal');
   const { modulus, poisson, expansion } = fixture().materials.adhesive!;
   const adhesive = {
     modulus: modulus!,
