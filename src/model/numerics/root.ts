@@ -73,32 +73,68 @@ export function findRoot(f: (x: number) => number, a: number, b: number, toleran
   return b;
 }
 
-/** Point of [a, b] where f is least, by golden section; f is taken to have one minimum there. */
+/**
+ * Point of [a, b] where f is least, to within the tolerance; f is taken to have one minimum there. Golden section
+ * and parabolas by turns: R. P. Brent, Algorithms for minimization without derivatives (1973), chapter 5.
+ */
 export function findMinimum(
   f: (x: number) => number,
   a: number,
   b: number,
   tolerance: number,
 ): number {
-  const golden = (Math.sqrt(5) - 1) / 2;
-  let left = b - golden * (b - a);
-  let right = a + golden * (b - a);
-  let fl = f(left);
-  let fr = f(right);
-  while (Math.abs(b - a) > tolerance) {
-    if (fl < fr) {
-      b = right;
-      right = left;
-      fr = fl;
-      left = b - golden * (b - a);
-      fl = f(left);
+  const golden = (3 - Math.sqrt(5)) / 2;
+  const least = tolerance / 2;
+  let [left, right] = [a, b];
+  /** Best, second and third best places so far. */
+  let best = left + golden * (right - left);
+  let [second, third] = [best, best];
+  let low = f(best);
+  let [lowSecond, lowThird] = [low, low];
+  let step = 0;
+  let before = 0;
+  for (;;) {
+    const middle = (left + right) / 2;
+    if (Math.abs(best - middle) + (right - left) / 2 <= 2 * least) return best;
+    // Through the three best a parabola, whose steps must halve every other time.
+    const r = (best - second) * (low - lowThird);
+    const q = (best - third) * (low - lowSecond);
+    const p = (best - third) * q - (best - second) * r;
+    const divisor = 2 * (q - r);
+    const vertex = -p / divisor;
+    const next = best + vertex;
+    const isFine =
+      Math.abs(before) > least &&
+      Math.abs(vertex) < Math.abs(before) / 2 &&
+      next > left &&
+      next < right;
+    before = step;
+    if (isFine) {
+      step = vertex;
+      if (next - left < 2 * least || right - next < 2 * least) {
+        step = best < middle ? least : -least;
+      }
     } else {
-      a = left;
-      left = right;
-      fl = fr;
-      right = a + golden * (b - a);
-      fr = f(right);
+      before = best < middle ? right - best : left - best;
+      step = golden * before;
+    }
+    const x = best + (Math.abs(step) >= least ? step : step > 0 ? least : -least);
+    const value = f(x);
+    if (value <= low) {
+      if (x < best) right = best;
+      else left = best;
+      [third, lowThird] = [second, lowSecond];
+      [second, lowSecond] = [best, low];
+      [best, low] = [x, value];
+    } else {
+      if (x < best) left = x;
+      else right = x;
+      if (value <= lowSecond || second === best) {
+        [third, lowThird] = [second, lowSecond];
+        [second, lowSecond] = [x, value];
+      } else if (value <= lowThird || third === best || third === second) {
+        [third, lowThird] = [x, value];
+      }
     }
   }
-  return (a + b) / 2;
 }
