@@ -157,8 +157,10 @@ function makeHandlers(options: AskOptions): Handlers {
       return project.ok ? ok(corners(project.value, {}, context)) : project;
     },
     'project.schema': () => ok(z.toJSONSchema(projectShape) as Record<string, unknown>),
-    'joint.analyse': ({ document, jointId, focus }) =>
-      withJoint(document, jointId, (project, resolved) => analyse(project, resolved, focus)),
+    'joint.analyse': ({ document, jointId, focus }, context) =>
+      withJoint(document, jointId, (project, resolved) =>
+        analyse(project, resolved, focus, context),
+      ),
     'joint.stress': ({ document, jointId, focus }) =>
       withJoint(document, jointId, (project, resolved) => {
         const rows = () => governingModes(resolved, project.settings);

@@ -85,7 +85,6 @@ const quickRequests = {
   'project.demo': z.strictObject({}),
   'project.read': z.strictObject({ text: z.string(), origin: z.string().max(300) }),
   'project.schema': z.strictObject({}),
-  'joint.analyse': z.strictObject({ document, jointId, focus }),
   'joint.stress': z.strictObject({ document, jointId, focus }),
   /** At the temperature and moisture of one load case, or of all that the joint carries. */
   'joint.springs': z.strictObject({ document, jointId, caseId: caseId.optional() }),
@@ -125,6 +124,8 @@ const jobRequests = {
 
 /** These run in a worker thread: they tell how far they are, and can be stopped. */
 const longRequests = {
+  /** Every margin of a joint, and the stresses of the state in focus. */
+  'joint.analyse': long({ document, jointId, focus }),
   'project.check': long({ document }),
   /** With a joint: that one alone, and every corner of it. */
   'project.corners': long({ document, jointId: jointId.optional() }),

@@ -120,9 +120,12 @@ export function analyse(
   project: Project,
   resolved: ResolvedJoint,
   focus: Focus,
+  { progress }: JobContext = unwatched,
 ): Reply<JointReport> {
   const { settings } = project;
-  const rows = governingModes(resolved, settings);
+  const total = resolved.cases.length * gapStates(resolved.input).length;
+  let done = 0;
+  const rows = governingModes(resolved, settings, false, undefined, () => progress(++done, total));
   const stress = stressOf(project, resolved, focus, () => rows);
   if (!stress.ok) return stress;
   return ok({

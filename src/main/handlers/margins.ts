@@ -30,16 +30,23 @@ export interface Governing {
  * The worst of each mode and part, lowest margin first.
  * @param onlyLowest when just the first row matters: searches that cannot change it are left out
  * @param only the modes to compute; all when left out
+ * @param solved told after each case in each gap state
  */
 export const governingModes = (
   resolved: ResolvedJoint,
   settings: ModelSettings,
   onlyLowest = false,
   only?: ReadonlySet<Mode>,
+  solved: () => void = () => undefined,
 ): Governing[] =>
-  governingRows(questionOf(resolved, settings), { onlyLowest, ...(only ? { only } : {}) }).map(
-    (row) => withCase(row, resolved),
-  );
+  governingRows(questionOf(resolved, settings), {
+    onlyLowest,
+    ...(only ? { only } : {}),
+    enough: () => {
+      solved();
+      return false;
+    },
+  }).map((row) => withCase(row, resolved));
 
 /** What the model is asked about a joint of the project. */
 export const questionOf = (

@@ -33,7 +33,12 @@ export interface Jobs {
 }
 
 /** Asked for by a page as soon as it opens, or at a click that wants its answer at once. */
-const warmed: readonly LongRequestName[] = ['project.check', 'joint.sweep', 'joint.explain'];
+const warmed: readonly LongRequestName[] = [
+  'project.check',
+  'joint.analyse',
+  'joint.sweep',
+  'joint.explain',
+];
 
 /** Joints that are worth a thread of their own: one that starts has the program to load first. */
 const JOINTS_A_THREAD = 4;

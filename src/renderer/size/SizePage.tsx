@@ -114,6 +114,7 @@ export function SizePage(props: SizePageProps): JSX.Element {
       classList={{
         'is-stale': issues().stale(),
         'is-slow': props.sizing.slow(),
+        'is-stress-slow': props.sizing.stressSlow(),
         'has-working': working().subject() !== null,
         'has-view': other() !== undefined,
       }}

@@ -59,7 +59,7 @@ export function createSizing(source: SizingSource): Sizing {
   const focus = createMemo(() => focusOf(choice(), asked()));
 
   const jointSource = { ...source, issues };
-  const { report, reported, slow } = createAnalysis(jointSource, focus);
+  const { report, reported, slow, stressSlow } = createAnalysis(jointSource, focus);
   const sweep = createSweep(jointSource, dragging);
   const working = createWorking(jointSource, report, dragging);
   const map = createStressMap(jointSource, report, dragging);
@@ -106,6 +106,7 @@ export function createSizing(source: SizingSource): Sizing {
     report,
     reported,
     slow,
+    stressSlow,
     sweep,
     describe: makeDescribe(source.bridge, project),
     working,
