@@ -1,9 +1,11 @@
 /**
  * npm run bench: how long the calculation takes, on this machine. Prints a table, writes all figures as JSON.
  *
- *   npm run bench -- [--samples 100000] [--large] [--json FILE] [--page]
+ *   npm run bench -- [--samples 100000] [--large] [--browser] [--drags 10000] [--json FILE] [--page]
  *
- * `--large` adds 500 joints under 20 load cases on all cores, which takes minutes; `--page` writes docs/performance.md.
+ * `--large` adds 500 joints under 20 load cases on all cores, which takes minutes; `--browser` the built program in
+ * Chromium (build it before), `--drags` how often the overlap is moved there for what memory does; `--page` writes
+ * docs/performance.md.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
@@ -11,7 +13,9 @@ import { availableParallelism, cpus, totalmem } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build } from 'vite';
-import { bytes, performancePage, time } from './page.mjs';
+import { browserLines } from './browser-page.mjs';
+import { performancePage } from './page.mjs';
+import { bytes, time } from './units.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
 const cache = join(root, 'node_modules', '.cache', 'lapwright', 'bench');
@@ -19,6 +23,8 @@ const { values } = parseArgs({
   options: {
     samples: { type: 'string', default: '100000' },
     large: { type: 'boolean', default: false },
+    browser: { type: 'boolean', default: false },
+    drags: { type: 'string', default: '10000' },
     page: { type: 'boolean', default: false },
     json: { type: 'string', default: join(cache, 'bench.json') },
   },
@@ -30,6 +36,8 @@ async function bundle(name) {
     configFile: false,
     root,
     logLevel: 'error',
+    // Fixtures are found from where the file that reads them stood.
+    define: { 'import.meta.dirname': JSON.stringify(join(root, 'tests', 'support')) },
     build: {
       ssr: join(import.meta.dirname, `${name}.ts`),
       target: 'node20.19',
@@ -105,6 +113,15 @@ if (scipy) {
 } else print('\nscipy is not here: no comparison with its boundary-value solver.');
 print(`over 400 exponentials alone: ${(ours / medianOf('exponentials')).toFixed(1)} times as long`);
 
+const calculix = jsonFrom('python3', ['reference/finite_element_time.py']);
+const byShells = medianOf('of the finite elements');
+if (calculix) {
+  print(
+    `CalculiX ${calculix.calculix}, ${calculix.elements} elements, the same joint: ${time(calculix.median)}, ` +
+      `${(calculix.median / byShells).toFixed(0)} times as long`,
+  );
+} else print('CalculiX is not here: no comparison with finite elements.');
+
 let large = null;
 if (values.large) {
   large = jsonFrom(process.execPath, [await bundle('large')]);
@@ -114,9 +131,15 @@ if (values.large) {
     );
 }
 
+let inBrowser = null;
+if (values.browser) {
+  inBrowser = jsonFrom(process.execPath, ['tests/bench/browser.mjs', '--drags', values.drags]);
+  if (inBrowser) print(`\n${browserLines(inBrowser).join('\n')}`);
+}
+
 const file = resolve(values.json);
 mkdirSync(dirname(file), { recursive: true });
-const figures = { machine, ...core, scipy, large };
+const figures = { machine, ...core, scipy, calculix, large, browser: inBrowser };
 writeFileSync(file, `${JSON.stringify(figures, null, 1)}\n`);
 if (values.page) writeFileSync(join(root, 'docs', 'performance.md'), performancePage(figures));
 print(`\nAll figures: ${file}`);

@@ -58,7 +58,12 @@ if (!choice) {
   note('There is no browser here.');
   process.exit(1);
 }
-const browser = await chromium.launch(launchOptions(choice));
+// Without a graphics card a user's Chromium draws on the processor; it does not imitate a card.
+const launch = launchOptions(choice);
+const browser = await chromium.launch({
+  ...launch,
+  args: [...(launch.args ?? []).filter((arg) => !arg.includes('swiftshader')), '--disable-gpu'],
+});
 
 async function inPage(hooks, work) {
   const host = await startHost();

@@ -1,0 +1,73 @@
+/** What docs/performance.md and the terminal say of the browser. */
+import { bytes, time } from './units.mjs';
+
+/** Heap that grows by less than this for each move is level: a picture alone is a hundred times as much. */
+const LEVEL = 20;
+
+const met = (is) => (is ? 'met' : 'missed');
+
+/** @param {any} browser as browser.mjs writes it */
+export const browserLines = ({ browser, start, drags, typing, memory, size }) => [
+  `${browser}, drawn by software`,
+  `first margin: ${time(start.median)} after the process starts (it listens after ${time(start.up)})`,
+  ...drags.map(
+    ({ joint, median, p95, count, asked }) =>
+      `${joint} dragged: a move is painted after ${time(median)}, 95 of 100 within ${time(p95)} (${count} moves, ${asked} questions)`,
+  ),
+  `a key is shown after ${time(typing.during.median)}, 95 of 100 within ${time(typing.during.p95)}, while a scatter runs; ${time(typing.before.median)} and ${time(typing.before.p95)} without`,
+  `renderer, gzipped: ${bytes(size.first)} at once, ${bytes(size.all)} with all of its pages and the guide`,
+  ...(memory
+    ? [
+        `${memory.drags} moves: the heap grows by ${memory.heapSlope.toFixed(1)} bytes a move, nodes by ${memory.nodeSlope.toFixed(4)}`,
+      ]
+    : []),
+];
+
+/** Rows of the table of aims. */
+export const browserAims = ({ start, drags, typing, memory, size }) => [
+  ...drags.map(
+    ({ joint, p95 }) =>
+      `| ${joint} dragged: move to painted stress, 95th percentile | 25 ms | ${time(p95)} | ${met(p95 <= 25)} |`,
+  ),
+  `| key to painted field while a scatter runs, 95th percentile | 30 ms | ${time(typing.during.p95)} | ${met(typing.during.p95 <= 30)} |`,
+  `| first margin after the process starts, browser open | 1.00 s | ${time(start.median)} | ${met(start.median <= 1000)} |`,
+  `| renderer that the page loads at once, gzipped | 200 kB | ${bytes(size.first)} | ${met(size.first <= 200_000)} |`,
+  ...(memory
+    ? [
+        `| heap after ${memory.drags} moves | level | ${memory.heapSlope.toFixed(1)} bytes a move | ${met(memory.heapSlope < LEVEL)} |`,
+      ]
+    : []),
+];
+
+/** @param {any} browser null where nothing was measured in one */
+export function browserSection(browser) {
+  if (!browser)
+    return 'Nothing was measured in a browser: drag, typing beside a scatter, start, memory.';
+  const { drags, memory } = browser;
+  const rows = drags.map(
+    ({ joint, moved, count, asked, median, p95 }) =>
+      `| ${joint} | ${moved} | ${count} | ${asked} | ${time(median)} | ${time(p95)} |`,
+  );
+  return `The built program over the loopback host, its page in ${browser.browser} at 1280 × 800, drawn by software on the same
+processor. A move is painted when the shear and the peel of an overlap are on the screen that was asked for after it;
+pointer events come every 16 ms and one picture may stand for several of them.
+
+| joint dragged | moves | painted for | questions | median | 95th percentile |
+| --- | --- | --- | --- | --- | --- |
+${rows.join('\n')}
+
+${browserLines(browser)
+  .filter((line) => !line.includes('dragged') && !line.includes('drawn by'))
+  .map((line) => `- ${line[0].toUpperCase()}${line.slice(1)}.`)
+  .join('\n')}${
+  memory
+    ? `\n- Heap, nodes and the host while dragging: ${memory.points
+        .filter((_point, i) => i % 2 === 0)
+        .map(
+          ({ count, heap, nodes, host }) =>
+            `${count}: ${bytes(heap)}, ${nodes}${host ? `, ${bytes(host)}` : ''}`,
+        )
+        .join('; ')}.`
+    : ''
+}`;
+}
