@@ -32,13 +32,12 @@ export interface Jobs {
   close(): Promise<void>;
 }
 
-/** Asked for by a page as soon as it opens, or at a click that wants its answer at once. */
-const warmed: readonly LongRequestName[] = [
-  'project.check',
-  'joint.analyse',
-  'joint.sweep',
-  'joint.explain',
-];
+/** Asked for by a page as soon as it opens. */
+const FIRST: LongRequestName = 'project.check';
+/** Asked for at a click that wants its answer at once. */
+const SOON: readonly LongRequestName[] = ['joint.analyse', 'joint.sweep', 'joint.explain'];
+/** Milliseconds after which these are started where no page asks for the first. */
+const SOON_AFTER = 1500;
 
 /** Joints that are worth a thread of their own: one that starts has the program to load first. */
 const JOINTS_A_THREAD = 4;
@@ -80,7 +79,12 @@ export function makeJobs(asked: JobLineOptions): Jobs {
       for (const line of all) line.leave(client);
     },
     warm() {
-      for (const name of warmed) lines[name].warm();
+      lines[FIRST].warm();
+      // Threads that start all at once take the time of the one that is waited for.
+      const soon = (): void => {
+        for (const name of SOON) lines[name].warm();
+      };
+      setTimeout(soon, SOON_AFTER).unref();
     },
     async close() {
       await Promise.all(all.map((line) => line.close()));
