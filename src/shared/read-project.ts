@@ -1,6 +1,6 @@
 /** From anything to a project, or to one sentence that says what is wrong and where. */
 import type { z } from 'zod';
-import { repeatedKey } from './json-keys.ts';
+import { lostInText } from './json-keys.ts';
 import { jsonErrorAt } from './json-place.ts';
 import { projectSteps, raiseProject, type Step } from './older-projects.ts';
 import { PROJECT_FORMAT, type Project, projectShape } from './project.ts';
@@ -20,12 +20,14 @@ function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
 /** A key of a file may be as long as the file. */
 const shortKey = (key: string): string => (key.length > 60 ? `${key.slice(0, 60)}…` : key);
 
+const short = (text: string): string => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
+
 /** The same, shortened for a message; null when it is not worth showing. */
 function shown(value: unknown): string | null {
   if (typeof value === 'number' || typeof value === 'boolean') return String(value);
   if (value === null) return 'null';
   if (typeof value !== 'string') return null;
-  return value.length > 40 ? `"${value.slice(0, 40)}…"` : `"${value}"`;
+  return `"${short(value)}"`;
 }
 
 const kinds: Readonly<Record<string, string>> = {
@@ -121,14 +123,24 @@ export function openProjectText(
   }
   const read = readAnyVersion(document, steps);
   // Last: what is refused anyway is refused for what is wrong with it, and nothing but a project has paths.
-  const again = read.ok ? repeatedKey(bare) : null;
-  if (again === null) return read;
-  const field = again.path.join('.');
-  return refuse(
-    'bad-input',
-    field,
-    `"${again.path.at(-1)}" stands twice here, the second time at ${placeIn(bare, again.at)}: keep one.`,
-  );
+  if (!read.ok) return read;
+  const { twice, number } = lostInText(bare);
+  if (twice) {
+    return refuse(
+      'bad-input',
+      twice.path.join('.'),
+      `"${twice.path.at(-1)}" stands twice here, the second time at ${placeIn(bare, twice.at)}: keep one.`,
+    );
+  }
+  if (number) {
+    const place = placeIn(bare, number.at);
+    return refuse(
+      'bad-input',
+      number.path.join('.'),
+      `“${short(number.written)}” is too small: a computer takes it for 0. It stands at ${place}.`,
+    );
+  }
+  return read;
 }
 
 /** The same, where only the project counts. */
