@@ -101,6 +101,30 @@ export function readProject(document: unknown): Reply<Project> {
   return ok(parsed.data);
 }
 
+/** No typing leads there: only a number may be missing while one is at work. */
+function isDamage(document: unknown, issue: z.core.$ZodIssue): boolean {
+  if (issue.code === 'invalid_union') return true;
+  if (issue.code !== 'invalid_type') return false;
+  return issue.expected !== 'number' || (valueAt(document, issue.path) ?? null) !== null;
+}
+
+/**
+ * Unfinished work as it was kept, which need not be right: its values may be outside of their ranges and name what
+ * is not there. Refused where it is no document that a page could show.
+ */
+export function readUnfinished(document: unknown): Reply<Project> {
+  const read = readAnyVersion(document);
+  if (read.ok) return ok(read.value.document);
+  // Of another version it cannot be shown.
+  if (read.error.field === 'version') return read;
+  if (typeof document !== 'object' || document === null) return read;
+  const { error } = projectShape.safeParse(document, { reportInput: true });
+  const damage = error?.issues.find((issue) => isDamage(document, issue));
+  if (damage === undefined) return ok(document as Project);
+  const { field, message } = explain(document, damage);
+  return refuse('bad-input', field, sentence(message));
+}
+
 /** A project out of the text of a file. */
 export interface ReadText {
   readonly document: Project;
