@@ -6,6 +6,7 @@ import { projectSteps, raiseProject, type Step } from './older-projects.ts';
 import { PROJECT_FORMAT, type Project, projectShape } from './project.ts';
 import { brokenRule } from './project-rules.ts';
 import { ok, type Reply, refuse } from './reply.ts';
+import { shortened } from './shortened.ts';
 
 /** What stands at a path of a document; undefined when nothing does. */
 function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
@@ -20,14 +21,12 @@ function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
 /** A key of a file may be as long as the file. */
 const shortKey = (key: string): string => (key.length > 60 ? `${key.slice(0, 60)}…` : key);
 
-const short = (text: string): string => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
-
 /** The same, shortened for a message; null when it is not worth showing. */
 function shown(value: unknown): string | null {
   if (typeof value === 'number' || typeof value === 'boolean') return String(value);
   if (value === null) return 'null';
   if (typeof value !== 'string') return null;
-  return `"${short(value)}"`;
+  return `"${shortened(value)}"`;
 }
 
 const kinds: Readonly<Record<string, string>> = {
@@ -161,7 +160,7 @@ export function openProjectText(
     return refuse(
       'bad-input',
       number.path.join('.'),
-      `“${short(number.written)}” is too small: a computer takes it for 0. It stands at ${place}.`,
+      `“${shortened(number.written)}” is too small: a computer takes it for 0. It stands at ${place}.`,
     );
   }
   return read;
