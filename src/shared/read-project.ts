@@ -137,6 +137,13 @@ export function openProjectText(
   steps: readonly Step[] = projectSteps,
 ): Reply<ReadText> {
   const bare = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  if (bare.startsWith('\uFEFF')) {
+    return refuse(
+      'bad-input',
+      '',
+      'The file is not JSON: line 1 begins with two byte order marks; save it with one or none.',
+    );
+  }
   if (bare.trim() === '') return refuse('bad-input', '', 'The file is empty.');
   let document: unknown;
   try {

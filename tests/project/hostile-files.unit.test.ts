@@ -144,7 +144,18 @@ describe('a file in other letters', () => {
       Buffer.from(mark + text, 'utf16le').swap16(),
       'it is UTF-16; save it as UTF-8',
     ],
-    ['UTF-16 without its mark', Buffer.from('{"a": 1}', 'utf16le'), 'line 1, column 2'],
+    [
+      'UTF-16 without its mark',
+      Buffer.from('{"a": 1}', 'utf16le'),
+      'it is not UTF-8 text: it is UTF-16; save it as UTF-8',
+    ],
+    [
+      'UTF-16 without its mark, the other way round, with a letter that is none of UTF-8',
+      Buffer.from('{"a": "\ud800é"}', 'utf16le').swap16(),
+      'it is not UTF-8 text: it is UTF-16; save it as UTF-8',
+    ],
+    ['two marks', Buffer.from(mark + mark + text), 'line 1 begins with two byte order marks'],
+    ['three marks', Buffer.from(mark.repeat(3)), 'line 1 begins with two byte order marks'],
     [
       'Latin-1',
       Buffer.from('{\n"format": "caf\u00e9"}', 'latin1'),
@@ -167,6 +178,12 @@ describe('a file in other letters', () => {
     ],
   ])('is refused with what it is and where: %s', (_what, bytes, said) => {
     expect(refusal(bytes).message).toContain(said);
+  });
+
+  it('may begin with one mark', () => {
+    expect(projectOf('x', Buffer.from(mark + text))).toMatchObject({ ok: true });
+    const wrong = refusal(mark + text.replace(/"targetMargin": [\d.]+/, '"targetMargin": "x"'));
+    expect(wrong.field).toBe('settings.targetMargin');
   });
 
   it('keeps half a letter that is written as JSON writes it', () => {

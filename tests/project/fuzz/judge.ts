@@ -53,7 +53,9 @@ function isThere(value: unknown, field: string): boolean {
 
 function parsed(bytes: Uint8Array): unknown {
   try {
-    return withoutSign(new TextDecoder('utf-8').decode(bytes).replace(/^\ufeff/, ''));
+    return withoutSign(
+      new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes).replace(/^\ufeff/, ''),
+    );
   } catch {
     return undefined;
   }
