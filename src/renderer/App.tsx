@@ -1,5 +1,14 @@
 /** The window: one project, its workspaces by name, the cautions always in view. */
-import { createEffect, createMemo, createSignal, type JSX, on, onMount, Show } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  type JSX,
+  on,
+  onCleanup,
+  onMount,
+  Show,
+} from 'solid-js';
 import { cautionShort } from '../shared/cautions.ts';
 import type { Bridge } from '../shared/contract.ts';
 import type { CornerMargin } from '../shared/reports.ts';
@@ -21,6 +30,7 @@ import { FileDialogs } from './project-file/FileDialogs.tsx';
 import { StartPane } from './project-file/StartPane.tsx';
 import { Strips } from './project-file/Strips.tsx';
 import { TroubleNotice } from './project-file/TroubleNotice.tsx';
+import { giveSigns } from './sign-of-life.ts';
 import { createComparison } from './state/comparison.ts';
 import { createCoupons } from './state/coupons.ts';
 import { createProjectFiles } from './state/files/project-files.ts';
@@ -46,6 +56,7 @@ import type { WorkspaceName } from './workspaces.ts';
 export function App(given: { readonly bridge: Bridge }): JSX.Element {
   const host = watchHost(given.bridge);
   const props = { bridge: host.bridge };
+  onCleanup(giveSigns(host.bridge));
   const theme = createTheme();
   const units = createUnits();
   const project = createProject();
@@ -248,7 +259,7 @@ export function App(given: { readonly bridge: Bridge }): JSX.Element {
         }}
       />
       <div>
-        <Strips files={files} project={project} gone={host.gone()} />
+        <Strips files={files} project={project} gone={host.gone()} silent={host.silent()} />
         <Show when={project.document() !== null && trouble()}>
           {(what) => <TroubleNotice trouble={what()} onClose={() => setTrouble(null)} />}
         </Show>

@@ -2,7 +2,6 @@
 import { render } from 'solid-js/web';
 import { App } from './App.tsx';
 import { findBridge } from './bridge.ts';
-import { giveSigns } from './sign-of-life.ts';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
@@ -47,5 +46,4 @@ const root = document.getElementById('app');
 if (root) {
   const bridge = findBridge(window);
   render(() => <App bridge={bridge} />, root);
-  giveSigns(bridge);
 }

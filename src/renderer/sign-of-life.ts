@@ -4,7 +4,9 @@ import type { Bridge } from '../shared/contract.ts';
 /** Milliseconds. */
 export const SIGN_OF_LIFE = 30_000;
 
-/** In Electron windows are seen to close; nothing has to be said. */
-export function giveSigns({ carrier, ask }: Bridge): void {
-  if (carrier === 'loopback') setInterval(() => void ask('app.about', {}), SIGN_OF_LIFE);
+/** In Electron windows are seen to close; nothing has to be said. Gives what ends it. */
+export function giveSigns({ carrier, ask }: Bridge): () => void {
+  if (carrier !== 'loopback') return () => undefined;
+  const signs = setInterval(() => void ask('app.about', {}), SIGN_OF_LIFE);
+  return () => clearInterval(signs);
 }

@@ -13,6 +13,7 @@ import { parseDecimal } from './number-entry.ts';
 import type { QuantityName } from './quantities.ts';
 import { add, divided, times, toNumber } from './rational.ts';
 import { Refused } from './refused.ts';
+import { shortened } from './shortened.ts';
 import { displayUnit, fromDisplay, inSiUnits, isInSi, withUnit } from './units.ts';
 
 export type FieldEntry =
@@ -45,7 +46,8 @@ function understoodOf(
 function evaluate(name: QuantityName, typed: string, unit: DisplayUnit): FieldEntry {
   const target = targetOf(name, unit);
   const tree = treeOf(checkedText(typed, target));
-  if (!tree) return { ok: false, message: `“${typed}” is not complete, or has a sign too many.` };
+  if (!tree)
+    return { ok: false, message: `“${shortened(typed)}” is not complete, or has a sign too many.` };
   const reading = new Evaluation(target);
   const amount = target.onScale ? reading.temperatureOf(tree) : reading.amountOf(tree);
   if (!amount.bare && !isSame(amount.dimension, target.dimension)) {
@@ -54,9 +56,9 @@ function evaluate(name: QuantityName, typed: string, unit: DisplayUnit): FieldEn
   const shown = times(amount.value, target.shown);
   const bare = target.zero ? add(shown, target.zero) : shown;
   const value = toNumber(divided(amount.bare ? bare : amount.value, target.stored));
-  if (!Number.isFinite(value)) return { ok: false, message: `“${typed}” is too large.` };
+  if (!Number.isFinite(value)) return { ok: false, message: `“${shortened(typed)}” is too large.` };
   if (value === 0 && amount.value.over !== 0n && !target.onScale) {
-    return { ok: false, message: `“${typed}” is too small.` };
+    return { ok: false, message: `“${shortened(typed)}” is too small.` };
   }
   return { ok: true, value, understood: understoodOf(name, value, reading.taken, unit) };
 }

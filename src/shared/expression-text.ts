@@ -6,6 +6,7 @@ import type { Target } from './expression-units.ts';
 import { isSame, momentDimension, namedUnits, unitsOfKind } from './named-units.ts';
 import { readNumber } from './number-entry.ts';
 import { Refused } from './refused.ts';
+import { shortened } from './shortened.ts';
 
 export const MOST_LETTERS = 80;
 const MOST_BRACKETS = 12;
@@ -80,8 +81,8 @@ function checkName(name: string, target: Target): void {
       : `they are ${units}`;
   throw new Refused(
     like === undefined
-      ? `“${name}” is not a unit that is read here: ${those}.`
-      : `“${name}” is not a unit that is read here: write ${like}.`,
+      ? `“${shortened(name)}” is not a unit that is read here: ${those}.`
+      : `“${shortened(name)}” is not a unit that is read here: write ${like}.`,
   );
 }
 
@@ -90,7 +91,7 @@ function checkNumber(text: string): void {
   if (!entry.ok) throw new Refused(entry.message);
   const power = Number(/e([+-]?\d+)$/i.exec(text)?.[1] ?? 0);
   if (Math.abs(power) > MOST_POWER) {
-    throw new Refused(`“${text}” is too ${power > 0 ? 'large' : 'small'}.`);
+    throw new Refused(`“${shortened(text)}” is too ${power > 0 ? 'large' : 'small'}.`);
   }
 }
 
@@ -114,7 +115,9 @@ function checkNeighbours(tokens: readonly Token[]): void {
     const withUnit = next.kind === 'name' && before.kind !== 'name';
     if (!ends || !begins || withUnit) return;
     refuseMixed(before, tokens.slice(i + 1));
-    throw new Refused(`Between “${before.text}” and “${next.text}” a sign is missing: + − * or /.`);
+    throw new Refused(
+      `Between “${shortened(before.text)}” and “${shortened(next.text)}” a sign is missing: + − * or /.`,
+    );
   });
 }
 

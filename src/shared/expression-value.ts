@@ -33,6 +33,7 @@ import {
   toNumber,
 } from './rational.ts';
 import { Refused } from './refused.ts';
+import { shortened } from './shortened.ts';
 
 export interface Amount {
   readonly value: Rational;
@@ -75,7 +76,7 @@ function meant(text: string, dimension: Dimension, target: Target): string {
 
 /** `“5 MPa” is a stress; this field takes a length.` */
 export const wrongKind = (text: string, dimension: Dimension, target: Target): string =>
-  `“${text}” is ${dimensionWords(dimension)}; this field takes ${dimensionWords(target.dimension)}${meant(text, dimension, target)}.`;
+  `“${shortened(text)}” is ${dimensionWords(dimension)}; this field takes ${dimensionWords(target.dimension)}${meant(text, dimension, target)}.`;
 
 const alone = 'A temperature stands alone: write it like 90 degF, 32.5 degC or 300 K.';
 

@@ -1,13 +1,21 @@
 /**
- * A key that stands twice in one object of a JSON text. The parser takes the last and says nothing: what was
- * written first would be lost by opening a file and saving it.
+ * What the parser of JSON loses without a word, so that opening a file and saving it would change what it says: of
+ * a key that stands twice in one object the first value, of a number too small to be told from zero all of it.
  */
 
-export interface RepeatedKey {
-  /** Index of the second one in the text. */
+export interface PlaceInText {
+  /** Index in the text: of a key that stands twice, that of the second. */
   readonly at: number;
-  /** Path of the value that it names, from the top of the document. */
+  /** Path of the value, from the top of the document. */
   readonly path: readonly (string | number)[];
+}
+export interface LostNumber extends PlaceInText {
+  /** As it is written. */
+  readonly written: string;
+}
+interface Lost {
+  readonly twice: PlaceInText | null;
+  readonly number: LostNumber | null;
 }
 
 interface Frame {
@@ -32,8 +40,19 @@ function keyOf(text: string, from: number, to: number): string {
   return raw.includes('\\') ? (JSON.parse(`"${raw}"`) as string) : raw;
 }
 
-/** @param text that has been parsed: what is no JSON is not looked for here */
-export function repeatedKey(text: string): RepeatedKey | null {
+/** A number, from where one begins. */
+const literal = /-?[\d.]+(?:e[+-]?\d+)?/iy;
+
+/** Zero for the parser, though a digit of it is none. */
+const isLost = (written: string): boolean =>
+  Number(written) === 0 && /[1-9]/.test(written.replace(/e.*/i, ''));
+
+/**
+ * The first that is lost of each kind; numbers after a key that stands twice are not looked at.
+ * @param text that has been parsed: what is no JSON is not looked for here
+ */
+export function lostInText(text: string): Lost {
+  let number: LostNumber | null = null;
   const open: Frame[] = [];
   let inner: Frame | undefined;
   let keyComes = false;
@@ -59,15 +78,36 @@ export function repeatedKey(text: string): RepeatedKey | null {
         const end = closingQuote(text, at);
         if (keyComes && inner?.keys) {
           inner.at = keyOf(text, at, end);
-          if (inner.keys.has(inner.at)) return { at, path: open.map((frame) => frame.at) };
+          if (inner.keys.has(inner.at)) {
+            return { twice: { at, path: open.map((frame) => frame.at) }, number };
+          }
           inner.keys.add(inner.at);
           keyComes = false;
         }
         at = end;
         break;
       }
+      case '-':
+      case '0':
+      case '1':
+      case '2':
+      case '3':
+      case '4':
+      case '5':
+      case '6':
+      case '7':
+      case '8':
+      case '9': {
+        literal.lastIndex = at;
+        const written = literal.exec(text)?.[0] ?? '0';
+        if (number === null && isLost(written)) {
+          number = { at, path: open.map((frame) => frame.at), written };
+        }
+        at += written.length - 1;
+        break;
+      }
       default:
     }
   }
-  return null;
+  return { twice: null, number };
 }

@@ -2,6 +2,7 @@
  * What a person types into a number field. Strict on purpose: a bonded joint can be a factor of
  * ten wrong through one misread separator, so what has two readings is refused with both shown.
  */
+import { shortened } from './shortened.ts';
 
 /** The written number, exactly: digits × 10^exponent. Moving the decimal point is arithmetic-free. */
 export interface Decimal {
@@ -38,6 +39,8 @@ const no = (message: string): Entry => ({ ok: false, message });
 /** A comma, an apostrophe or a space can part decimals or thousands: say how to write each reading. */
 function separated(text: string): string | null {
   if (!/^[+-]?[\d.,'’\s_]*\d(?:e[+-]?\d+)?$/i.test(text)) return null;
+  // Longer ones would be written out whole in what is to be written instead.
+  if (shortened(text) !== text) return null;
   const bare = (part: string): string => part.replace(/[.,'’\s_]/g, '');
   const joined = bare(text);
   const marks = text.replace(/[^.,]/g, '');
@@ -63,10 +66,12 @@ export function readNumber(text: string, shift = 0): Entry {
   const plain = typed.replaceAll('−', '-');
   const decimal = parseDecimal(plain);
   if (!decimal) {
-    return no(separated(plain) ?? `“${typed}” is not a number: write it like 0.25 or 2.5e-1.`);
+    return no(
+      separated(plain) ?? `“${shortened(typed)}” is not a number: write it like 0.25 or 2.5e-1.`,
+    );
   }
   const value = decimalToNumber({ ...decimal, exponent: decimal.exponent + shift });
-  if (!Number.isFinite(value)) return no(`“${typed}” is too large.`);
-  if (value === 0 && /[1-9]/.test(decimal.digits)) return no(`“${typed}” is too small.`);
+  if (!Number.isFinite(value)) return no(`“${shortened(typed)}” is too large.`);
+  if (value === 0 && /[1-9]/.test(decimal.digits)) return no(`“${shortened(typed)}” is too small.`);
   return { ok: true, value };
 }

@@ -1,11 +1,12 @@
 /** From anything to a project, or to one sentence that says what is wrong and where. */
 import type { z } from 'zod';
-import { repeatedKey } from './json-keys.ts';
+import { lostInText } from './json-keys.ts';
 import { jsonErrorAt } from './json-place.ts';
 import { projectSteps, raiseProject, type Step } from './older-projects.ts';
 import { PROJECT_FORMAT, type Project, projectShape } from './project.ts';
 import { brokenRule } from './project-rules.ts';
 import { ok, type Reply, refuse } from './reply.ts';
+import { shortened } from './shortened.ts';
 
 /** What stands at a path of a document; undefined when nothing does. */
 function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
@@ -25,7 +26,7 @@ function shown(value: unknown): string | null {
   if (typeof value === 'number' || typeof value === 'boolean') return String(value);
   if (value === null) return 'null';
   if (typeof value !== 'string') return null;
-  return value.length > 40 ? `"${value.slice(0, 40)}…"` : `"${value}"`;
+  return `"${shortened(value)}"`;
 }
 
 const kinds: Readonly<Record<string, string>> = {
@@ -99,6 +100,30 @@ export function readProject(document: unknown): Reply<Project> {
   return ok(parsed.data);
 }
 
+/** No typing leads there: only a number may be missing while one is at work. */
+function isDamage(document: unknown, issue: z.core.$ZodIssue): boolean {
+  if (issue.code === 'invalid_union') return true;
+  if (issue.code !== 'invalid_type') return false;
+  return issue.expected !== 'number' || (valueAt(document, issue.path) ?? null) !== null;
+}
+
+/**
+ * Unfinished work as it was kept, which need not be right: its values may be outside of their ranges and name what
+ * is not there. Refused where it is no document that a page could show.
+ */
+export function readUnfinished(document: unknown): Reply<Project> {
+  const read = readAnyVersion(document);
+  if (read.ok) return ok(read.value.document);
+  // Of another version it cannot be shown.
+  if (read.error.field === 'version') return read;
+  if (typeof document !== 'object' || document === null) return read;
+  const { error } = projectShape.safeParse(document, { reportInput: true });
+  const damage = error?.issues.find((issue) => isDamage(document, issue));
+  if (damage === undefined) return ok(document as Project);
+  const { field, message } = explain(document, damage);
+  return refuse('bad-input', field, sentence(message));
+}
+
 /** A project out of the text of a file. */
 export interface ReadText {
   readonly document: Project;
@@ -112,6 +137,13 @@ export function openProjectText(
   steps: readonly Step[] = projectSteps,
 ): Reply<ReadText> {
   const bare = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  if (bare.startsWith('\uFEFF')) {
+    return refuse(
+      'bad-input',
+      '',
+      'The file is not JSON: line 1 begins with two byte order marks; save it with one or none.',
+    );
+  }
   if (bare.trim() === '') return refuse('bad-input', '', 'The file is empty.');
   let document: unknown;
   try {
@@ -121,14 +153,24 @@ export function openProjectText(
   }
   const read = readAnyVersion(document, steps);
   // Last: what is refused anyway is refused for what is wrong with it, and nothing but a project has paths.
-  const again = read.ok ? repeatedKey(bare) : null;
-  if (again === null) return read;
-  const field = again.path.join('.');
-  return refuse(
-    'bad-input',
-    field,
-    `"${again.path.at(-1)}" stands twice here, the second time at ${placeIn(bare, again.at)}: keep one.`,
-  );
+  if (!read.ok) return read;
+  const { twice, number } = lostInText(bare);
+  if (twice) {
+    return refuse(
+      'bad-input',
+      twice.path.join('.'),
+      `"${twice.path.at(-1)}" stands twice here, the second time at ${placeIn(bare, twice.at)}: keep one.`,
+    );
+  }
+  if (number) {
+    const place = placeIn(bare, number.at);
+    return refuse(
+      'bad-input',
+      number.path.join('.'),
+      `“${shortened(number.written)}” is too small: a computer takes it for 0. It stands at ${place}.`,
+    );
+  }
+  return read;
 }
 
 /** The same, where only the project counts. */

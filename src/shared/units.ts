@@ -15,6 +15,7 @@ import {
 import { decimalToNumber, type Entry, parseDecimal, readNumber } from './number-entry.ts';
 import { type QuantityName, quantities } from './quantities.ts';
 import { add, divided, negated, ofDecimal, type Rational, times, toNumber } from './rational.ts';
+import { shortened } from './shortened.ts';
 import { shownUnits } from './shown-units.ts';
 
 export { isDifference };
@@ -73,9 +74,9 @@ function read(unit: DisplayUnit, text: string): Entry {
   const shown = decimal.digits === '0' ? { ...decimal, exponent: 0 } : decimal;
   const size = times(ofDecimal(shown), unit.size);
   const value = toNumber(unit.zero ? add(size, unit.zero) : size);
-  if (!Number.isFinite(value)) return { ok: false, message: `“${typed}” is too large.` };
+  if (!Number.isFinite(value)) return { ok: false, message: `“${shortened(typed)}” is too large.` };
   return value === 0 && size.over !== 0n && !unit.zero
-    ? { ok: false, message: `“${typed}” is too small.` }
+    ? { ok: false, message: `“${shortened(typed)}” is too small.` }
     : { ok: true, value };
 }
 

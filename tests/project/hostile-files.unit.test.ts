@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import curlew from '../../src/main/demo/curlew.lapwright.json' with { type: 'json' };
 import { projectOf } from '../../src/main/files/read-project-file.ts';
-import { repeatedKey } from '../../src/shared/json-keys.ts';
+import { lostInText } from '../../src/shared/json-keys.ts';
 
 const text = JSON.stringify(curlew, null, 2);
 const close = JSON.stringify(curlew);
@@ -58,14 +58,51 @@ describe('a key that stands twice', () => {
     fc.assert(
       fc.property(values, fc.constantFrom(0, 1), (value, indent) => {
         const written = JSON.stringify(value, null, indent);
-        expect(repeatedKey(written)).toBeNull();
+        expect(lostInText(written)).toEqual({ twice: null, number: null });
         const wrapped = `[7, {"x": ${written}, "y": ${written}, "\\u0078": 1}]`;
         const at = wrapped.lastIndexOf('"\\u0078"');
-        expect(repeatedKey(wrapped)).toEqual({ at, path: [1, 'x'] });
-        expect(repeatedKey(`{"c": ["c", ${written}], "d": {"c": 1}}`)).toBeNull();
+        expect(lostInText(wrapped).twice).toEqual({ at, path: [1, 'x'] });
+        expect(lostInText(`{"c": ["c", ${written}], "d": {"c": 1}}`).twice).toBeNull();
       }),
       { numRuns: 2000 },
     );
+  });
+});
+
+describe('a number that is lost in reading', () => {
+  const torque = /"torque": -?[\d.]+/;
+  const withTorque = (written: string): string => text.replace(torque, `"torque": ${written}`);
+  const line = text.slice(0, text.search(torque)).split('\n').length;
+
+  it.each([
+    '1e-400',
+    '-1e-400',
+    '1E-330',
+    '0.1e-999999999999',
+    '-0.01e-323',
+    `0.${'0'.repeat(400)}1`,
+  ])('is refused at its place, for it would be saved as 0: %s', (written) => {
+    const { field, message } = refusal(withTorque(written));
+    expect(field).toMatch(/^joints\.0\.loads\.\d+\.torque$/);
+    const shown = written.length > 40 ? `${written.slice(0, 40)}…` : written;
+    expect(message).toContain(`“${shown}” is too small`);
+    expect(message).toContain(`line ${line}, column `);
+  });
+
+  it.each(['0', '-0', '0.000', '0e5', '0.0e-400', '5e-324', '-4.9406564584124654e-324', '3e-320'])(
+    'is none where it is zero or can be held: %s',
+    (written) => {
+      const read = projectOf('x', Buffer.from(withTorque(written)));
+      expect(read.ok).toBe(true);
+      expect(JSON.stringify(read)).toContain(`"torque":${JSON.stringify(Number(written))}`);
+    },
+  );
+
+  it('is none within a text or a key, nor is what is too large let in', () => {
+    const named = close.replace('"name":"Curlew"', '"name":"1e-400, \\"torque\\": 1e-400"');
+    expect(projectOf('x', Buffer.from(named)).ok).toBe(true);
+    expect(refusal(withTorque('1e400')).field).toMatch(/torque$/);
+    expect(refusal(withTorque('-1e400')).field).toMatch(/torque$/);
   });
 });
 
@@ -107,7 +144,18 @@ describe('a file in other letters', () => {
       Buffer.from(mark + text, 'utf16le').swap16(),
       'it is UTF-16; save it as UTF-8',
     ],
-    ['UTF-16 without its mark', Buffer.from('{"a": 1}', 'utf16le'), 'line 1, column 2'],
+    [
+      'UTF-16 without its mark',
+      Buffer.from('{"a": 1}', 'utf16le'),
+      'it is not UTF-8 text: it is UTF-16; save it as UTF-8',
+    ],
+    [
+      'UTF-16 without its mark, the other way round, with a letter that is none of UTF-8',
+      Buffer.from('{"a": "\ud800é"}', 'utf16le').swap16(),
+      'it is not UTF-8 text: it is UTF-16; save it as UTF-8',
+    ],
+    ['two marks', Buffer.from(mark + mark + text), 'line 1 begins with two byte order marks'],
+    ['three marks', Buffer.from(mark.repeat(3)), 'line 1 begins with two byte order marks'],
     [
       'Latin-1',
       Buffer.from('{\n"format": "caf\u00e9"}', 'latin1'),
@@ -130,6 +178,12 @@ describe('a file in other letters', () => {
     ],
   ])('is refused with what it is and where: %s', (_what, bytes, said) => {
     expect(refusal(bytes).message).toContain(said);
+  });
+
+  it('may begin with one mark', () => {
+    expect(projectOf('x', Buffer.from(mark + text))).toMatchObject({ ok: true });
+    const wrong = refusal(mark + text.replace(/"targetMargin": [\d.]+/, '"targetMargin": "x"'));
+    expect(wrong.field).toBe('settings.targetMargin');
   });
 
   it('keeps half a letter that is written as JSON writes it', () => {

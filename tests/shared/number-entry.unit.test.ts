@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readEntry } from '../../src/shared/expression-entry.ts';
 import { readNumber } from '../../src/shared/number-entry.ts';
+import { readQuantity } from '../../src/shared/quantity-entry.ts';
+import { fromDisplay } from '../../src/shared/units.ts';
 
 const value = (text: string, shift?: number): number => {
   const entry = readNumber(text, shift);
@@ -100,5 +103,28 @@ describe('a typed number is refused', () => {
   it('what is beyond a double, either way', () => {
     expect(message('1e400')).toContain('too large');
     expect(message('1e-400')).toContain('too small');
+  });
+});
+
+describe('what is much too long for a number', () => {
+  const long = 1_000_000;
+  it.each([
+    ['digits', '7'.repeat(long)],
+    ['digits after the point', `0.${'0'.repeat(long)}1`],
+    ['letters', 'x'.repeat(long)],
+    ['thousands', '1,'.repeat(long / 2) + 1],
+    ['thousands and a point', `${'1,'.repeat(long / 2)}234.5`],
+    ['sums', '1+'.repeat(long / 2) + 1],
+  ])('is quoted in short: %s', (_what, text) => {
+    const replies = [
+      readNumber(text),
+      readEntry('overlap', text),
+      readQuantity(text, 'temperature'),
+      fromDisplay('force', text),
+    ];
+    for (const reply of replies) {
+      expect(reply.ok).toBe(false);
+      if (!reply.ok) expect(reply.message.length).toBeLessThan(200);
+    }
   });
 });

@@ -42,9 +42,15 @@ export function readBytes(path: string, most: number, what: string): Reply<Uint8
   }
 }
 
-/** Two bytes for each letter: what some editors call Unicode. */
-const isUtf16 = ([a, b]: Uint8Array): boolean =>
+/** Two bytes for each letter, with the mark of it: what some editors call Unicode. */
+const isMarkedUtf16 = ([a, b]: Uint8Array): boolean =>
   (a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff);
+
+/** The same without a mark: every other byte of plain letters is zero, which no text in UTF-8 begins with. */
+function isBareUtf16(bytes: Uint8Array): boolean {
+  const zero = Array.from(bytes.subarray(0, 4), (byte) => byte === 0).join();
+  return zero === 'false,true,false,true' || zero === 'true,false,true,false';
+}
 
 /** No letter of UTF-8 holds the byte of a line end, so each line is text by itself or is not. */
 function firstWrongLine(bytes: Uint8Array): number {
@@ -57,15 +63,20 @@ function firstWrongLine(bytes: Uint8Array): number {
 }
 
 const whatElse = (bytes: Uint8Array): string =>
-  isUtf16(bytes)
+  isMarkedUtf16(bytes) || isBareUtf16(bytes)
     ? 'it is UTF-16; save it as UTF-8'
     : `something else stands in line ${firstWrongLine(bytes)}`;
 
 function textOf(name: string, bytes: Uint8Array): Reply<string> {
+  const refused = (): Reply<never> =>
+    refuse('bad-input', '', `${name}: it is not UTF-8 text: ${whatElse(bytes)}.`);
+  // Its bytes may be letters of UTF-8 too.
+  if (isBareUtf16(bytes)) return refused();
   try {
-    return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    // With its mark, which whoever reads the text takes off: once.
+    return ok(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes));
   } catch {
-    return refuse('bad-input', '', `${name}: it is not UTF-8 text: ${whatElse(bytes)}.`);
+    return refused();
   }
 }
 

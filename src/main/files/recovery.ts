@@ -4,9 +4,8 @@
  */
 import { join } from 'node:path';
 import { z } from 'zod';
-import type { Project } from '../../shared/project.ts';
-import { readAnyVersion } from '../../shared/read-project.ts';
-import { ok, type Reply, refuse } from '../../shared/reply.ts';
+import { readUnfinished } from '../../shared/read-project.ts';
+import { ok, type Reply, type RequestError, refuse } from '../../shared/reply.ts';
 import type { Recovered, RecoveryDropped, RecoveryKept } from '../../shared/reports-files.ts';
 import { makeKeptFiles } from './kept-files.ts';
 import type { Presence } from './presence.ts';
@@ -49,6 +48,16 @@ const ALL = 'unsaved';
 function nameOf(document: unknown): string {
   const { name } = (document ?? {}) as { name?: unknown };
   return typeof name === 'string' && name !== '' ? name.slice(0, 120) : 'Project without a name';
+}
+
+/** They stay where they are: another program may still make something of them. */
+function damaged({ code, field, message }: RequestError): Reply<never> {
+  const where = field === '' ? '' : `${field}: `;
+  return refuse(
+    code,
+    field,
+    `These changes are damaged and cannot be opened; they stay kept. ${where}${message}`,
+  );
 }
 
 export function makeRecovery(options: RecoveryOptions): Recovery {
@@ -95,11 +104,10 @@ export function makeRecovery(options: RecoveryOptions): Recovery {
       if (!found.ok) return found;
       const entry = found.value.find((one) => one.recovery === recovery);
       if (!entry) return refuse('not-found', '', 'These changes are not kept any more.');
-      const read = readAnyVersion(entry.document);
-      // Of another version it cannot be shown; of this one it is the user's work, whatever is wrong in it.
-      if (!read.ok && read.error.field === 'version') return read;
+      const read = readUnfinished(entry.document);
+      if (!read.ok) return read.error.field === 'version' ? read : damaged(read.error);
       return ok({
-        document: read.ok ? read.value.document : (entry.document as Project),
+        document: read.value,
         origin: entry.origin,
         file: entry.path === null ? null : fileAt(entry.path),
         expect: entry.expect,

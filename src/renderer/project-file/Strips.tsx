@@ -13,6 +13,8 @@ export interface StripsProps {
   readonly project: ProjectState;
   /** Nobody answers any more: nothing else is worth a line then. */
   readonly gone: boolean;
+  /** Nobody has answered for long, and may again. */
+  readonly silent: boolean;
 }
 
 interface Deed {
@@ -70,6 +72,13 @@ const goneText = (keptAt: string | null, unsaved: boolean): string => {
   return keptAt === null
     ? `${copy} Then start Lapwright again.`
     : `${copy} Started again, Lapwright offers those up to ${whenText(keptAt)}.`;
+};
+
+/** It may be stopped or hang, and may go on. */
+const silentText = (unsaved: boolean): string => {
+  const what =
+    'Lapwright does not answer at the moment: nothing is calculated or saved here until it does.';
+  return unsaved ? `${what} Save a copy: it has all of your changes.` : what;
 };
 
 export function Strips(props: StripsProps): JSX.Element {
@@ -174,12 +183,14 @@ export function Strips(props: StripsProps): JSX.Element {
   );
   return (
     <section class="strips" aria-label="Notices" aria-live="polite">
-      <Show when={props.gone && project.document() !== null} fallback={others()}>
+      <Show when={(props.gone || props.silent) && project.document() !== null} fallback={others()}>
         <Strip
           warns
           deeds={project.unsaved() ? [{ text: 'Save a copy', act: files.saveCopy }] : []}
         >
-          {goneText(files.recovery.keptAt(), project.unsaved())}
+          {props.gone
+            ? goneText(files.recovery.keptAt(), project.unsaved())
+            : silentText(project.unsaved())}
         </Strip>
       </Show>
     </section>

@@ -206,15 +206,55 @@ describe('what is not saved', () => {
     expect(onDisk()).toEqual(['doc-one.put-away.json', 'doc-two.json']);
   });
 
-  it('is kept whatever it is, and given back as it was', () => {
+  it('is kept whatever it is, and given back as it was while it is unfinished', () => {
     const files = host();
-    const wrong = { ...demo, name: '', joints: 'none' };
+    const [joint, ...others] = demo.joints as readonly { readonly tube?: object }[];
+    const tube = { ...joint?.tube, wall: undefined };
+    const wrong = {
+      ...demo,
+      name: '',
+      settings: { ...demo.settings, targetMargin: null },
+      joints: [{ ...joint, overlap: -7, adhesive: 'gone', tube }, ...others, joint],
+    };
     told(files.recovery.keep(unsaved('doc-one', wrong), 'p1'));
     crash(files);
     const { kept } = told(host().recovery.kept([], 'p'));
     expect(kept[0]?.project).toBe('Project without a name');
-    expect(told(host().recovery.open('doc-one')).document).toEqual(wrong);
+    expect(told(host().recovery.open('doc-one')).document).toEqual(
+      JSON.parse(JSON.stringify(wrong)),
+    );
   });
+
+  it.each([
+    ['nothing', null, ''],
+    ['a text', 'curlew', ''],
+    ['a list', [demo], ''],
+    ['empty', {}, ''],
+    ['without joints', { ...demo, joints: undefined }, 'joints'],
+    ['with a number for its joints', { ...demo, joints: 5 }, 'joints'],
+    ['with nothing for a joint', { ...demo, joints: [null] }, 'joints.0'],
+    ['with a joint of no kind', { ...demo, joints: [{}] }, 'joints.0'],
+    ['with a text for its materials', { ...demo, adherends: 'x' }, 'adherends'],
+    ['without settings', { ...demo, settings: null }, 'settings'],
+    ['with fields for its name', { ...demo, name: { a: 1 } }, 'name'],
+    ['with a number for its name', { ...demo, name: 7 }, 'name'],
+  ])(
+    'is not given to a page that could not show it, and stays kept: %s',
+    (_how, document, field) => {
+      const files = host();
+      told(files.recovery.keep(unsaved('doc-one', document), 'p1'));
+      crash(files);
+      const next = host();
+      expect(offered(next)).toEqual(['doc-one']);
+      const refused = refusalOf(next.recovery.open('doc-one'));
+      expect(refused).toMatch(
+        /These changes are damaged and cannot be opened; they stay kept\. \S/,
+      );
+      expect(refused).toContain(field);
+      expect(offered(next)).toEqual(['doc-one']);
+      expect(onDisk()).toEqual(['doc-one.json']);
+    },
+  );
 
   it('is not given back as another version than it is', () => {
     const files = host();

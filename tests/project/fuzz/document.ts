@@ -71,7 +71,10 @@ const numbers = [
   0.1 + 0.2,
   0,
 ];
+/** Too small for a computer, which takes them for 0. */
+const lostNumbers = ['1e-400', '-1e-330', '0.07e-999', `0.${'0'.repeat(350)}9`];
 const rawNumbers = [
+  ...lostNumbers,
   '-0',
   '-0.0',
   'NaN',
@@ -217,6 +220,9 @@ const mild: readonly Change[] = [
   },
   (_random, place) => {
     if (typeof at(place) === 'number') put(place.parent, place.key, raw('-0'));
+  },
+  (random, place) => {
+    if (typeof at(place) === 'number') put(place.parent, place.key, raw(random.pick(lostNumbers)));
   },
 ];
 

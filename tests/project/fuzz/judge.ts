@@ -9,6 +9,17 @@ const NAME = 'fuzzed.lapwright';
 const withoutSign = (text: string): unknown =>
   JSON.parse(text, (_key, value) => (Object.is(value, -0) ? 0 : value));
 
+/**
+ * The first number of a text that its parser takes for zero, though it is written otherwise: what is parsed does
+ * not tell. Texts in quotes are passed over.
+ */
+function takenForZero(text: string): string | undefined {
+  const parts = text.match(/"(?:[^"\\]|\\[\s\S])*"|-?\d[-+.\dEe]*/g) ?? [];
+  return parts.find(
+    (part) => !part.startsWith('"') && Number(part) === 0 && /^[-0.]*[1-9]/.test(part),
+  );
+}
+
 const natures = [
   Object.prototype,
   Array.prototype,
@@ -42,7 +53,9 @@ function isThere(value: unknown, field: string): boolean {
 
 function parsed(bytes: Uint8Array): unknown {
   try {
-    return withoutSign(new TextDecoder('utf-8').decode(bytes).replace(/^\ufeff/, ''));
+    return withoutSign(
+      new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes).replace(/^\ufeff/, ''),
+    );
   } catch {
     return undefined;
   }
@@ -93,6 +106,8 @@ function opened(bytes: Uint8Array): Verdict {
   // Nothing that the file says is left out, filled in or turned into something else.
   if (!isDeepStrictEqual(parsed(bytes), withoutSign(text)))
     return { wrong: 'is not what the file says' };
+  const lost = takenForZero(new TextDecoder('utf-8').decode(bytes));
+  if (lost !== undefined) return { wrong: `takes ${lost} for 0` };
   const again = projectOf(NAME, Buffer.from(text));
   if (!again.ok) return { wrong: `is refused once saved: ${again.error.message}` };
   if (fileText(again.value.document) !== text) return { wrong: 'is something else once saved' };
