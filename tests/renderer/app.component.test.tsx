@@ -250,7 +250,9 @@ describe('the way between', () => {
 });
 
 const chooseFile = (text: string, name = 'other.lapwright.json'): void => {
-  const file = Object.assign(new File([text], name), { text: async () => text });
+  const file = Object.assign(new File([text], name), {
+    arrayBuffer: async () => new TextEncoder().encode(text).buffer,
+  });
   const input = screen.getByLabelText('Open a project file');
   Object.defineProperty(input, 'files', { value: [file], configurable: true });
   fireEvent.change(input);

@@ -527,7 +527,9 @@ describe('what goes wrong', () => {
     type(cell('row 1', 'load, N'), 'four');
     const other = JSON.stringify(projectWith(eighteen.slice(0, 1)));
     const input = screen.getByLabelText('Open a project file');
-    const file = Object.assign(new File([other], 'b.json'), { text: async () => other });
+    const file = Object.assign(new File([other], 'b.json'), {
+      arrayBuffer: async () => new TextEncoder().encode(other).buffer,
+    });
     Object.defineProperty(input, 'files', { value: [file], configurable: true });
     fireEvent.change(input);
     await screen.findByRole('heading', { name: 'Test frame' });

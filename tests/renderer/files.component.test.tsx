@@ -465,7 +465,9 @@ describe('a file dropped onto the window', () => {
   const transfer = (files: readonly File[]) => ({ types: ['Files'], files, dropEffect: '' });
   const file = (name: string): File => {
     const text = JSON.stringify(makeProject({ name: 'Heron' }));
-    return Object.assign(new File([text], name), { text: async () => text });
+    return Object.assign(new File([text], name), {
+      arrayBuffer: async () => new TextEncoder().encode(text).buffer,
+    });
   };
   const drop = (...names: string[]): boolean =>
     fireEvent.drop(window, { dataTransfer: transfer(names.map(file)) });
@@ -490,6 +492,17 @@ describe('a file dropped onto the window', () => {
       await heading('Heron');
     },
   );
+
+  it('is refused where it is not UTF-8: no letter becomes another', async () => {
+    await show();
+    const bytes = Uint8Array.from([0x7b, 0x22, 0xe9, 0x22, 0x7d]);
+    const file = Object.assign(new File([bytes], 'old.lapwright'), {
+      arrayBuffer: async () => bytes.buffer,
+    });
+    fireEvent.drop(window, { dataTransfer: transfer([file]) });
+    await waitFor(() => expect(page()).toContain('it is not UTF-8 text'));
+    expect(bridge.count('project.read')).toBe(0);
+  });
 
   it('is opened where it lies, where the window knows that', async () => {
     other();

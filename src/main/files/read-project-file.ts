@@ -1,5 +1,4 @@
 /** A project from a path, or one clear line. Never reads more than a project can be. */
-import { isUtf8 } from 'node:buffer';
 import { closeSync, constants, fstatSync, openSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { MAX_BODY } from '../../shared/contract.ts';
@@ -7,6 +6,7 @@ import { inPlace } from '../../shared/place-words.ts';
 import { openProjectText } from '../../shared/read-project.ts';
 import { ok, type Reply, type RequestError, refuse } from '../../shared/reply.ts';
 import type { Opened } from '../../shared/reports.ts';
+import { textOf } from '../../shared/utf8-text.ts';
 import { whyNotRead } from './file-errors.ts';
 
 const megabytes = (bytes: number): string => `${Math.ceil(bytes / 1024 / 1024)} MB`;
@@ -39,44 +39,6 @@ export function readBytes(path: string, most: number, what: string): Reply<Uint8
     }
   } catch (error) {
     return refuse('bad-input', '', `${name}: ${whyNotRead(error)}.`);
-  }
-}
-
-/** Two bytes for each letter, with the mark of it: what some editors call Unicode. */
-const isMarkedUtf16 = ([a, b]: Uint8Array): boolean =>
-  (a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff);
-
-/** The same without a mark: every other byte of plain letters is zero, which no text in UTF-8 begins with. */
-function isBareUtf16(bytes: Uint8Array): boolean {
-  const zero = Array.from(bytes.subarray(0, 4), (byte) => byte === 0).join();
-  return zero === 'false,true,false,true' || zero === 'true,false,true,false';
-}
-
-/** No letter of UTF-8 holds the byte of a line end, so each line is text by itself or is not. */
-function firstWrongLine(bytes: Uint8Array): number {
-  let line = 1;
-  for (let from = 0; ; line++) {
-    const end = bytes.indexOf(0x0a, from);
-    if (end < 0 || !isUtf8(bytes.subarray(from, end))) return line;
-    from = end + 1;
-  }
-}
-
-const whatElse = (bytes: Uint8Array): string =>
-  isMarkedUtf16(bytes) || isBareUtf16(bytes)
-    ? 'it is UTF-16; save it as UTF-8'
-    : `something else stands in line ${firstWrongLine(bytes)}`;
-
-function textOf(name: string, bytes: Uint8Array): Reply<string> {
-  const refused = (): Reply<never> =>
-    refuse('bad-input', '', `${name}: it is not UTF-8 text: ${whatElse(bytes)}.`);
-  // Its bytes may be letters of UTF-8 too.
-  if (isBareUtf16(bytes)) return refused();
-  try {
-    // With its mark, which whoever reads the text takes off: once.
-    return ok(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes));
-  } catch {
-    return refused();
   }
 }
 

@@ -8,6 +8,7 @@ import { newProject, UNTITLED } from '../../../shared/new-joint.ts';
 import { BACKUP_SUFFIX } from '../../../shared/project-text.ts';
 import type { Opened } from '../../../shared/reports.ts';
 import type { FileOnDisk, FilePlaces, RecentFile } from '../../../shared/reports-files.ts';
+import { textOf } from '../../../shared/utf8-text.ts';
 import { copyName, download, fileName, fileText } from '../../files.ts';
 import { lastPart } from '../../project-file/file-words.ts';
 import type { ProjectState } from '../project.ts';
@@ -154,10 +155,9 @@ export function createProjectFiles(source: ProjectFilesSource): ProjectFiles {
     void lookAtPlaces();
   }
   async function openText(chosen: File): Promise<void> {
-    const reply = await bridge.ask('project.read', {
-      text: await chosen.text(),
-      origin: chosen.name.slice(0, 300),
-    });
+    const origin = chosen.name.slice(0, 300);
+    const text = textOf(origin, new Uint8Array(await chosen.arrayBuffer()));
+    const reply = text.ok ? await bridge.ask('project.read', { text: text.value, origin }) : text;
     if (reply.ok) await arrive(reply.value);
     else couldNot(chosen.name, reply.error);
   }
