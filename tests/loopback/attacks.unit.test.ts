@@ -19,7 +19,7 @@ let port: number;
 let asked = 0;
 
 /** So short that a test can wait for them; a flood keeps this process busy for longer. */
-const SHORT = { headers: 300, request: 600, look: 50 };
+const SHORT = { headers: 300, request: 600, read: 400, look: 50 };
 
 async function start(times?: typeof SHORT): Promise<void> {
   asked = 0;
@@ -171,6 +171,44 @@ describe('a slow sender', () => {
     said(socket);
     await once(socket, 'close');
     await isAnswered();
+  });
+});
+
+describe('a silent reader', () => {
+  it('is cut off, and a new connection is answered', async () => {
+    await restart({ ...SHORT, headers: 60_000, request: 60_000 });
+    const get = `GET / HTTP/1.1\r\nhost: 127.0.0.1:${port}\r\n\r\n`;
+    // As many as may be, so that nobody else is let in.
+    server.maxConnections = 8;
+    const sockets = await Promise.all(Array.from({ length: 8 }, open));
+    await vi.waitFor(async () => expect(await held()).toBe(8));
+    for (const socket of sockets) {
+      socket.pause();
+      socket.write(get.repeat(20_000));
+    }
+    await vi.waitFor(async () => expect(await held()).toBe(0), { timeout: 15_000 });
+    await isAnswered();
+    for (const socket of sockets) socket.destroy();
+  }, 60_000);
+
+  it.each([
+    ['a post without a token', 'POST /ask/app.about', { authorization: '' }],
+    ['a post with a wrong token', 'POST /ask/app.about', { authorization: 'Bearer guessed' }],
+    ['a post of a foreign page', 'POST /ask/app.about', { origin: 'http://elsewhere.test' }],
+    ['a post to the page', 'POST /', {}],
+    ['a question by another method', 'GET /ask/app.about', {}],
+    ['another name', 'GET /', { host: 'elsewhere.test' }],
+  ])('keeps no connection with %s', async (_what, line, change) => {
+    const headers = { host: `127.0.0.1:${port}`, ...proper(), 'content-length': '2', ...change };
+    const socket = await open();
+    const text = said(socket);
+    const lines = Object.entries(headers).map(([name, value]) => `${name}: ${value}\r\n`);
+    const over = once(socket, 'close');
+    socket.write(`${line} HTTP/1.1\r\n${lines.join('')}\r\n{}`);
+    await over;
+    expect(text()).toMatch(/^HTTP\/1\.1 40[135] /);
+    expect(text().toLowerCase()).toContain('connection: close');
+    expect(asked).toBe(0);
   });
 });
 

@@ -259,6 +259,17 @@ describe('a request', () => {
     expect((await ask({ 'x-long': 'x'.repeat(9000) })).status).toBe(431);
   });
 
+  it.each([
+    ['Host', 'elsewhere.test'],
+    ['Origin', 'http://elsewhere.test'],
+  ])('is refused with a second %s, however many headers are before it', async (name, second) => {
+    const fillers = Object.fromEntries(Array.from({ length: 70 }, (_, i) => [`x-${i}`, 'x']));
+    expect((await ask(fillers)).status).toBe(200);
+    asked.length = 0;
+    const answer = await ask({ ...fillers, [name]: second });
+    expect([name, answer.status]).toEqual([name, 403]);
+  });
+
   it('that breaks the program gets one plain sentence', async () => {
     const answer = await ask({}, { path: '/ask/breaks' });
     expect(answer.status).toBe(500);
@@ -284,9 +295,16 @@ describe('a request', () => {
 
 describe('the host', () => {
   it('does not wait for slow senders', () => {
-    expect(server.headersTimeout).toBeLessThanOrEqual(10_000);
-    expect(server.requestTimeout).toBeLessThanOrEqual(60_000);
-    expect(server.maxConnections).toBeGreaterThan(0);
+    // Each is without a limit at 0: as it is, not at most.
+    const { headersTimeout, requestTimeout, keepAliveTimeout } = server;
+    expect({ headersTimeout, requestTimeout, keepAliveTimeout }).toEqual({
+      headersTimeout: 10_000,
+      requestTimeout: 60_000,
+      keepAliveTimeout: 30_000,
+    });
+    expect(server).toHaveProperty('connectionsCheckingInterval', 5_000);
+    expect(server.maxHeadersCount).toBe(0);
+    expect(server.maxConnections).toBe(128);
   });
 
   it('refuses to start without a page', () => {

@@ -8,6 +8,7 @@ export type Disk = Pick<
   | 'fchmodSync'
   | 'fstatSync'
   | 'fsyncSync'
+  | 'linkSync'
   | 'openSync'
   | 'readFileSync'
   | 'readdirSync'

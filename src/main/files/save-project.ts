@@ -11,6 +11,7 @@ import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { SavedFile } from '../../shared/reports-files.ts';
 import { type Disk, disk as realDisk } from './disk.ts';
 import { codeOf, whyNotWritten } from './file-errors.ts';
+import { Busy, type Patience, type SaveLock, takeLock } from './save-lock.ts';
 import { fileOnDisk, isReadOnly, stampOf } from './stamp.ts';
 import { sweepParts, writeWhole } from './write-whole.ts';
 
@@ -67,26 +68,25 @@ function standingAt(path: string, disk: Disk): Standing | null {
   }
 }
 
+const exists = (name: string): Reply<never> =>
+  refuse('exists', '', `There is a file "${name}" already. Save over it, or under another name.`);
+const changed = (name: string): Reply<never> =>
+  refuse(
+    'changed',
+    '',
+    `"${name}" is not as it was when it was opened here: another window or program has written it since. Save under another name, open it anew, or save over it.`,
+  );
+const busy = (name: string): Reply<never> =>
+  refuse(
+    'not-writable',
+    '',
+    `"${name}" is being saved by another window or program at this moment: save again. Nothing was changed on the disk by this one.`,
+  );
+
 function checkExpected(name: string, standing: Standing | null, wish: Expected): void {
   if (wish.over || standing === null) return;
-  if (wish.expect === null) {
-    throw new NotSaved(
-      refuse(
-        'exists',
-        '',
-        `There is a file "${name}" already. Save over it, or under another name.`,
-      ),
-    );
-  }
-  if (stampOf(standing.bytes) !== wish.expect) {
-    throw new NotSaved(
-      refuse(
-        'changed',
-        '',
-        `"${name}" is not as it was when it was opened here: another window or program has written it since. Save under another name, open it anew, or save over it.`,
-      ),
-    );
-  }
+  if (wish.expect === null) throw new NotSaved(exists(name));
+  if (stampOf(standing.bytes) !== wish.expect) throw new NotSaved(changed(name));
 }
 
 function checkWritable(name: string, path: string, { info }: Standing, disk: Disk): void {
@@ -108,12 +108,14 @@ export function saveProject(
   project: Project,
   wish: Expected,
   disk: Disk = realDisk,
+  patience?: Patience,
 ): Reply<SavedFile> {
   const name = basename(path);
   const text = textOf(project);
   if (Buffer.byteLength(text) > MAX_BODY) {
     return refuse('bad-input', '', 'This project is larger than a project file may be.');
   }
+  let lock: SaveLock | null = null;
   try {
     const before = standingAt(path, disk);
     checkExpected(name, before, wish);
@@ -121,10 +123,13 @@ export function saveProject(
     sweepParts(dirname(path), Date.now(), disk);
 
     let backup: string | null = null;
+    let isNew = false;
     writeWhole(path, text, {
       mode: before === null ? undefined : before.info.mode & 0o777,
       disk,
       beforeItCounts() {
+        // From here to the renaming no other Lapwright writes this file.
+        lock = takeLock(path, disk, patience);
         // Looked at again: the copy is of what is really replaced, and nothing newer is lost.
         const now = standingAt(path, disk);
         checkExpected(name, now, wish);
@@ -132,12 +137,19 @@ export function saveProject(
           backup = name + BACKUP_SUFFIX;
           writeWhole(path + BACKUP_SUFFIX, now.bytes, { mode: now.info.mode & 0o777, disk });
         }
-        checkExpected(name, standingAt(path, disk), wish);
+        const last = standingAt(path, disk);
+        checkExpected(name, last, wish);
+        isNew = last === null && !wish.over;
+        if (!lock.isHeld()) throw new Busy();
       },
+      mayReplace: () => !isNew,
     });
     return ok({ file: fileOnDisk(path, stampOf(Buffer.from(text))), backup });
   } catch (error) {
     if (error instanceof NotSaved) return error.reply;
+    if (error instanceof Busy) return busy(name);
+    // Only where nothing may stand there: it came at the last moment.
+    if (codeOf(error) === 'EEXIST') return wish.expect === null ? exists(name) : changed(name);
     const { code, why, remedy } = whyNotWritten(error);
     const what = remedy.charAt(0).toUpperCase() + remedy.slice(1);
     return refuse(
@@ -145,5 +157,8 @@ export function saveProject(
       '',
       `"${name}" could not be saved: ${why}. ${what}; nothing was changed on the disk.`,
     );
+  } finally {
+    // In this shape for the compiler, which sees no assignment in a function that is called elsewhere.
+    (lock as SaveLock | null)?.release();
   }
 }

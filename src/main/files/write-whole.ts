@@ -5,18 +5,22 @@
 import { randomBytes } from 'node:crypto';
 import { dirname, join } from 'node:path';
 import { type Disk, disk as realDisk } from './disk.ts';
+import { codeOf } from './file-errors.ts';
 
 export interface WriteOptions {
   /** Who may read and write it; what the system gives a new file when left out. */
   readonly mode?: number | undefined;
   /** Called when all is written but the name is still that of the old file: throws to leave it so. */
   readonly beforeItCounts?: (() => void) | undefined;
+  /** Asked then: false where nothing may stand there, and what comes at that very moment is not replaced. */
+  readonly mayReplace?: (() => boolean) | undefined;
   readonly disk?: Disk | undefined;
 }
 
 /** Of our own making, so that what a crash left is known from what is the user's. */
 const isPart = (name: string): boolean => /^\.lapwright-[0-9a-f]{12}\.part$/.test(name);
-const partName = (): string => `.lapwright-${randomBytes(6).toString('hex')}.part`;
+export const partName = (hex: string = randomBytes(6).toString('hex')): string =>
+  `.lapwright-${hex}.part`;
 
 /** A part older than this is no other program's work under way. Milliseconds. */
 const FORGOTTEN = 60 * 60 * 1000;
@@ -52,13 +56,33 @@ function syncFolder(disk: Disk, folder: string): void {
   }
 }
 
+/** Disks without a second name for a file. The last is what Windows says of them. */
+const NO_LINKS = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EISDIR'];
+
+/** A renaming replaces whatever stands there; a second name is refused where anything does (EEXIST). */
+function putAsNew(disk: Disk, part: string, path: string): void {
+  try {
+    disk.linkSync(part, path);
+  } catch (error) {
+    if (!NO_LINKS.includes(codeOf(error))) throw error;
+    // The look just before is then all there is: a program that knows no lock could come between.
+    disk.renameSync(part, path);
+    return;
+  }
+  try {
+    disk.rmSync(part, { force: true });
+  } catch {
+    // It stands whole in its place; its other name is swept later.
+  }
+}
+
 /** @throws what the disk says, with nothing changed */
 export function writeWhole(
   path: string,
   content: string | Uint8Array,
   options: WriteOptions = {},
 ): void {
-  const { mode, beforeItCounts, disk = realDisk } = options;
+  const { mode, beforeItCounts, mayReplace, disk = realDisk } = options;
   const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
   const folder = dirname(path);
   const part = join(folder, partName());
@@ -72,7 +96,8 @@ export function writeWhole(
       disk.closeSync(file);
     }
     beforeItCounts?.();
-    disk.renameSync(part, path);
+    if (mayReplace?.() ?? true) disk.renameSync(part, path);
+    else putAsNew(disk, part, path);
   } catch (error) {
     try {
       disk.rmSync(part, { force: true });

@@ -24,6 +24,7 @@ export function faultyDisk(fault: (number: number, call: Call) => void): Faulty 
     'fchmodSync',
     'fstatSync',
     'fsyncSync',
+    'linkSync',
     'openSync',
     'readFileSync',
     'readdirSync',
