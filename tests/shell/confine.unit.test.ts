@@ -73,9 +73,13 @@ describe('the session', () => {
     request: ((contents: unknown, permission: string, answer: Answer) => void) | null;
     check: ((contents: unknown, permission: string) => boolean) | null;
     device: ((details: unknown) => boolean) | null;
+    download: ((event: object, item: object) => void) | null;
   }
-  const handlers: Handlers = { request: null, check: null, device: null };
+  const handlers: Handlers = { request: null, check: null, device: null, download: null };
   confineSession({
+    on: (name: string, handler: Handlers['download']) => {
+      if (name === 'will-download') handlers.download = handler;
+    },
     setPermissionRequestHandler: (handler: Handlers['request']) => {
       handlers.request = handler;
     },
@@ -113,6 +117,29 @@ describe('the session', () => {
     handlers.request!(null, permission, (answer) => granted.push(answer));
     expect(granted).toEqual([false]);
     expect(handlers.check!(null, permission)).toBe(false);
+  });
+
+  it('takes out only what the page made itself', () => {
+    const isPrevented = (url: string): boolean => {
+      let prevented = false;
+      const preventDefault = (): void => {
+        prevented = true;
+      };
+      handlers.download!({ preventDefault }, { getURL: () => url });
+      return prevented;
+    };
+    expect(isPrevented('blob:app://lapwright/0c0ffee0')).toBe(false);
+    const others = elsewhere.filter((url) => url !== 'blob:app://lapwright/x');
+    for (const url of [
+      ...others,
+      'app://lapwright/',
+      'blob:null/x',
+      'blob:https://elsewhere.test/x',
+      'blob:app://lapwright.elsewhere.test/x',
+      'blob:app://lapwright:81/x',
+    ]) {
+      expect([url, isPrevented(url)]).toEqual([url, true]);
+    }
   });
 
   it('hands out no device', () => {

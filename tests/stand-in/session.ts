@@ -10,6 +10,11 @@ type CheckHandler = (contents: unknown, permission: string, origin: string) => b
 const responders = new Map<string, Respond>();
 let onRequest: RequestHandler | null = null;
 let onCheck: CheckHandler | null = null;
+interface Download {
+  preventDefault(): void;
+}
+type DownloadHandler = (event: Download, item: { getURL(): string }) => void;
+let onDownload: DownloadHandler | null = null;
 let onDevice: ((details: unknown) => boolean) | null = null;
 
 export const defaultSession = {
@@ -17,6 +22,9 @@ export const defaultSession = {
     handle(scheme: string, respond: Respond): void {
       responders.set(scheme, respond);
     },
+  },
+  on(_name: 'will-download', handler: DownloadHandler): void {
+    onDownload = handler;
   },
   setPermissionRequestHandler(handler: RequestHandler): void {
     onRequest = handler;
@@ -41,5 +49,14 @@ export const defaultSession = {
       else resolve(true);
     }),
   check: (permission: string): boolean => (onCheck ? onCheck(null, permission, 'x') : true),
+  /** Whether a download from there goes on: all do, unless a handler says no. */
+  downloads(url: string): boolean {
+    let goesOn = true;
+    const preventDefault = (): void => {
+      goesOn = false;
+    };
+    onDownload?.({ preventDefault }, { getURL: () => url });
+    return goesOn;
+  },
   device: (): boolean => (onDevice ? onDevice({ deviceType: 'usb' }) : true),
 };

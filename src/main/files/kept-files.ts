@@ -4,18 +4,11 @@
  * the old or the new one, whole.
  */
 import { createHash } from 'node:crypto';
-import {
-  existsSync,
-  mkdirSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-} from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import { whyNotWritten } from './file-errors.ts';
+import { readKept } from './read-kept.ts';
 import { writeWhole } from './write-whole.ts';
 
 /** A thing as it stands in its file, with whose it is and when it was written. */
@@ -66,7 +59,7 @@ export function makeKeptFiles<T extends object>(options: KeptFilesOptions<T>): K
   };
   const readFiled = (path: string): Filed<T> | null => {
     try {
-      const filed = JSON.parse(readFileSync(path, 'utf8')) as Partial<Filed<object>>;
+      const filed = JSON.parse(readKept(path)) as Partial<Filed<object>>;
       const thing = read(filed as Record<string, unknown>);
       return thing && typeof filed.project === 'string' && typeof filed.at === 'string'
         ? { project: filed.project, at: filed.at, ...thing }

@@ -102,6 +102,25 @@ function checkWritable(name: string, path: string, { info }: Standing, disk: Dis
   disk.accessSync(path, constants.W_OK);
 }
 
+/** @throws what the disk says, or that a folder is in the way */
+function writeCopy(path: string, { bytes, info }: Standing, disk: Disk): void {
+  const copy = path + BACKUP_SUFFIX;
+  try {
+    writeWhole(copy, bytes, { mode: info.mode & 0o777, disk });
+  } catch (error) {
+    // Of the copy, not of the project's own file, which may well be written.
+    if (!disk.statSync(copy, { throwIfNoEntry: false })?.isDirectory()) throw error;
+    const name = basename(path);
+    throw new NotSaved(
+      refuse(
+        'bad-input',
+        '',
+        `"${name}" is not saved, for a folder has the name "${basename(copy)}", under which what stood in it is kept: rename that folder, or save under another name.`,
+      ),
+    );
+  }
+}
+
 /** @param path where it really leads, and allowed */
 export function saveProject(
   path: string,
@@ -135,7 +154,7 @@ export function saveProject(
         checkExpected(name, now, wish);
         if (now) {
           backup = name + BACKUP_SUFFIX;
-          writeWhole(path + BACKUP_SUFFIX, now.bytes, { mode: now.info.mode & 0o777, disk });
+          writeCopy(path, now, disk);
         }
         const last = standingAt(path, disk);
         checkExpected(name, last, wish);

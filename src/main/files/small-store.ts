@@ -1,6 +1,7 @@
 /** A small thing that is remembered between two starts: one file in the data folder, written whole. */
-import { mkdirSync, readFileSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { readKept } from './read-kept.ts';
 import { writeWhole } from './write-whole.ts';
 
 export interface SmallStore<T> {
@@ -22,7 +23,7 @@ export function makeSmallStore<T>(
     read() {
       if (unwritten !== null) return unwritten;
       try {
-        return check(JSON.parse(readFileSync(path, 'utf8'))) ?? nothing;
+        return check(JSON.parse(readKept(path))) ?? nothing;
       } catch {
         return nothing;
       }

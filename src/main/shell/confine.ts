@@ -1,6 +1,6 @@
 /** Keeps every page where it is: no other address, no new window, no permission. */
 import type { Session, WebContents } from 'electron';
-import { isPageAddress } from './page-protocol.ts';
+import { isPageAddress, PAGE_ADDRESS } from './page-protocol.ts';
 
 interface Navigation {
   readonly url: string;
@@ -21,7 +21,13 @@ export function confineContents(contents: WebContents): void {
   contents.setWindowOpenHandler(() => ({ action: 'deny' }));
 }
 
+/** The page takes out only what it has made itself; each of those has an address under its own. */
+const isOwnBlob = (url: string): boolean => url.startsWith(`blob:${PAGE_ADDRESS}`);
+
 export function confineSession(session: Session): void {
+  session.on('will-download', (event, item) => {
+    if (!isOwnBlob(item.getURL())) event.preventDefault();
+  });
   session.setPermissionRequestHandler((_contents, _permission, answer) => answer(false));
   session.setPermissionCheckHandler(() => false);
   session.setDevicePermissionHandler(() => false);

@@ -1,10 +1,11 @@
 /** Saves the sheet that a window shows as a PDF: the page lays it out, Electron prints it, the user says where. */
-import { writeFile } from 'node:fs/promises';
+import { existsSync, realpathSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { BrowserWindow, Dialog } from 'electron';
 import { requests } from '../../shared/contract.ts';
 import { ok, type Reply, refuse } from '../../shared/reply.ts';
 import type { SheetSaved } from '../../shared/reports-sheet.ts';
+import { writeWhole } from '../files/write-whole.ts';
 import type { AskFor } from '../jobs/ask-with-jobs.ts';
 
 type Window = Pick<BrowserWindow, 'webContents'>;
@@ -30,7 +31,10 @@ async function save(
     filters: [{ name: 'PDF', extensions: ['pdf'] }],
   });
   if (canceled || !filePath) return ok({ name: null });
-  await writeFile(filePath, pdf);
+  // Whole or not at all: the PDF that it replaces outlives a full disk.
+  const stands = existsSync(filePath);
+  const path = stands ? realpathSync(filePath) : filePath;
+  writeWhole(path, pdf, { mode: stands ? statSync(path).mode & 0o777 : undefined });
   return ok({ name: basename(filePath) });
 }
 

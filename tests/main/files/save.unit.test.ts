@@ -140,6 +140,17 @@ describe('saving', () => {
     expect(told(files.open(kept)).file.writable).toBe(false);
   });
 
+  it('names the copy where a folder stands in its place', () => {
+    const { stamp } = told(files.save(path, named('One'), anew)).file;
+    mkdirSync(`${path}.previous`);
+    const reply = files.save(path, named('Two'), { expect: stamp, over: false });
+    expect(refusalOf(reply)).toMatch(
+      /^bad-input: "curlew\.lapwright" is not saved, for a folder has the name "curlew\.lapwright\.previous"/,
+    );
+    expect(content(path)).toBe(text(named('One')));
+    expect(names(places.work)).toEqual(['curlew.lapwright', 'curlew.lapwright.previous']);
+  });
+
   it.skipIf(!isBound)('refuses in a folder that may only be read', () => {
     chmodSync(places.work, 0o555);
     expect(refusalOf(files.save(path, demo, anew))).toMatch(/^not-writable: .*may not write/);
