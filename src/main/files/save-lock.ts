@@ -35,7 +35,12 @@ const lockPath = (path: string): string => {
 };
 
 const pause = (): void => {
-  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, LOOK);
+  try {
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, LOOK);
+  } catch {
+    // Not every program lets its first thread wait so: it looks on until then.
+    for (const start = performance.now(); performance.now() - start < LOOK; );
+  }
 };
 
 /** Which file it is: a number may be used again, but not with the same time. */
