@@ -7,7 +7,7 @@
  * add. Two stretches joined end to end make one, their middle condensed: joining equal ones again
  * and again ("doubling") covers any length from a short exact piece. No growing exponential appears.
  */
-import { block, type Matrix, solveDense } from '../numerics/dense.ts';
+import { addProduct, block, type Matrix, solveDense } from '../numerics/dense.ts';
 import {
   type Balanced,
   balance,
@@ -101,45 +101,8 @@ function endStiffness({ matrix: t, load }: Transfer, half: number): EndStiffness
     end[i * width + size] = load[half + i]!;
   }
   solveDense(block(t, size, 0, half, half, half), start, half, width);
-  addProduct(end, block(t, size, half, half, half, half), half, 0, start, width);
+  addProduct(end, block(t, size, half, half, half, half), start, half, half, width);
   return { start, end };
-}
-
-/** Adds to `out` the product of the half columns of `a` from `column` on (a is half × `across`) with `b`. */
-function addProduct(
-  out: Matrix,
-  a: Matrix,
-  across: number,
-  column: number,
-  b: Matrix,
-  width: number,
-): void {
-  const half = b.length / width;
-  for (let i = 0; i < half; i++) {
-    const to = i * width;
-    const from = i * across + column;
-    let j = 0;
-    // Three columns at a time, as in multiplyInto.
-    for (; j + 2 < width; j += 3) {
-      let first = 0;
-      let second = 0;
-      let third = 0;
-      for (let k = 0, at = j; k < half; k++, at += width) {
-        const factor = a[from + k]!;
-        first += factor * b[at]!;
-        second += factor * b[at + 1]!;
-        third += factor * b[at + 2]!;
-      }
-      out[to + j]! += first;
-      out[to + j + 1]! += second;
-      out[to + j + 2]! += third;
-    }
-    for (; j < width; j++) {
-      let sum = 0;
-      for (let k = 0, at = j; k < half; k++, at += width) sum += a[from + k]! * b[at]!;
-      out[to + j]! += sum;
-    }
-  }
 }
 
 type FromEnds<T> = (d0: Matrix, d1: Matrix, share: number) => T;
@@ -197,8 +160,8 @@ export function join(first: Stretch, second: Stretch): Stretch {
     end[at + size] = b.end[at + size]!;
   }
   solveDense(stiffness, middle, half, width);
-  addProduct(start, a.start, width, half, middle, width);
-  addProduct(end, b.end, width, 0, middle, width);
+  addProduct(start, a.start, middle, half, half, width, width, half);
+  addProduct(end, b.end, middle, half, half, width, width, 0);
   const middleOf = keptFor((d0, d1, share) => fromEnds(middle, d0, d1, share));
   return {
     length: first.length + second.length,

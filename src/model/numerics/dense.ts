@@ -15,7 +15,7 @@ export function multiply(
   return out;
 }
 
-/** The same into `out`, which is neither of the two: three columns at a time, so that sums stay in registers. */
+/** The same into `out`, which is neither of the two. */
 export function multiplyInto(
   out: Matrix,
   a: Matrix,
@@ -24,28 +24,46 @@ export function multiplyInto(
   inner: number,
   columns: number,
 ): void {
+  out.fill(0, 0, rows * columns);
+  addProduct(out, a, b, rows, inner, columns);
+}
+
+/**
+ * Adds a·b to `out`, three columns at a time, so that sums stay in registers.
+ * @param width of a, where its `inner` columns from `first` on are taken
+ */
+export function addProduct(
+  out: Matrix,
+  a: Matrix,
+  b: Matrix,
+  rows: number,
+  inner: number,
+  columns: number,
+  width = inner,
+  first = 0,
+): void {
   for (let i = 0; i < rows; i++) {
-    const from = i * inner;
+    const from = i * width + first;
     const to = i * columns;
     let j = 0;
     for (; j + 2 < columns; j += 3) {
-      let first = 0;
-      let second = 0;
-      let third = 0;
+      let one = 0;
+      let two = 0;
+      let three = 0;
       for (let k = 0, at = j; k < inner; k++, at += columns) {
         const factor = a[from + k]!;
-        first += factor * b[at]!;
-        second += factor * b[at + 1]!;
-        third += factor * b[at + 2]!;
+        one += factor * b[at]!;
+        two += factor * b[at + 1]!;
+        three += factor * b[at + 2]!;
       }
-      out[to + j] = first;
-      out[to + j + 1] = second;
-      out[to + j + 2] = third;
+      out[to + j]! += one;
+      out[to + j + 1]! += two;
+      out[to + j + 2]! += three;
     }
     for (; j < columns; j++) {
       let sum = 0;
       for (let k = 0, at = j; k < inner; k++, at += columns) sum += a[from + k]! * b[at]!;
-      out[to + j] = sum;
+      out[to + j]! += sum;
     }
   }
 }
