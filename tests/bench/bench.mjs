@@ -11,6 +11,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism, cpus, totalmem } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { build } from 'vite';
 import { browserLines } from './browser-page.mjs';
@@ -37,7 +38,12 @@ async function bundle(name) {
     root,
     logLevel: 'error',
     // Fixtures are found from where the file that reads them stood.
-    define: { 'import.meta.dirname': JSON.stringify(join(root, 'tests', 'support')) },
+    define: {
+      'import.meta.dirname': JSON.stringify(join(root, 'tests', 'support')),
+      'import.meta.url': JSON.stringify(
+        pathToFileURL(join(root, 'reference', 'big-project', 'x')).href,
+      ),
+    },
     build: {
       ssr: join(import.meta.dirname, `${name}.ts`),
       target: 'node20.19',
@@ -127,7 +133,7 @@ if (values.large) {
   large = jsonFrom(process.execPath, [await bundle('large')]);
   if (large)
     print(
-      `\n${large.analyses} analyses (${large.joints} joints, ${large.cases} load cases, ${large.corners} corners each) on ${large.threads} threads: ${time(large.time)}`,
+      `\n${large.states} states (${large.joints} joints, ${large.cases} load cases, all corners) on ${large.threads} threads: ${time(large.time)}`,
     );
 }
 

@@ -3,8 +3,9 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { makeBigProject } from '../../reference/big-project/make.mjs';
 import { createAskWithJobs } from '../../src/main/jobs/ask-with-jobs.ts';
+import type { CornersReport } from '../../src/shared/reports-corners.ts';
 
-const [joints, cases] = [500, 20];
+const [joints, cases] = [Number(process.argv[2] ?? 500), 20];
 const threads = availableParallelism();
 const worker = join(process.cwd(), 'out', 'main', 'worker.js');
 const core = createAskWithJobs({ carrier: 'terminal', worker, threads });
@@ -22,4 +23,5 @@ const time = performance.now() - start;
 process.stderr.write('\n');
 core.close();
 if (!reply.ok) throw new Error(reply.error.message);
-process.stdout.write(`${JSON.stringify({ joints, cases, threads, time })}\n`);
+const { states } = reply.value as CornersReport;
+process.stdout.write(`${JSON.stringify({ joints, cases, states, threads, time })}\n`);
