@@ -233,14 +233,16 @@ export function SizePage(props: SizePageProps): JSX.Element {
           <Show
             when={issues().stale()}
             fallback={
-              <>
-                <span class="units">
-                  target {(document()?.settings.targetMargin ?? 0).toFixed(2)}
-                </span>
-                <Show when={report() !== null && props.sizing.slow()}>
-                  <span class="behind-word">recalculating …</span>
-                </Show>
-              </>
+              <Show
+                when={report() !== null && props.sizing.slow()}
+                fallback={
+                  <span class="units">
+                    target {(document()?.settings.targetMargin ?? 0).toFixed(2)}
+                  </span>
+                }
+              >
+                <span class="behind-word">recalculating …</span>
+              </Show>
             }
           >
             <span class="stale-word">not recalculated</span>
