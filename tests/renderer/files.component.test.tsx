@@ -155,16 +155,21 @@ describe('saving', () => {
     expect(isOpen()).toBe(false);
   });
 
-  it('puts nothing where one left before the folder has come', async () => {
+  it('puts nothing where one left before the folder has come, nor answers for who asks next', async () => {
     await showFile();
     bridge.hold();
     press('s', { shiftKey: true });
     const asked = await dialog();
     fireEvent.submit(within(asked).getByRole('textbox', { name: 'File name' }).closest('form')!);
     click('Cancel', asked);
+    await waitFor(() => expect(isOpen()).toBe(false));
+    press('s', { shiftKey: true });
+    await dialog();
     await bridge.release();
     await settle();
-    expect(isOpen()).toBe(false);
+    expect(isOpen()).toBe(true);
+    click('Cancel');
+    await settle();
     expect([...disk.files.keys()]).toEqual([FILE]);
   });
 

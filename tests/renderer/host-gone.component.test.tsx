@@ -3,29 +3,24 @@ import { fireEvent, render, screen, waitFor } from '@solidjs/testing-library';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { App } from '../../src/renderer/App.tsx';
 import type { Bridge } from '../../src/shared/contract.ts';
-import { ok, refuse } from '../../src/shared/reply.ts';
+import { refuse } from '../../src/shared/reply.ts';
 import { useDialogs } from './support/dialogs.ts';
 import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
-import { AT, type FakeDisk, HOME, useDisk } from './support/files.ts';
+import { AT, type FakeDisk } from './support/files.ts';
+import { useOpenedFile } from './support/opened-file.ts';
 import { useBrowser } from './support/page.ts';
 import { makeProject } from './support/project.ts';
 
 useBrowser();
 useDialogs();
 
-const FILE = `${HOME}/frames/Curlew B.lapwright.json`;
 let bridge: FakeBridge;
 let disk: FakeDisk;
 let dead: boolean;
 beforeEach(() => {
   dead = false;
   bridge = makeFakeBridge();
-  disk = useDisk(bridge);
-  disk.chosen.add(`${HOME}/frames`);
-  disk.put(FILE, makeProject());
-  bridge.answer('project.initial', () =>
-    ok({ document: makeProject(), origin: 'Curlew B.lapwright.json', file: disk.fileAt(FILE) }),
-  );
+  disk = useOpenedFile(bridge);
   disk.kept.set('of-another-page', {
     document: makeProject({ name: 'Heron' }),
     origin: 'heron.lapwright.json',

@@ -5,17 +5,16 @@ import { App } from '../../src/renderer/App.tsx';
 import { SIGN_OF_LIFE } from '../../src/renderer/sign-of-life.ts';
 import { watchHost } from '../../src/renderer/state/host.ts';
 import type { Bridge, RequestName } from '../../src/shared/contract.ts';
-import { ok } from '../../src/shared/reply.ts';
 import { useDialogs } from './support/dialogs.ts';
 import { type FakeBridge, makeFakeBridge } from './support/fake-bridge.ts';
-import { type FakeDisk, HOME, useDisk } from './support/files.ts';
+import type { FakeDisk } from './support/files.ts';
+import { useOpenedFile } from './support/opened-file.ts';
 import { useBrowser } from './support/page.ts';
 import { makeProject } from './support/project.ts';
 
 useBrowser();
 useDialogs();
 
-const FILE = `${HOME}/frames/Curlew B.lapwright.json`;
 let bridge: FakeBridge;
 let disk: FakeDisk;
 let stopped: boolean;
@@ -24,12 +23,7 @@ beforeEach(() => {
   stopped = false;
   goOn = [];
   bridge = makeFakeBridge();
-  disk = useDisk(bridge);
-  disk.chosen.add(`${HOME}/frames`);
-  disk.put(FILE, makeProject());
-  bridge.answer('project.initial', () =>
-    ok({ document: makeProject(), origin: 'Curlew B.lapwright.json', file: disk.fileAt(FILE) }),
-  );
+  disk = useOpenedFile(bridge);
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] });
 });
 afterEach(() => {

@@ -36,7 +36,7 @@ export interface Jobs {
 const FIRST: LongRequestName = 'project.check';
 /** Asked for at a click that wants its answer at once. */
 const SOON: readonly LongRequestName[] = ['joint.analyse', 'joint.sweep', 'joint.explain'];
-/** Milliseconds after which these are started where no page asks for the first. */
+/** Milliseconds after which these are started too. */
 const SOON_AFTER = 1500;
 
 /** Joints that are worth a thread of their own: one that starts has the program to load first. */

@@ -5,6 +5,7 @@
 import { fieldStations } from '../layered/fields.ts';
 import { findRoot } from '../numerics/root.ts';
 import { hoopShear, pullOfPeel } from './bond-fields.ts';
+import { BELOW } from './shear-factor.ts';
 import type { JointState } from './state.ts';
 
 export interface CappedPlace {
@@ -44,7 +45,6 @@ interface Use {
 }
 
 const TOLERANCE = 1e-6;
-const ABOVE = 1 + 1e-9;
 /** How near to the flow of the whole bond states are looked for. */
 const CLOSE = 1e-3;
 
@@ -125,8 +125,7 @@ function uses(
         const around = unit[j]![i]! * hoop * factor;
         const size = Math.min(Math.hypot(shear[i]!, around), bonds[j]!.shearYield);
         const share = judge({ bond: j, peel: peel[i]!, shear: size });
-        // Equal stresses are at the first place: rounding must not choose.
-        if (share > worst.share * ABOVE) worst = { share, bond: j, x };
+        if (share * BELOW > worst.share) worst = { share, bond: j, x };
       });
     });
     known = { load, use: worst };

@@ -14,6 +14,7 @@ import { type CappedReach, cappedReach } from './capped-factor.ts';
 import { worstClockings } from './clocking.ts';
 import { fractureFactor, peelFactor, peelShearFactor } from './peel-factor.ts';
 import { type ModeResult, resultOf, UNLOADED } from './result.ts';
+import { BELOW } from './shear-factor.ts';
 import type { JointState } from './state.ts';
 
 export interface PeelOptions {
@@ -175,7 +176,6 @@ export function worst(
     let found: Found = { factor: Number.POSITIVE_INFINITY, bond: 0, x: 0, theta };
     const see = (sample: Sample): void => {
       const factor = factorOf(sample);
-      // Equal stresses are at the first place: rounding must not choose.
       if (factor < found.factor * BELOW) found = { factor, bond: sample.bond, x: sample.x, theta };
     };
     fields.visit(theta, bendsAt, see, where);
@@ -185,9 +185,6 @@ export function worst(
   const [lowest] = worstClockings(assembly.flat, loadCase.loads, (theta) => at(theta, 1).factor);
   return lowest ? at(lowest.theta, 1) : null;
 }
-
-/** A factor is lower than another below this share of it. */
-const BELOW = 1 - 1e-9;
 
 const ROUNDS = 60;
 

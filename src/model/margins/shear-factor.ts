@@ -15,8 +15,8 @@ export interface ShearReached {
 /** Stations between the ends. With one bond the resultant is convex along x: the ends are enough. */
 const INTERIOR = 8;
 
-/** A factor is lower than another below this share of it. */
-const BELOW = 1 - 1e-9;
+/** A factor is lower than another below this share of it: of places that are equal to rounding the first counts. */
+export const BELOW = 1 - 1e-9;
 
 /**
  * Root of |(t + λm, λn)| = limit for λ ≥ 0: how much load the fixed stress t leaves room for.
@@ -60,7 +60,6 @@ export function shearFactor(
       const m = axial >= 0 ? solutions[axial]!.mechanical.shear(j, x) : 0;
       const n = hoop >= 0 ? solutions[hoop]!.mechanical.shear(j, x) : 0;
       const factor = factorTo(limits[j]!, t, end * m, end * n);
-      // Equal stresses are at the first place: rounding must not choose.
       if (factor < best.factor * BELOW) best = { factor, bond: j, x };
     }
   }

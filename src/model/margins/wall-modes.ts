@@ -9,6 +9,7 @@ import { askedFactor, type Mode } from './asked.ts';
 import { clockings } from './clocking.ts';
 import { firstPlyModes } from './first-ply-modes.ts';
 import { type ModeResult, resultOf, UNLOADED } from './result.ts';
+import { BELOW } from './shear-factor.ts';
 import type { JointState } from './state.ts';
 import { type FaceBending, NO_BENDING, wallBending } from './wall-bending.ts';
 import { laminateFactor, metalFactor } from './wall-strength.ts';
@@ -65,7 +66,7 @@ export function wallModes(
       for (const angle of thetas) {
         const factor = at(angle);
         // A station only counts as worse when it is so beyond rounding: ends are named first.
-        if (factor < reached * (1 - 1e-9)) {
+        if (factor < reached * BELOW) {
           reached = factor;
           x = station;
           theta = angle;

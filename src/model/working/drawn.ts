@@ -6,7 +6,7 @@ import { isDrawnElastic, stateToDraw, stressCurves } from '../curves/stress-curv
 import { hasExactPlastic } from '../joint/lap-state.ts';
 import { partOf } from '../layered/fields.ts';
 import { drawnPeel } from '../margins/bond-fields.card.ts';
-import { boundedCover, coverAt, pullAt } from '../margins/bond-fields.ts';
+import { coverAt, pullAt, pullOfPeel } from '../margins/bond-fields.ts';
 import { shareOfStrength } from '../margins/capped-factor.card.ts';
 import { bondSteps } from './bond.ts';
 import type { Given } from './context.ts';
@@ -90,7 +90,7 @@ export function peakPeelWorking(
     counted.at(x[at]!, newtons, share).stresses.peel[j]!;
   const spot = { bond: j, x: x[at]! };
   const pull = capped
-    ? pullAt(state, theta, boundedCover(state, 'peel', place.bond, place.x))
+    ? pullOfPeel(state, theta, place.bond, place.x)
     : pullAt(state, theta, coverAt(state, 'peel', j, spot.x));
   const sigma = peel[at]!;
   const strength = adhesives[j]!.peelStrength;

@@ -2,7 +2,7 @@
 import { type Criterion, type Step, step } from '../card.ts';
 import { SHEAR_YIELD } from '../joint/adhesive-state.card.ts';
 import { adhesiveModes } from '../margins/adhesive-modes.ts';
-import { bondFields, boundedCover, pullAt } from '../margins/bond-fields.ts';
+import { bondFields, pullOfPeel } from '../margins/bond-fields.ts';
 import {
   cappedPeel,
   cappedShear,
@@ -132,7 +132,7 @@ function cappedPlace(given: GivenMode, j: number, elastic: Found | null): Capped
   const { reached: factor, theta, x } = result;
   const { sample } = spotAt(given, theta, factor, j, x);
   const { bond, x: at0 } = placeOf(elastic, given);
-  const pull = pullAt(state, theta, boundedCover(state, 'peel', bond, at0));
+  const pull = pullOfPeel(state, theta, bond, at0);
   const load = factor * pull;
   const capped = state.layered.capped(load);
   if (!capped) return null;

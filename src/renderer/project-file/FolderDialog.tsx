@@ -56,9 +56,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
   };
   createEffect(on(view, () => setUnused(false)));
 
-  let isAnswered = false;
   const answer = (given: string | File | null): void => {
-    isAnswered = true;
     dialog.close?.();
     props.onAnswer(given);
   };
@@ -115,7 +113,7 @@ export function FolderDialog(props: FolderDialogProps): JSX.Element {
     await state.settled();
     isWaiting = false;
     const isRefused = state.trouble() !== null && state.trouble() !== before;
-    if (!isAnswered && !isRefused) doIt();
+    if (!isRefused) doIt();
   };
   const chooseFolder = async (): Promise<void> => {
     await state.choose();
