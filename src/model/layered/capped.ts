@@ -69,9 +69,8 @@ function flowZones(
 ): FlowZone[] {
   const { lap } = solution;
   const yields = lap.sectionAt(0).bonds.map(({ shearYield }) => shearYield);
-  const trialAt = (j: number, x: number): number =>
-    solution.columns([x], load, 1, false).bonds[j]!.trial[0]!;
-  const trials = solution.columns(stations, load, 1, false).bonds.map(({ trial }) => trial);
+  const answer = solution.under(load, 1);
+  const trials = answer.columns(stations, false).bonds.map(({ trial }) => trial);
   const signAt = (j: number, i: number): number => {
     const trial = trials[j]![i]!;
     return Math.abs(trial) > yields[j]! ? Math.sign(trial) : 0;
@@ -82,7 +81,7 @@ function flowZones(
       const [before, after] = [signAt(j, i - 1), signAt(j, i)];
       if (before === after) continue;
       const sign = before === 0 ? after : before;
-      const over = (x: number): number => sign * trialAt(j, x) - limit;
+      const over = (x: number): number => sign * answer.trial(j, x) - limit;
       const x = findRoot(over, stations[i - 1]!, stations[i]!, 1e-12 * lap.length);
       fronts.push({ x, bond: j, flow: after });
     }

@@ -4,6 +4,7 @@
  */
 import { type Matrix, multiply, rowNorm } from '../numerics/dense.ts';
 import { type Mirrored, mirroredExponential, mirroredOf } from './mirrored.ts';
+import type { Readings } from './readings.ts';
 
 /** Matrix and load in balanced unknowns z, y_i = scale_i·z_i. */
 export interface Balanced {
@@ -90,7 +91,10 @@ const SERIES_STEP = 0.5;
  * the fewer joins, each of which costs a soft joint (a long flat lap that bends as a whole) some digits.
  */
 export const LONGEST_STEP = 16 * SERIES_STEP;
-const SQUARINGS = 4;
+
+/** How often the series' step is to be doubled for a length; four times for the longest. */
+const squaringsFor = ({ rate }: Balanced, length: number): number =>
+  Math.max(0, Math.ceil(Math.log2((rate * length) / SERIES_STEP)));
 
 /** 1/k! to k = 15: 0.5^16/16! is below rounding. */
 const INVERSE_FACTORIAL: number[] = [1];
@@ -104,9 +108,9 @@ export interface Transfer {
 }
 
 /** e^(Aℓ) of any matrix, by Taylor's series in blocks. */
-function exponentialOf({ size, a }: Balanced, length: number): Matrix {
+function exponentialOf({ size, a }: Balanced, length: number, squarings: number): Matrix {
   const x = new Float64Array(size * size);
-  for (let i = 0; i < x.length; i++) x[i] = (a[i]! * length) / 2 ** SQUARINGS;
+  for (let i = 0; i < x.length; i++) x[i] = (a[i]! * length) / 2 ** squarings;
   const x2 = multiply(x, x, size, size, size);
   const x3 = multiply(x2, x, size, size, size);
   const x4 = multiply(x2, x2, size, size, size);
@@ -122,16 +126,17 @@ function exponentialOf({ size, a }: Balanced, length: number): Matrix {
       for (let i = 0; i < matrix.length; i++) matrix[i]! += c * power[i]!;
     }
   }
-  for (let i = 0; i < SQUARINGS; i++) matrix = multiply(matrix, matrix, size, size, size);
+  for (let i = 0; i < squarings; i++) matrix = multiply(matrix, matrix, size, size, size);
   return matrix;
 }
 
 /** @param length with rate·length ≤ LONGEST_STEP */
 export function transferOver(balanced: Balanced, length: number): Transfer {
   const { size, scale, mirrored } = balanced;
+  const squarings = squaringsFor(balanced, length);
   const matrix = mirrored
-    ? mirroredExponential(mirrored, length, SQUARINGS)
-    : exponentialOf(balanced, length);
+    ? mirroredExponential(mirrored, length, squarings)
+    : exponentialOf(balanced, length, squarings);
   for (let i = 0; i < size; i++) {
     for (let j = 0; j < size; j++) matrix[i * size + j]! *= scale[i]! / scale[j]!;
   }
@@ -199,6 +204,27 @@ function fillTerms(balanced: Balanced, y: Matrix, share: number, length: number)
     if (!(moved > 1e-17 * reach)) break;
   }
   return count;
+}
+
+/** The series of what is read of a state, from that of the state: the same values for fewer sums. */
+export function readingsOf(
+  series: Series,
+  { count, rows, constants }: Readings,
+  share: number,
+): Series {
+  const { size, scale, terms } = series;
+  const read = new Float64Array(series.count * count);
+  const scaled = new Float64Array(size);
+  for (let r = 0; r < count; r++) {
+    for (let i = 0; i < size; i++) scaled[i] = rows[r * size + i]! * scale[i]!;
+    for (let k = 0; k < series.count; k++) {
+      const from = k * size;
+      let sum = k === 0 ? share * constants[r]! : 0;
+      for (let i = 0; i < size; i++) sum += scaled[i]! * terms[from + i]!;
+      read[k * count + r] = sum;
+    }
+  }
+  return { size: count, scale: new Float64Array(count).fill(1), terms: read, count: series.count };
 }
 
 /** The state a share of the series' length on, into `z`. */

@@ -85,9 +85,9 @@ function inOrder({ bonds, walls }: Columns, order: Order): FieldPart {
   };
 }
 
-/** Amplitudes at cos θ per N·mm of bending moment, at stations. */
+/** Amplitudes of the bonds at cos θ per N·mm of bending moment, at stations. */
 export const bentPart = (
   solution: HarmonicSolution,
   order: Order,
   x: readonly number[],
-): FieldPart => inOrder(solution.columns(x), order);
+): FieldPart => inOrder(solution.columns(x, false), order);

@@ -11,8 +11,9 @@
  * of order (t/R)² are left out. The bonds also shear around: Δv with the turning of the walls and of
  * the bond, flexibility h/G + t/3G13 of each wall (the through-thickness moduli taken alike).
  */
-import { dot, type Matrix, multiply } from '../numerics/dense.ts';
+import { type Matrix, multiply } from '../numerics/dense.ts';
 import { peelLaw } from './opening-law.ts';
+import { NOTHING_READ, type Readings } from './readings.ts';
 import type { LayeredSection } from './section.ts';
 import { shearLaw, slips } from './slip-law.ts';
 
@@ -22,8 +23,8 @@ export const HARMONIC = 4;
 export interface HarmonicSystem {
   readonly a: Matrix;
   readonly g: Matrix;
-  /** Shear, peel and shear around (the amplitude of sin θ) of each bond in turn, from y into `out`. */
-  read(y: Matrix, out: Matrix): void;
+  /** Shear, peel and shear around (the amplitude of sin θ) of each bond in turn. */
+  readonly bonds: Readings;
 }
 
 export function harmonicSystem(section: LayeredSection): HarmonicSystem {
@@ -63,7 +64,7 @@ export function harmonicSystem(section: LayeredSection): HarmonicSystem {
   });
   const count = bonds.length;
   const g = new Float64Array(size);
-  if (count === 0) return { a, g, read: () => {} };
+  if (count === 0) return { a, g, bonds: NOTHING_READ };
   const slip = slips(section, HARMONIC);
   const peel = peelLaw(section, HARMONIC);
   const { stiffness } = shearLaw(
@@ -94,17 +95,16 @@ export function harmonicSystem(section: LayeredSection): HarmonicSystem {
       }
     }
   });
-  return {
-    a,
-    g,
-    read: (y, out) => {
-      for (let j = 0; j < count; j++) {
-        out[3 * j] = dot(shears, j * half, y, half);
-        out[3 * j + 1] = dot(peel.rows, j * size, y, size);
-        out[3 * j + 2] = turn.stiffness[j]! * dot(turn.rows, j * half, y, half);
-      }
-    },
-  };
+  const rows = new Float64Array(3 * count * size);
+  for (let j = 0; j < count; j++) {
+    const [shear, across, around] = [3 * j * size, (3 * j + 1) * size, (3 * j + 2) * size];
+    for (let i = 0; i < half; i++) {
+      rows[shear + i] = shears[j * half + i]!;
+      rows[around + i] = turn.stiffness[j]! * turn.rows[j * half + i]!;
+    }
+    for (let i = 0; i < size; i++) rows[across + i] = peel.rows[j * size + i]!;
+  }
+  return { a, g, bonds: { count: 3 * count, rows, constants: new Float64Array(3 * count) } };
 }
 
 /** Slip around of each bond as a row over d, and its stiffness. */

@@ -1,11 +1,13 @@
 /** The layered lap of a sleeve under a unit bending moment: amplitudes at cos θ (around: sin θ). */
 import { endDisplacements, type Layout } from './ends.ts';
-import { HARMONIC, harmonicSystem } from './harmonic-system.ts';
+import { HARMONIC, type HarmonicSystem, harmonicSystem } from './harmonic-system.ts';
 import type { LayeredLap } from './lap.ts';
+import { type Asked, type OfSection, ofSection } from './readings.ts';
 import { aloneIn, runOut } from './run-out.ts';
-import { joinAll, uniformStretch } from './stretch.ts';
+import type { LayeredSection } from './section.ts';
+import { Acting, intoColumns, joinAll, readBy, type Stretch, uniformStretch } from './stretch.ts';
 import { taperedStretches } from './taper.ts';
-import { wallForces } from './wall-forces.ts';
+import { type WallColumns, wallColumns, wallReadings } from './wall-forces.ts';
 
 export interface HarmonicColumns {
   readonly bonds: readonly {
@@ -13,17 +15,16 @@ export interface HarmonicColumns {
     readonly peel: Float64Array;
     readonly around: Float64Array;
   }[];
-  /** Inside to outside. */
-  readonly walls: readonly {
-    readonly axial: Float64Array;
-    readonly hoop: Float64Array;
-    readonly moment: Float64Array;
-  }[];
+  /** Inside to outside; none where they were not asked for. */
+  readonly walls: readonly WallColumns[];
 }
 
 export interface HarmonicSolution {
-  /** Per N·mm of moment, over places in rising order. */
-  columns(x: readonly number[]): HarmonicColumns;
+  /**
+   * Per N·mm of moment, over places in rising order.
+   * @param withWalls whether the walls are asked for
+   */
+  columns(x: readonly number[], withWalls: boolean): HarmonicColumns;
 }
 
 const BENT: Layout = {
@@ -42,36 +43,44 @@ const BENT: Layout = {
 
 const NO_PULL = { n: 0, m: 0 };
 
+const readingsOf = ({ shells }: LayeredSection, { bonds }: HarmonicSystem): OfSection =>
+  ofSection(bonds, () =>
+    wallReadings(
+      shells,
+      HARMONIC,
+      shells.map(() => NO_PULL),
+    ),
+  );
+
+function stretchOf(lap: LayeredLap): Stretch<Asked> {
+  if (!lap.uniform) {
+    const coefficients = {
+      name: 'harmonic',
+      of: harmonicSystem,
+      readings: (section: LayeredSection) => readingsOf(section, harmonicSystem(section)),
+    };
+    return joinAll(taperedStretches(lap, coefficients, 0, lap.length));
+  }
+  const section = lap.sectionAt(0);
+  const system = harmonicSystem(section);
+  return readBy(uniformStretch(system.a, system.g, lap.length), readingsOf(section, system));
+}
+
 export function solveHarmonic(lap: LayeredLap): HarmonicSolution {
-  const uniform = lap.uniform ? harmonicSystem(lap.sectionAt(0)) : null;
-  const stretch = uniform
-    ? uniformStretch(uniform.a, uniform.g, lap.length)
-    : joinAll(taperedStretches(lap, { name: 'harmonic', of: harmonicSystem }, 0, lap.length));
-  const { half } = stretch;
+  const stretch = stretchOf(lap);
   const [[d0, d1]] = endDisplacements(lap, stretch.ends, BENT);
-  const columns = (x: readonly number[]): HarmonicColumns => {
-    const empty = (): Float64Array => new Float64Array(x.length);
+  const acting = new Acting(d0, d1, 0);
+  const columns = (x: readonly number[], withWalls: boolean): HarmonicColumns => {
     const { bonds: layers, shells } = lap.sectionAt(0);
+    const empty = (): Float64Array => new Float64Array(x.length);
     const bonds = layers.map(() => ({ shear: empty(), peel: empty(), around: empty() }));
-    const walls = shells.map(() => ({ axial: empty(), hoop: empty(), moment: empty() }));
-    const read = new Float64Array(3 * bonds.length);
-    stretch.sample({ x, from: 0, to: x.length, start: 0 }, d0, d1, 0, (i, y) => {
-      const section = lap.sectionAt(x[i]!);
-      (uniform ?? harmonicSystem(section)).read(y, read);
-      bonds.forEach((bond, j) => {
-        bond.shear[i] = read[3 * j]!;
-        bond.peel[i] = read[3 * j + 1]!;
-        bond.around[i] = read[3 * j + 2]!;
-      });
-      section.shells.forEach((shell, k) => {
-        const place = { half, each: HARMONIC, wall: k } as const;
-        const { axial, hoop, moment } = wallForces(shell, y, place, NO_PULL, 0);
-        const wall = walls[k]!;
-        wall.axial[i] = axial;
-        wall.hoop[i] = hoop;
-        wall.moment[i] = moment;
-      });
-    });
+    const walls = withWalls ? shells.map(() => wallColumns(x.length)) : [];
+    const all = [
+      ...bonds.flatMap(({ shear, peel, around }) => [shear, peel, around]),
+      ...walls.flatMap(({ axial, hoop, moment }) => [axial, hoop, moment]),
+    ];
+    const span = { x, from: 0, to: x.length, start: 0 };
+    stretch.sample(span, acting, intoColumns(all), withWalls ? 'all' : 'bonds');
     return { bonds, walls };
   };
   return { columns };

@@ -6,12 +6,13 @@ import type { Matrix } from '../numerics/dense.ts';
 import { endDisplacements, type Layout } from './ends.ts';
 import { type Balanced, balance } from './exponential.ts';
 import { endLack, layerPulls } from './layer-pull.ts';
+import { type Asked, type OfSection, ofSection } from './readings.ts';
 import { aloneIn, keptRunOuts, runOut } from './run-out.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
-import { balancedStretch, joinAll, type See, type Stretch } from './stretch.ts';
+import { Acting, balancedStretch, intoColumns, joinAll, readBy, type Stretch } from './stretch.ts';
 import { type LayeredSystem, layeredSystem } from './system.ts';
 import { taperedStretches } from './taper.ts';
-import { type WallForces, wallForces } from './wall-forces.ts';
+import { type WallColumns, type WallForces, wallColumns, wallReadings } from './wall-forces.ts';
 
 /** What a wall meets at an end of the overlap. Loads are per unit of the lap's load. */
 export type WallEnd =
@@ -39,12 +40,21 @@ export interface FlowZone {
 
 export interface LayeredSolution {
   readonly lap: LayeredLap;
+  /** The answer to load·(mechanical part) + share·(temperature and flow). */
+  under(load: number, share: number): LayeredAnswer;
   /** Bonds and walls at x for load·(mechanical part) + share·(temperature and flow). */
   at(x: number, load: number, share: number): LayeredPoint;
   /** The same at many places in rising order, for less. */
   along(x: readonly number[], load: number, share: number): LayeredPoint[];
   /** The same in columns over the places, for less still; the walls where asked for. */
   columns(x: readonly number[], load: number, share: number, withWalls: boolean): LayeredColumns;
+}
+
+/** Keeps what it has found on the way: many places asked one after the other cost little each. */
+export interface LayeredAnswer {
+  columns(x: readonly number[], withWalls: boolean): LayeredColumns;
+  /** Trial shear of a bond at one place. */
+  trial(bond: number, x: number): number;
 }
 
 export interface LayeredColumns {
@@ -55,11 +65,7 @@ export interface LayeredColumns {
     readonly trial: Float64Array;
   }[];
   /** Inside to outside; none where they were not asked for. */
-  readonly walls: readonly {
-    readonly axial: Float64Array;
-    readonly hoop: Float64Array;
-    readonly moment: Float64Array;
-  }[];
+  readonly walls: readonly WallColumns[];
 }
 
 export interface LayeredPoint {
@@ -77,28 +83,37 @@ export const elasticZones = (lap: LayeredLap): FlowZone[] => [
 ];
 
 interface UniformSystem {
-  readonly system: LayeredSystem;
   readonly balanced: Balanced;
+  readonly readings: OfSection;
 }
 
-/** Systems of uniform laps by what flows: the capped states of one lap ask for the same few. */
-const known = new WeakMap<LayeredLap, Map<string, UniformSystem>>();
+type SectionAt = LayeredLap['sectionAt'];
 
-function uniformSystem(lap: LayeredLap, flow: FlowSigns): UniformSystem {
-  let systems = known.get(lap);
+/** By section and what flows: laps that differ in their ends alone and all states of one lap ask for the same few. */
+const known = new WeakMap<SectionAt, Map<string, UniformSystem>>();
+
+function uniformSystem({ sectionAt }: LayeredLap, flow: FlowSigns): UniformSystem {
+  let systems = known.get(sectionAt);
   if (!systems) {
     systems = new Map();
-    known.set(lap, systems);
+    known.set(sectionAt, systems);
   }
   const key = flow.join();
   let found = systems.get(key);
   if (!found) {
-    const system = layeredSystem(lap.sectionAt(0), flow);
-    found = { system, balanced: balance(system.a, system.g) };
+    const section = sectionAt(0);
+    const system = layeredSystem(section, flow);
+    found = {
+      balanced: balance(system.a, system.g),
+      readings: readingsOf(section, system),
+    };
     systems.set(key, found);
   }
   return found;
 }
+
+const readingsOf = (section: LayeredSection, { bonds }: LayeredSystem): OfSection =>
+  ofSection(bonds, () => wallReadings(section.shells, 3, layerPulls(section)));
 
 const PLAIN: Layout = {
   each: 3,
@@ -108,104 +123,78 @@ const PLAIN: Layout = {
   ),
 };
 
-/** @throws RangeError when the lap has no single answer (a bond that flows from end to end) */
-export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): LayeredSolution {
-  const stretches: Stretch[] = [];
+function stretchesOf(lap: LayeredLap, zones: readonly FlowZone[]): Stretch<Asked> {
+  const stretches: Stretch<Asked>[] = [];
   let from = 0;
   for (const { to, flow } of zones) {
     if (to <= from) continue;
     if (lap.uniform) {
-      stretches.push(balancedStretch(uniformSystem(lap, flow).balanced, to - from));
+      const { balanced, readings } = uniformSystem(lap, flow);
+      stretches.push(readBy(balancedStretch(balanced, to - from), readings));
     } else {
       const coefficients = {
         name: flow.join(),
         of: (section: LayeredSection) => layeredSystem(section, flow),
+        readings: (section: LayeredSection) => readingsOf(section, layeredSystem(section, flow)),
       };
       stretches.push(...taperedStretches(lap, coefficients, from, to));
     }
     from = to;
   }
-  const whole = joinAll(stretches);
-  const { half } = whole;
+  return joinAll(stretches);
+}
+
+/** Laps without flow by their section: those of a flat joint under other loads differ in their ends alone. */
+const elastic = new WeakMap<SectionAt, Stretch<Asked>>();
+
+function elasticStretch(lap: LayeredLap, zones: readonly FlowZone[]): Stretch<Asked> {
+  let found = elastic.get(lap.sectionAt);
+  if (!found) {
+    found = stretchesOf(lap, zones);
+    elastic.set(lap.sectionAt, found);
+  }
+  return found;
+}
+
+/** @throws RangeError when the lap has no single answer (a bond that flows from end to end) */
+export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): LayeredSolution {
+  const isElastic = zones.every(({ flow }) => flow.every((sign) => sign === 0));
+  const whole = isElastic ? elasticStretch(lap, zones) : stretchesOf(lap, zones);
   const [mechanical, fixed] = endDisplacements(lap, whole.ends, PLAIN);
-  let asked: readonly [load: number, share: number] | null = null;
-  let ends: readonly [Matrix, Matrix] | null = null;
-  /** Displacements at both ends; the same arrays as long as the same is asked. */
-  const endsAt = (load: number, share: number): readonly [Matrix, Matrix] => {
-    if (ends && asked?.[0] === load && asked[1] === share) return ends;
-    const mix = (end: 0 | 1): Matrix => {
-      const out = new Float64Array(half);
-      for (let i = 0; i < half; i++) {
-        out[i] = load * mechanical[end][i]! + share * fixed[end][i]!;
-      }
-      return out;
+  const lackAt = endLacks(lap);
+  const under = (load: number, share: number): LayeredAnswer => {
+    const mix = (end: 0 | 1): Matrix =>
+      mechanical[end].map((value, i) => load * value + share * fixed[end][i]!);
+    const acting = new Acting(mix(0), mix(1), share);
+    return {
+      trial: (bond, x) => {
+        let trial = 0;
+        const span = { x: [x], from: 0, to: 1, start: 0 };
+        whole.sample(span, acting, (_i, [value]) => (trial = value!), 3 * bond + 2);
+        return trial;
+      },
+      columns: (x, withWalls) => {
+        const empty = (): Float64Array => new Float64Array(x.length);
+        const { bonds: layers, shells } = lap.sectionAt(0);
+        const bonds = layers.map(() => ({ shear: empty(), peel: empty(), trial: empty() }));
+        const walls = withWalls ? shells.map(() => wallColumns(x.length)) : [];
+        const all = [
+          ...bonds.flatMap(({ shear, peel, trial }) => [shear, peel, trial]),
+          ...walls.flatMap(({ axial, hoop, moment }) => [axial, hoop, moment]),
+        ];
+        const span = { x, from: 0, to: x.length, start: 0 };
+        whole.sample(span, acting, intoColumns(all), withWalls ? 'all' : 'bonds');
+        if (share !== 0) {
+          bonds.forEach(({ peel }, j) => {
+            for (let i = 0; i < x.length; i++) peel[i]! -= share * lackAt(j, x[i]!);
+          });
+        }
+        return { bonds, walls };
+      },
     };
-    asked = [load, share];
-    ends = [mix(0), mix(1)];
-    return ends;
   };
-  const sample = (x: readonly number[], load: number, share: number, see: See): void =>
-    whole.sample({ x, from: 0, to: x.length, start: 0 }, ...endsAt(load, share), share, see);
-  const uniformSection = lap.uniform ? lap.sectionAt(0) : null;
-  const uniformPulls = uniformSection && layerPulls(uniformSection);
-  const systems = uniformSection && zones.map(({ flow }) => uniformSystem(lap, flow).system);
-  const last = zones.length - 1;
-  const systemAt = (x: number): LayeredSystem => {
-    let zone = 0;
-    while (zone < last && x > zones[zone]!.to) zone++;
-    return systems ? systems[zone]! : layeredSystem(lap.sectionAt(x), zones[zone]!.flow);
-  };
-  const lacks = [0, lap.length].map((x) => {
-    const section = lap.sectionAt(x);
-    return section.bonds.map((_bond, j) => endLack(section, j, lap.length));
-  });
-  const lackAt = (j: number, x: number): number => {
-    const [root, mouth] = [lacks[0]![j]!, lacks[1]![j]!];
-    return (
-      root.stress * Math.exp(-x / root.length) +
-      mouth.stress * Math.exp((x - lap.length) / mouth.length)
-    );
-  };
-  const forcesAt = (x: number, y: Matrix, share: number): WallForces[] => {
-    const section = uniformSection ?? lap.sectionAt(x);
-    const pulls = uniformPulls ?? layerPulls(section);
-    return section.shells.map((shell, i) =>
-      wallForces(shell, y, { half, each: 3, wall: i }, pulls[i]!, share),
-    );
-  };
-  const columns = (
-    x: readonly number[],
-    load: number,
-    share: number,
-    withWalls: boolean,
-  ): LayeredColumns => {
-    const empty = (): Float64Array => new Float64Array(x.length);
-    const bonds = lacks[0]!.map(() => ({ shear: empty(), peel: empty(), trial: empty() }));
-    const walls = (withWalls ? lap.root : []).map(() => ({
-      axial: empty(),
-      hoop: empty(),
-      moment: empty(),
-    }));
-    const read = new Float64Array(3 * bonds.length);
-    sample(x, load, share, (i, y) => {
-      const at = x[i]!;
-      systemAt(at).read(y, share, read);
-      for (let j = 0; j < bonds.length; j++) {
-        const bond = bonds[j]!;
-        bond.shear[i] = read[3 * j]!;
-        bond.peel[i] = read[3 * j + 1]! - (share === 0 ? 0 : share * lackAt(j, at));
-        bond.trial[i] = read[3 * j + 2]!;
-      }
-      if (!withWalls) return;
-      forcesAt(at, y, share).forEach(({ axial, hoop, moment }, k) => {
-        const wall = walls[k]!;
-        wall.axial[i] = axial;
-        wall.hoop[i] = hoop;
-        wall.moment[i] = moment;
-      });
-    });
-    return { bonds, walls };
-  };
+  const columns: LayeredSolution['columns'] = (x, load, share, withWalls) =>
+    under(load, share).columns(x, withWalls);
   const along = (x: readonly number[], load: number, share: number): LayeredPoint[] => {
     const { bonds, walls } = columns(x, load, share, true);
     const pick = (what: 'shear' | 'peel' | 'trial', i: number): number[] =>
@@ -219,5 +208,20 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
       })),
     }));
   };
-  return { lap, columns, along, at: (x, load, share) => along([x], load, share)[0]! };
+  return { lap, under, columns, along, at: (x, load, share) => along([x], load, share)[0]! };
+}
+
+/** How much peel the layer of a bond lacks at a place, from both of its ends. */
+function endLacks(lap: LayeredLap): (bond: number, x: number) => number {
+  const lacks = [0, lap.length].map((x) => {
+    const section = lap.sectionAt(x);
+    return section.bonds.map((_bond, j) => endLack(section, j, lap.length));
+  });
+  return (j, x) => {
+    const [root, mouth] = [lacks[0]![j]!, lacks[1]![j]!];
+    return (
+      root.stress * Math.exp(-x / root.length) +
+      mouth.stress * Math.exp((x - lap.length) / mouth.length)
+    );
+  };
 }

@@ -79,6 +79,16 @@ export function layeredLap(
   };
 }
 
+/** The same lap, a flat single one, under the edge loads of a load. */
+export const withEdgeLoads = (
+  lap: LayeredLap,
+  assembly: Assembly,
+  edge: EdgeLoads,
+): LayeredLap => ({
+  ...lap,
+  ...wallEnds(assembly, inOrder(assembly), 0, edge),
+});
+
 interface Ordered {
   readonly part: Part;
   readonly face: BondedFace;

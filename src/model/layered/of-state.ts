@@ -13,7 +13,7 @@ import {
 } from './fields.ts';
 import { type HarmonicSolution, solveHarmonic } from './harmonic.ts';
 import { elasticZones, type LayeredLap, type LayeredSolution, solveLayered } from './lap.ts';
-import { layeredLap, layerOrder } from './of-joint.ts';
+import { layeredLap, layerOrder, withEdgeLoads } from './of-joint.ts';
 
 export interface LayeredState {
   readonly order: Order;
@@ -49,25 +49,74 @@ function nearest(states: ReadonlyMap<number, CappedState | null>, load: number) 
   return found;
 }
 
-export function layeredState(
+/**
+ * The layered lap in one gap state and surroundings. Load cases there share what does not hang on the load:
+ * the lap, and its elastic answer unless it bends with the load.
+ * @returns for each load case a state of its own
+ */
+export function layeredStates(
   assembly: Assembly,
   adhesives: readonly AdhesiveState[],
   deltaT: number,
   method: EdgeMethod,
-): LayeredState {
+): () => LayeredState {
   const order = layerOrder(assembly);
   const bendsWithLoad = isFlatSingle(assembly);
-  const laps = new Map<number, LayeredLap>();
-  const lapAt = (load: number): LayeredLap => {
-    const key = bendsWithLoad ? load : 0;
-    let lap = laps.get(key);
-    if (!lap) {
-      const edge = bendsWithLoad ? flatEdgeLoads(assembly, load, method) : undefined;
-      lap = layeredLap(assembly, adhesives, deltaT, edge);
-      laps.set(key, lap);
-    }
-    return lap;
+  let plain: LayeredLap | null = null;
+  const plainLap = (): LayeredLap => {
+    plain ??= layeredLap(assembly, adhesives, deltaT);
+    return plain;
   };
+  let harmonic: HarmonicSolution | null = null;
+  let bentAtStations: FieldPart | null = null;
+  const bent: LayeredState['bent'] = (x) => {
+    if (assembly.flat) return null;
+    harmonic ??= solveHarmonic(plainLap());
+    if (x) return bentPart(harmonic, order, x);
+    bentAtStations ??= bentPart(harmonic, order, fieldStations(assembly.overlap));
+    return bentAtStations;
+  };
+  const bending = (): ElasticAnswers => {
+    const laps = new Map<number, LayeredLap>();
+    const lapAt = (load: number): LayeredLap => {
+      let lap = laps.get(load);
+      if (!lap) {
+        lap = withEdgeLoads(plainLap(), assembly, flatEdgeLoads(assembly, load, method));
+        laps.set(load, lap);
+      }
+      return lap;
+    };
+    return elasticAnswers(lapAt, order);
+  };
+  const shared = bendsWithLoad ? null : elasticAnswers(plainLap, order);
+  return () => {
+    const answers = shared ?? bending();
+    const states = new Map<number, CappedState | null>();
+    return {
+      order,
+      bendsWithLoad,
+      bent,
+      fields: answers.fields,
+      solution: answers.solution,
+      capped: (load) => {
+        const known = states.get(load);
+        if (known !== undefined) return known;
+        const near = nearest(states, load);
+        const lap = answers.lapAt(load);
+        const found = (near && cappedState(lap, load, near.zones)) ?? cappedState(lap, load);
+        states.set(load, found);
+        return found;
+      },
+    };
+  };
+}
+
+interface ElasticAnswers extends Pick<LayeredState, 'fields' | 'solution'> {
+  lapAt(load: number): LayeredLap;
+}
+
+/** Each lap is solved once, whatever the load it was asked for. */
+function elasticAnswers(lapAt: (load: number) => LayeredLap, order: Order): ElasticAnswers {
   const solutions = new Map<LayeredLap, LayeredSolution>();
   const solution = (load: number): LayeredSolution => {
     const lap = lapAt(load);
@@ -79,12 +128,9 @@ export function layeredState(
     return found;
   };
   const fields = new Map<LayeredSolution, LayeredFields>();
-  const states = new Map<number, CappedState | null>();
-  let harmonic: HarmonicSolution | null = null;
-  let bentAtStations: FieldPart | null = null;
   return {
-    order,
-    bendsWithLoad,
+    lapAt,
+    solution,
     fields: (load) => {
       const solved = solution(load);
       let found = fields.get(solved);
@@ -92,23 +138,6 @@ export function layeredState(
         found = fieldsOf(solved, order);
         fields.set(solved, found);
       }
-      return found;
-    },
-    solution,
-    bent: (x) => {
-      if (assembly.flat) return null;
-      harmonic ??= solveHarmonic(lapAt(0));
-      if (x) return bentPart(harmonic, order, x);
-      bentAtStations ??= bentPart(harmonic, order, fieldStations(assembly.overlap));
-      return bentAtStations;
-    },
-    capped: (load) => {
-      const known = states.get(load);
-      if (known !== undefined) return known;
-      const near = nearest(states, load);
-      const found =
-        (near && cappedState(lapAt(load), load, near.zones)) ?? cappedState(lapAt(load), load);
-      states.set(load, found);
       return found;
     },
   };

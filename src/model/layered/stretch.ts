@@ -12,12 +12,14 @@ import {
   type Balanced,
   balance,
   LONGEST_STEP,
+  readingsOf,
   type Series,
   seriesOf,
   stateAt,
   type Transfer,
   transferOver,
 } from './exponential.ts';
+import type { Readings } from './readings.ts';
 
 /** Forces at each end by rows over (d0, d1, share): half × (2·half + 1). */
 export interface EndStiffness {
@@ -27,20 +29,46 @@ export interface EndStiffness {
   readonly end: Matrix;
 }
 
-export interface Stretch {
+/** @typeParam What how what is to be read of its states is told */
+export interface Stretch<What = Readings> {
   readonly length: number;
   readonly half: number;
   readonly ends: EndStiffness;
   /**
-   * States y = (d, f) at places from the stretch's start, in rising order.
-   * @param share of the loads p that acts: 1, or 0 for the mechanical part alone
-   * @param see called with the index of each place of `span` and its state
+   * States at places from the stretch's start, in rising order: what is asked for of them, or y = (d, f) as a whole.
+   * @param acting displacements of both ends and the share of the loads p that acts
+   * @param see called with the index of each place of `span` and what is read there
    */
-  sample(span: Span, d0: Matrix, d1: Matrix, share: number, see: See): void;
+  sample(span: Span, acting: Acting, see: See, what?: What): void;
 }
 
-/** y is the same array at the next place: copy what is to be kept. */
-export type See = (index: number, y: Matrix) => void;
+/** `values` is the same array at the next place: copy what is to be kept. */
+export type See = (index: number, values: Matrix) => void;
+
+/** Each value that is read into a column of its own. */
+export const intoColumns =
+  (columns: readonly Float64Array[]): See =>
+  (i, values) => {
+    for (let r = 0; r < columns.length; r++) columns[r]![i] = values[r]!;
+  };
+
+/** Displacements at both ends of one stretch, with what has been found from them: it serves all places. */
+export class Acting {
+  /** Of the two stretches that it is joined of. */
+  parts: readonly [Acting, Acting] | null = null;
+  series: Series | null = null;
+  read: { readonly what: Readings; readonly series: Series } | null = null;
+  readonly d0: Matrix;
+  readonly d1: Matrix;
+  /** Of the loads p: 1, or 0 for the mechanical part alone. */
+  readonly share: number;
+
+  constructor(d0: Matrix, d1: Matrix, share: number) {
+    this.d0 = d0;
+    this.d1 = d1;
+    this.share = share;
+  }
+}
 
 /** Places x[from] … x[to − 1], measured from `start`. */
 export interface Span {
@@ -64,26 +92,42 @@ export function balancedStretch(balanced: Balanced, length: number): Stretch {
 function shortStretch(balanced: Balanced, length: number): Stretch {
   const half = balanced.size / 2;
   const ends = endStiffness(transferOver(balanced, length), half);
-  const seriesFrom = keptFor((d0, d1, share): Series => {
-    const y = new Float64Array(2 * half);
-    y.set(d0);
-    y.set(fromEnds(ends.start, d0, d1, share), half);
-    return seriesOf(balanced, y, share, length);
-  });
+  const seriesFrom = (acting: Acting): Series => {
+    if (!acting.series) {
+      const y = new Float64Array(2 * half);
+      y.set(acting.d0);
+      y.set(fromEnds(ends.start, acting), half);
+      acting.series = seriesOf(balanced, y, acting.share, length);
+    }
+    return acting.series;
+  };
+  const readFrom = (acting: Acting, what: Readings): Series => {
+    if (acting.read?.what !== what) {
+      acting.read = { what, series: readingsOf(seriesFrom(acting), what, acting.share) };
+    }
+    return acting.read.series;
+  };
   return {
     length,
     half,
     ends,
-    sample: ({ x, from, to, start }, d0, d1, share, see) => {
-      const series = seriesFrom(d0, d1, share);
-      const y = new Float64Array(2 * half);
+    sample: ({ x, from, to, start }, acting, see, what) => {
+      const series = what ? readFrom(acting, what) : seriesFrom(acting);
+      const values = new Float64Array(series.size);
       for (let i = from; i < to; i++) {
-        stateAt(series, Math.min(Math.max((x[i]! - start) / length, 0), 1), y);
-        see(i, y);
+        stateAt(series, Math.min(Math.max((x[i]! - start) / length, 0), 1), values);
+        see(i, values);
       }
     },
   };
 }
+
+/** The same stretch, asked in another way for what it reads. */
+export const readBy = <What>(stretch: Stretch, what: (asked: What) => Readings): Stretch<What> => ({
+  ...stretch,
+  sample: (span, acting, see, asked) =>
+    stretch.sample(span, acting, see, asked === undefined ? undefined : what(asked)),
+});
 
 /** From d1 = Tdd·d0 + Tdf·f0 + td and f1 = Tfd·d0 + Tff·f0 + tf. */
 function endStiffness({ matrix: t, load }: Transfer, half: number): EndStiffness {
@@ -105,24 +149,8 @@ function endStiffness({ matrix: t, load }: Transfer, half: number): EndStiffness
   return { start, end };
 }
 
-type FromEnds<T> = (d0: Matrix, d1: Matrix, share: number) => T;
-
-/**
- * Keeps the last answer: a front is looked for at many places near each other, between the same ends.
- * What is given and what is answered must not be written into.
- */
-function keptFor<T>(of: FromEnds<T>): FromEnds<T> {
-  let known: { d0: Matrix; d1: Matrix; share: number; value: T } | null = null;
-  return (d0, d1, share) => {
-    if (known?.d0 !== d0 || known.d1 !== d1 || known.share !== share) {
-      known = { d0, d1, share, value: of(d0, d1, share) };
-    }
-    return known.value;
-  };
-}
-
 /** What rows over (d0, d1, share) give. */
-export function fromEnds(rows: Matrix, d0: Matrix, d1: Matrix, share: number): Matrix {
+function fromEnds(rows: Matrix, { d0, d1, share }: Acting): Matrix {
   const half = d0.length;
   const width = 2 * half + 1;
   const out = new Float64Array(half);
@@ -136,7 +164,7 @@ export function fromEnds(rows: Matrix, d0: Matrix, d1: Matrix, share: number): M
 }
 
 /** Two stretches end to end, the first one's end being the second one's start. */
-export function join(first: Stretch, second: Stretch): Stretch {
+export function join<What>(first: Stretch<What>, second: Stretch<What>): Stretch<What> {
   const { half } = first;
   const size = 2 * half;
   const width = size + 1;
@@ -162,24 +190,31 @@ export function join(first: Stretch, second: Stretch): Stretch {
   solveDense(stiffness, middle, half, width);
   addProduct(start, a.start, middle, half, half, width, width, half);
   addProduct(end, b.end, middle, half, half, width, width, 0);
-  const middleOf = keptFor((d0, d1, share) => fromEnds(middle, d0, d1, share));
+  const partsOf = (acting: Acting): readonly [Acting, Acting] => {
+    if (!acting.parts) {
+      const { d0, d1, share } = acting;
+      const dm = fromEnds(middle, acting);
+      acting.parts = [new Acting(d0, dm, share), new Acting(dm, d1, share)];
+    }
+    return acting.parts;
+  };
   return {
     length: first.length + second.length,
     half,
     ends: { start, end },
-    sample: ({ x, from, to, start: origin }, d0, d1, share, see) => {
-      const dm = middleOf(d0, d1, share);
+    sample: ({ x, from, to, start: origin }, acting, see, what) => {
+      const [before, after] = partsOf(acting);
       const middleAt = origin + first.length;
       let split = from;
       while (split < to && x[split]! < middleAt) split++;
-      if (split > from) first.sample({ x, from, to: split, start: origin }, d0, dm, share, see);
-      if (split < to) second.sample({ x, from: split, to, start: middleAt }, dm, d1, share, see);
+      if (split > from) first.sample({ x, from, to: split, start: origin }, before, see, what);
+      if (split < to) second.sample({ x, from: split, to, start: middleAt }, after, see, what);
     },
   };
 }
 
 /** Any number of stretches in a row, joined in a balanced tree. */
-export function joinAll(stretches: readonly Stretch[]): Stretch {
+export function joinAll<What>(stretches: readonly Stretch<What>[]): Stretch<What> {
   if (stretches.length === 1) return stretches[0]!;
   const middle = stretches.length >> 1;
   return join(joinAll(stretches.slice(0, middle)), joinAll(stretches.slice(middle)));

@@ -10,9 +10,10 @@
  *
  * B the energy of the bonds: shear τ = C⁻¹·Δs, peel σ = k_n·(Δn − δ), each acting on ρ of arc.
  */
-import { dot, type Matrix, multiply } from '../numerics/dense.ts';
+import { type Matrix, multiply } from '../numerics/dense.ts';
 import { layerPulls } from './layer-pull.ts';
 import { peelLaw, type Rows } from './opening-law.ts';
+import { NOTHING_READ, type Readings } from './readings.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
 import { commonWidthStrain } from './shell.ts';
 import { shearLaw, slipFlexibility, slips } from './slip-law.ts';
@@ -24,11 +25,10 @@ export interface LayeredSystem {
   readonly a: Matrix;
   readonly g: Matrix;
   /**
-   * Shear, peel and trial shear of each bond in turn, from y into `out`. The trial shear is the shear where
-   * the bond is elastic; where it flows, yield plus the plastic slip's worth, with the sign of flow.
-   * @param share of temperature and flow that acts in y: 1, or 0 for the mechanical part alone
+   * Shear, peel and trial shear of each bond in turn. The trial shear is the shear where the bond is
+   * elastic; where it flows, yield plus the plastic slip's worth, with the sign of flow.
    */
-  read(y: Matrix, share: number, out: Matrix): void;
+  readonly bonds: Readings;
 }
 
 export function layeredSystem(section: LayeredSection, flow: FlowSigns): LayeredSystem {
@@ -73,7 +73,7 @@ export function layeredSystem(section: LayeredSection, flow: FlowSigns): Layered
   });
   const count = bonds.length;
   if (count === 0) {
-    return { half, a, g, read: () => {} };
+    return { half, a, g, bonds: NOTHING_READ };
   }
   const slip = slips(section);
   const peel = peelLaw(section);
@@ -100,17 +100,7 @@ export function layeredSystem(section: LayeredSection, flow: FlowSigns): Layered
       }
     }
   });
-  const { rows, constants } = readings(section, flow, { slip, peel, stiffness, fixed });
-  return {
-    half,
-    a,
-    g,
-    read: (y, share, out) => {
-      for (let r = 0; r < 3 * count; r++) {
-        out[r] = dot(rows, r * size, y, size) + share * constants[r]!;
-      }
-    },
-  };
+  return { half, a, g, bonds: bondReadings(section, flow, { slip, peel, stiffness, fixed }) };
 }
 
 interface Laws {
@@ -120,12 +110,11 @@ interface Laws {
   readonly fixed: Matrix;
 }
 
-/** What is read of y, as rows over it, and what temperature and flow add. */
-function readings(
+function bondReadings(
   section: LayeredSection,
   flow: FlowSigns,
   { slip, peel, stiffness, fixed }: Laws,
-): { rows: Matrix; constants: Matrix } {
+): Readings {
   const count = section.bonds.length;
   const half = slip.length / count;
   const size = 2 * half;
@@ -149,5 +138,5 @@ function readings(
     constants[3 * j + 1] = peel.fixed[j]!;
     constants[3 * j + 2] = fixed[j]! - own * beyondFixed[j]!;
   }
-  return { rows, constants };
+  return { count: 3 * count, rows, constants };
 }

@@ -5,6 +5,7 @@
 import { type Matrix, multiply } from '../numerics/dense.ts';
 import { advance, type Balanced, balance, LONGEST_STEP } from './exponential.ts';
 import type { LayeredLap } from './lap.ts';
+import { type Asked, type OfSection, read } from './readings.ts';
 import type { LayeredSection } from './section.ts';
 import { type Stretch, uniformStretch } from './stretch.ts';
 
@@ -23,6 +24,7 @@ const LONGEST_TURNS = 1.5;
 export interface Coefficients {
   readonly name: string;
   of(section: LayeredSection): Affine;
+  readings(section: LayeredSection): OfSection;
 }
 
 export function taperedStretches(
@@ -30,7 +32,7 @@ export function taperedStretches(
   coefficients: Coefficients,
   from: number,
   to: number,
-): Stretch[] {
+): Stretch<Asked>[] {
   const kept = storeOf(lap);
   const marks = [from, ...kept.marks.filter((x) => x > from && x < to), to];
   return marks.slice(1).map((end, i) => {
@@ -44,19 +46,19 @@ export function taperedStretches(
   });
 }
 
-/** What the capped states of one lap share: only the stretches at their fronts differ. */
+/** What all states of one lap share, and laps that differ in their ends alone: only the stretches at fronts differ. */
 interface Store {
   readonly marks: readonly number[];
-  readonly stretches: Map<string, Stretch>;
+  readonly stretches: Map<string, Stretch<Asked>>;
 }
 
-const stores = new WeakMap<LayeredLap, Store>();
+const stores = new WeakMap<LayeredLap['sectionAt'], Store>();
 
 function storeOf(lap: LayeredLap): Store {
-  let store = stores.get(lap);
+  let store = stores.get(lap.sectionAt);
   if (!store) {
     store = { marks: marksOf(lap), stretches: new Map() };
-    stores.set(lap, store);
+    stores.set(lap.sectionAt, store);
   }
   return store;
 }
@@ -91,33 +93,43 @@ function taperedStretch(
   coefficients: Coefficients,
   from: number,
   to: number,
-): Stretch {
+): Stretch<Asked> {
   const mean = exponent(lap, coefficients, from, to);
   const stretch = uniformStretch(mean.a, mean.g, to - from);
-  const parts = new Map<number, Balanced>();
-  const partTo = (along: number): Balanced => {
-    let part = parts.get(along);
-    if (!part) {
+  const places = new Map<number, Place>();
+  const placeAt = (along: number): Place => {
+    let place = places.get(along);
+    if (!place) {
       const { a, g } = exponent(lap, coefficients, from, from + along);
-      part = balance(a, g);
-      parts.set(along, part);
+      const readings = coefficients.readings(lap.sectionAt(from + along));
+      place = { before: along === 0 ? null : balance(a, g), readings };
+      places.set(along, place);
     }
-    return part;
+    return place;
   };
   return {
     ...stretch,
-    sample: ({ x, from: first, to: last, start }, d0, d1, share, see) => {
+    sample: ({ x, from: first, to: last, start }, acting, see, asked) => {
       let y: Matrix = new Float64Array(0);
-      stretch.sample({ x: [start], from: 0, to: 1, start }, d0, d1, share, (_i, state) => {
+      stretch.sample({ x: [start], from: 0, to: 1, start }, acting, (_i, state) => {
         y = Float64Array.from(state);
       });
       // The exponent of the whole stretch holds at its end only: inside, that of the part walked.
       for (let i = first; i < last; i++) {
         const along = Math.min(Math.max(x[i]! - start, 0), to - from);
-        see(i, along === 0 ? y : walk(partTo(along), y, share, along));
+        const { before, readings } = placeAt(along);
+        const state = before ? walk(before, y, acting.share, along) : y;
+        if (asked === undefined) see(i, state);
+        else see(i, read(readings(asked), state, acting.share));
       }
     },
   };
+}
+
+/** A place within a stretch: what lies before it there, and what can be read at it. */
+interface Place {
+  readonly before: Balanced | null;
+  readonly readings: OfSection;
 }
 
 /** y along a length on which the exponent is taken as constant. */

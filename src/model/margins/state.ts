@@ -13,7 +13,7 @@ import type {
   ModelSettings,
 } from '../joint/types.ts';
 import type { BondLaw } from '../lap/problem.ts';
-import { type LayeredState, layeredState } from '../layered/of-state.ts';
+import { type LayeredState, layeredStates } from '../layered/of-state.ts';
 
 export interface JointState {
   readonly assembly: Assembly;
@@ -29,6 +29,53 @@ export interface JointState {
   at(theta: number, deltaT?: number): LocalProblem;
 }
 
+/** What load cases share that meet the joint in one gap state, at one temperature and moisture. */
+interface Surroundings
+  extends Pick<JointState, 'assembly' | 'adhesives' | 'ledgers' | 'bonds' | 'deltaT'> {
+  readonly layered: () => LayeredState;
+}
+
+type Asked = readonly [joint: JointInput, adhesive: AdhesiveInput, settings: ModelSettings];
+
+/** Surroundings of the joint that was asked for last: its load cases come one after the other. */
+let known: { readonly asked: Asked; readonly surroundings: Map<string, Surroundings> } | null =
+  null;
+
+/** More surroundings than a joint has in practice are not kept at once. */
+const MOST_KEPT = 40;
+
+function surroundingsOf(
+  asked: Asked,
+  { temperature, moisture }: CaseInput,
+  gapState: GapState,
+): Surroundings {
+  if (!known?.asked.every((one, i) => one === asked[i])) known = { asked, surroundings: new Map() };
+  const { surroundings } = known;
+  const key = `${gapState} ${temperature} ${moisture}`;
+  let found = surroundings.get(key);
+  if (!found) {
+    found = makeSurroundings(asked, { temperature, moisture }, gapState);
+    if (surroundings.size >= MOST_KEPT) surroundings.clear();
+    surroundings.set(key, found);
+  }
+  return found;
+}
+
+function makeSurroundings(
+  [joint, adhesive, settings]: Asked,
+  at: Pick<CaseInput, 'temperature' | 'moisture'>,
+  gapState: GapState,
+): Surroundings {
+  const assembly = assemble(joint, gapState);
+  const gaps = assembly.bonds.map(({ gap }) => gap);
+  const { ledgers, left: adhesives } = adhesiveInBonds(adhesive, gaps, at);
+  const bonds = bondLaws(assembly, adhesives, settings.adherendShear);
+  const deltaT = at.temperature - adhesive.stressFreeTemperature;
+  const method = settings.edgeMoment ?? 'goland-reissner';
+  const layered = layeredStates(assembly, adhesives, deltaT, method);
+  return { assembly, adhesives, ledgers, bonds, deltaT, layered };
+}
+
 /** @throws ModelError naming the input that does not fit */
 export function jointState(
   joint: JointInput,
@@ -37,21 +84,13 @@ export function jointState(
   gapState: GapState,
   settings: ModelSettings,
 ): JointState {
-  const assembly = assemble(joint, gapState);
-  const gaps = assembly.bonds.map(({ gap }) => gap);
-  const { ledgers, left: adhesives } = adhesiveInBonds(adhesive, gaps, loadCase);
-  const bonds = bondLaws(assembly, adhesives, settings.adherendShear);
-  const deltaT = loadCase.temperature - adhesive.stressFreeTemperature;
-  const method = settings.edgeMoment ?? 'goland-reissner';
+  const shared = surroundingsOf([joint, adhesive, settings], loadCase, gapState);
+  const { assembly, bonds, deltaT } = shared;
   return {
-    assembly,
-    adhesives,
-    ledgers,
-    bonds,
-    deltaT,
+    ...shared,
     gapState,
     loadCase,
-    layered: layeredState(assembly, adhesives, deltaT, method),
+    layered: shared.layered(),
     at: (theta, change = deltaT) => localProblem(assembly, bonds, loadCase.loads, theta, change),
   };
 }

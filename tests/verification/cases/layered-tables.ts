@@ -85,7 +85,7 @@ export const solveBent = (joint: JointInput, moment: number): (() => Solved) =>
     );
     const { signs } = layerOrder(assembly);
     const solution = solveHarmonic(lap);
-    const at = (x: number) => solution.columns([x]);
+    const at = (x: number) => solution.columns([x], true);
     return {
       shear: (j, x) => moment * signs[j]! * at(x).bonds[j]!.shear[0]!,
       peel: (j, x) => moment * at(x).bonds[j]!.peel[0]!,
