@@ -5,8 +5,8 @@
 import type { LapProblem } from '../lap/problem.ts';
 import { slipAtYield } from '../lap/problem.ts';
 import { slipRatio } from './fronts.ts';
-import type { Chain } from './newton.ts';
 import { solveChain } from './solve.ts';
+import type { Chain } from './system.ts';
 
 export interface ChainCapacity {
   readonly factor: number;

@@ -4,7 +4,7 @@ import { findRoot } from '../numerics/root.ts';
 import { layoutOf } from './equations.ts';
 import { interpolator } from './interpolate.ts';
 import type { Regime } from './law.ts';
-import type { Chain } from './newton.ts';
+import type { Chain } from './system.ts';
 
 /** Size of the slip of bond j at node i over the slip at yield. */
 export function slipRatio(problem: LapProblem, chain: Chain, j: number, i: number): number {

@@ -1,7 +1,7 @@
 /** The chain's unknowns between its nodes, by cubic Hermite interpolation. */
 import type { LapProblem } from '../lap/problem.ts';
 import { layoutOf, makeFirstRates } from './equations.ts';
-import type { Chain } from './newton.ts';
+import type { Chain } from './system.ts';
 
 /** Index of the cell that holds x. */
 export function cellAt(nodes: Float64Array, x: number): number {

@@ -7,9 +7,9 @@
  */
 import { type LapProblem, slipAtYield } from '../lap/problem.ts';
 import { solveSmall } from '../numerics/small-solve.ts';
-import type { Chain, Control } from './newton.ts';
 import { SlipCell } from './slip-cell.ts';
 import { type EndRows, endRows, outerForces } from './slip-ends.ts';
+import type { Chain, Control } from './system.ts';
 
 const TOLERANCE = 1e-12;
 /** No rounding is as large as this: without it any residual is small beside slips that run away. */

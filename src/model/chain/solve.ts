@@ -6,13 +6,15 @@
  */
 import { ModelError } from '../errors.ts';
 import { isTapered, type LapProblem } from '../lap/problem.ts';
+import { type ElasticParts, elasticParts } from './elastic-parts.ts';
 import { layoutOf } from './equations.ts';
 import { breakpointsOf, findFronts, plasticAtRoot, regimesOf, slipRatio } from './fronts.ts';
 import { interpolator } from './interpolate.ts';
 import type { Regime } from './law.ts';
 import { gradedMesh } from './mesh.ts';
-import { type Chain, type Control, newton } from './newton.ts';
+import { newton } from './newton.ts';
 import { slipNewton } from './slip-newton.ts';
+import type { Chain, Control } from './system.ts';
 
 /** Newton's method on given nodes. */
 type Iterate = (
@@ -25,9 +27,13 @@ type Iterate = (
 /** Bonds softer than this over their length keep the forces among the unknowns. */
 const SOFTEST = 0.02;
 
-/** The fast method where it holds, the general one for tapers and very soft bonds. */
+/** Tapers and very soft bonds need the general method. */
+const isGeneral = (problem: LapProblem, omega: number): boolean =>
+  problem.channels.some(isTapered) || omega * problem.length < SOFTEST;
+
+/** The fast method where it holds. */
 function iterateFor(problem: LapProblem, omega: number): Iterate {
-  if (problem.channels.some(isTapered) || omega * problem.length < SOFTEST) {
+  if (isGeneral(problem, omega)) {
     return (control, start, yieldScale, maxIterations) =>
       newton(problem, control, start, yieldScale, maxIterations);
   }
@@ -69,22 +75,41 @@ function resample(problem: LapProblem, chain: Chain, nodes: Float64Array): Float
   return values;
 }
 
-/** The elastic answer, whatever the yield stress: the start of everything else. */
-export function elasticChain(
+/** The elastic answer to a load factor on given nodes, whatever the yield stress: the start of everything else. */
+function elasticAt(
   problem: LapProblem,
-  control: Control,
   nodes: Float64Array,
-  iterate: Iterate,
-): Chain {
-  const { bonds, channels, unknowns } = layoutOf(problem);
+  omega: number,
+): (factor: number) => Chain {
+  const { bonds, unknowns } = layoutOf(problem);
   const regimes = uniform(nodes, bonds, 'elastic');
-  const solveAt = (factor: number): Chain => {
+  if (isGeneral(problem, omega)) {
+    const { byLoad, byTemperature } = elasticParts(problem, nodes);
+    return (factor) => ({
+      nodes,
+      regimes,
+      values: byTemperature.chain.values.map(
+        (value, i) => value + factor * byLoad.chain.values[i]!,
+      ),
+    });
+  }
+  return (factor) => {
     const values = new Float64Array(nodes.length * unknowns);
     for (let i = 0; i < nodes.length; i++) values[(i + 1) * unknowns - 1] = factor;
-    const chain = iterate({ kind: 'load', factor }, { nodes, values, regimes });
+    const chain = slipNewton(problem, { kind: 'load', factor }, { nodes, values, regimes }, omega);
     if (!chain) throw new ModelError('joint', 'The elastic equations have no solution.');
     return chain;
   };
+}
+
+function elasticChain(
+  problem: LapProblem,
+  control: Control,
+  nodes: Float64Array,
+  omega: number,
+): Chain {
+  const { bonds, channels, unknowns } = layoutOf(problem);
+  const solveAt = elasticAt(problem, nodes, omega);
   if (control.kind === 'load') return solveAt(control.factor);
   // Linear in the load factor: |thermal + λ·mechanical| = size, the positive root.
   const thermal = solveAt(0);
@@ -106,7 +131,7 @@ export function elasticChain(
     throw new ModelError('load', 'The load does not move this end of the bond.');
   }
   const values = thermal.values.map((value, i) => value + factor * (both.values[i]! - value));
-  return { nodes, values, regimes };
+  return { nodes, values, regimes: thermal.regimes };
 }
 
 /** Largest |s| over the slip at yield, over all nodes and bonds. */
@@ -233,7 +258,7 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
       growth: 0.25 / fineness,
       largest: Math.max(0.7 / omega, length / 120) / fineness,
     });
-    const elastic = elasticChain(problem, control, base, iterate);
+    const elastic = elasticChain(problem, control, base, omega);
     if (largestRatio(problem, elastic) <= 1) return refineElastic(problem, control, omega);
     const coarse = lowerYield(problem, control, elastic, iterate);
     const sharp = coarse && sharpen(problem, control, coarse, omega, iterate);
@@ -245,9 +270,13 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
   throw beyond();
 }
 
-/** The elastic answer on the fine mesh: used where a taper leaves no closed form. */
-export function refineElastic(problem: LapProblem, control: Control, omega: number): Chain {
-  const grading = { first: 0.1 / omega, growth: 0.1, largest: problem.length };
-  const nodes = gradedMesh([0, problem.length], grading);
-  return elasticChain(problem, control, nodes, iterateFor(problem, omega));
-}
+/** Nodes on which the elastic answer is as exact as the plastic one on its own. */
+const fineNodes = ({ length }: LapProblem, omega: number): Float64Array =>
+  gradedMesh([0, length], { first: 0.1 / omega, growth: 0.1, largest: length });
+
+const refineElastic = (problem: LapProblem, control: Control, omega: number): Chain =>
+  elasticChain(problem, control, fineNodes(problem, omega), omega);
+
+/** The elastic answer in its parts: used where a taper leaves no closed form. */
+export const elasticPartsOf = (problem: LapProblem): ElasticParts =>
+  elasticParts(problem, fineNodes(problem, fastestDecay(problem)));

@@ -6,8 +6,8 @@
 import { layoutOf } from '../chain/equations.ts';
 import { findFronts, plasticAtRoot } from '../chain/fronts.ts';
 import { interpolator } from '../chain/interpolate.ts';
-import type { Chain } from '../chain/newton.ts';
 import { solveChain } from '../chain/solve.ts';
+import type { Chain } from '../chain/system.ts';
 import { isTapered, type LapProblem, scaleLoads, slipAtYield } from '../lap/problem.ts';
 import { solvePlastic } from '../plastic/one-bond.ts';
 import { combine } from '../shear-lag/elastic.ts';

@@ -40,8 +40,11 @@ export function loadWeights(assembly: Assembly, loads: Loads, theta: number): We
   const moment = Math.abs((2 * loads.moment * Math.cos(theta)) / assembly.referenceRadius);
   // A moment far below the force (cos 90° is not quite zero in floating point) is none.
   if (moment <= 1e-12 * force || moment === 0) return { force: 1, moment: 0 };
-  return { force: force / (force + moment), moment: moment / (force + moment) };
+  // In steps: cosines of mirrored clockings differ in their last digits, their laps are the same.
+  const share = Math.round((WEIGHT_STEPS * force) / (force + moment)) / WEIGHT_STEPS;
+  return { force: share, moment: 1 - share };
 }
+const WEIGHT_STEPS = 2 ** 44;
 
 /** Channels of an assembly for a unit load: every load and clocking shares what they have in common. */
 const known = new WeakMap<Assembly, Map<string, Channel>>();

@@ -91,3 +91,25 @@ export const bentPart = (
   order: Order,
   x: readonly number[],
 ): FieldPart => inOrder(solution.columns(x, false), order);
+
+/** The sum of parts at the same stations, each times its weight. */
+export function combined(parts: readonly FieldPart[], weights: readonly number[]): FieldPart {
+  const sum = (pick: (part: FieldPart) => Float64Array): Float64Array => {
+    const columns = parts.map(pick);
+    return columns[0]!.map((_v, i) =>
+      columns.reduce((all, column, k) => all + weights[k]! * column[i]!, 0),
+    );
+  };
+  const [{ bonds, walls }] = parts as [FieldPart];
+  return {
+    bonds: bonds.map((_bond, j) => ({
+      shear: sum((part) => part.bonds[j]!.shear),
+      peel: sum((part) => part.bonds[j]!.peel),
+    })),
+    walls: walls.map((_wall, i) => ({
+      axial: sum((part) => part.walls[i]!.axial),
+      hoop: sum((part) => part.walls[i]!.hoop),
+      moment: sum((part) => part.walls[i]!.moment),
+    })),
+  };
+}

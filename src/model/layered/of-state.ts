@@ -5,6 +5,7 @@ import { type CappedState, cappedState } from './capped.ts';
 import { type EdgeMethod, flatEdgeLoads, isFlatSingle } from './edge-loads.ts';
 import {
   bentPart,
+  combined,
   type FieldPart,
   fieldStations,
   fieldsOf,
@@ -13,7 +14,7 @@ import {
 } from './fields.ts';
 import { type HarmonicSolution, solveHarmonic } from './harmonic.ts';
 import { elasticZones, type LayeredLap, type LayeredSolution, solveLayered } from './lap.ts';
-import { layeredLap, layerOrder, withEdgeLoads } from './of-joint.ts';
+import { type EdgeLoads, layeredLap, layerOrder, withEdgeLoads } from './of-joint.ts';
 
 export interface LayeredState {
   readonly order: Order;
@@ -86,8 +87,21 @@ export function layeredStates(
       }
       return lap;
     };
-    return elasticAnswers(lapAt, order);
+    const fields = new Map<number, LayeredFields>();
+    return {
+      ...elasticAnswers(lapAt, order),
+      // Whatever the load, the fields are those of three edge loads together.
+      fields: (load) => {
+        let found = fields.get(load);
+        if (!found) {
+          found = edgeFields(flatEdgeLoads(assembly, load, method));
+          fields.set(load, found);
+        }
+        return found;
+      },
+    };
   };
+  const edgeFields = fieldsByEdge(order, (edge) => withEdgeLoads(plainLap(), assembly, edge));
   const shared = bendsWithLoad ? null : elasticAnswers(plainLap, order);
   return () => {
     const answers = shared ?? bending();
@@ -108,6 +122,33 @@ export function layeredStates(
         return found;
       },
     };
+  };
+}
+
+/**
+ * Fields of a flat single lap under any edge loads: their part by load is linear in the two, and none of
+ * them has a part in that by temperature.
+ */
+function fieldsByEdge(
+  order: Order,
+  lapUnder: (edge: EdgeLoads) => LayeredLap,
+): (edge: EdgeLoads) => LayeredFields {
+  let parts: readonly LayeredFields[] | null = null;
+  return ({ moment, shear }) => {
+    parts ??= [
+      { moment: 0, shear: 0 },
+      { moment: 1, shear: 0 },
+      { moment: 0, shear: 1 },
+    ].map((edge) => {
+      const lap = lapUnder(edge);
+      return fieldsOf(solveLayered(lap, elasticZones(lap)), order);
+    });
+    const [straight, turned, sheared] = parts as [LayeredFields, LayeredFields, LayeredFields];
+    const unit = combined(
+      [straight.unit, turned.unit, sheared.unit],
+      [1 - moment - shear, moment, shear],
+    );
+    return { ...straight, unit };
   };
 }
 

@@ -93,12 +93,7 @@ function shortStretch(balanced: Balanced, length: number): Stretch {
   const half = balanced.size / 2;
   const ends = endStiffness(transferOver(balanced, length), half);
   const seriesFrom = (acting: Acting): Series => {
-    if (!acting.series) {
-      const y = new Float64Array(2 * half);
-      y.set(acting.d0);
-      y.set(fromEnds(ends.start, acting), half);
-      acting.series = seriesOf(balanced, y, acting.share, length);
-    }
+    acting.series ??= seriesOf(balanced, stateAtStart(ends, acting), acting.share, length);
     return acting.series;
   };
   const readFrom = (acting: Acting, what: Readings): Series => {
@@ -147,6 +142,15 @@ function endStiffness({ matrix: t, load }: Transfer, half: number): EndStiffness
   solveDense(block(t, size, 0, half, half, half), start, half, width);
   addProduct(end, block(t, size, half, half, half, half), start, half, half, width);
   return { start, end };
+}
+
+/** The state y = (d, f) at the start of a stretch. */
+export function stateAtStart({ start }: EndStiffness, acting: Acting): Matrix {
+  const half = acting.d0.length;
+  const y = new Float64Array(2 * half);
+  y.set(acting.d0);
+  y.set(fromEnds(start, acting), half);
+  return y;
 }
 
 /** What rows over (d0, d1, share) give. */

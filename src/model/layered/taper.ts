@@ -7,7 +7,7 @@ import { advance, type Balanced, balance, LONGEST_STEP } from './exponential.ts'
 import type { LayeredLap } from './lap.ts';
 import { type Asked, type OfSection, read } from './readings.ts';
 import type { LayeredSection } from './section.ts';
-import { type Stretch, uniformStretch } from './stretch.ts';
+import { type Stretch, stateAtStart, uniformStretch } from './stretch.ts';
 
 /**
  * Stretches: short at the ends, where stresses turn within the length of a wall on its bond, longer by a
@@ -110,10 +110,7 @@ function taperedStretch(
   return {
     ...stretch,
     sample: ({ x, from: first, to: last, start }, acting, see, asked) => {
-      let y: Matrix = new Float64Array(0);
-      stretch.sample({ x: [start], from: 0, to: 1, start }, acting, (_i, state) => {
-        y = Float64Array.from(state);
-      });
+      const y = stateAtStart(stretch.ends, acting);
       // The exponent of the whole stretch holds at its end only: inside, that of the part walked.
       for (let i = first; i < last; i++) {
         const along = Math.min(Math.max(x[i]! - start, 0), to - from);

@@ -10,6 +10,8 @@ export class BandedMatrix {
   readonly upper: number;
   private readonly stride: number;
   private readonly data: Float64Array;
+  /** Row that came to each place. */
+  private readonly pivots: Int32Array;
 
   constructor(size: number, lower: number, upper: number) {
     this.size = size;
@@ -17,6 +19,7 @@ export class BandedMatrix {
     this.upper = upper;
     this.stride = 2 * lower + upper + 1;
     this.data = new Float64Array(size * this.stride);
+    this.pivots = new Int32Array(size);
   }
 
   clear(): void {
@@ -37,7 +40,17 @@ export class BandedMatrix {
    * @returns false when a pivot vanishes: the matrix is singular to working precision
    */
   solve(rhs: Float64Array): boolean {
-    const { size: n, lower, stride, data } = this;
+    if (!this.factorize()) return false;
+    this.solveFactored(rhs);
+    return true;
+  }
+
+  /**
+   * Overwrites the matrix by its factors, for any number of right-hand sides.
+   * @returns false when a pivot vanishes
+   */
+  factorize(): boolean {
+    const { size: n, lower, stride, data, pivots } = this;
     const reach = lower + this.upper;
     for (let k = 0; k < n; k++) {
       const last = Math.min(n - 1, k + lower);
@@ -51,6 +64,7 @@ export class BandedMatrix {
         }
       }
       if (!(best > 0) || !Number.isFinite(best)) return false;
+      pivots[k] = pivot;
       const end = Math.min(n - 1, k + reach);
       if (pivot !== k) {
         const a = k * stride + lower - k;
@@ -60,19 +74,32 @@ export class BandedMatrix {
           data[a + j] = data[b + j]!;
           data[b + j] = swap;
         }
-        const swap = rhs[k]!;
-        rhs[k] = rhs[pivot]!;
-        rhs[pivot] = swap;
       }
       const rowK = k * stride + lower - k;
       const diagonal = data[rowK + k]!;
       for (let i = k + 1; i <= last; i++) {
         const rowI = i * stride + lower - i;
         const factor = data[rowI + k]! / diagonal;
+        // In the place that it empties.
+        data[rowI + k] = factor;
         if (factor === 0) continue;
         for (let j = k + 1; j <= end; j++) data[rowI + j]! -= factor * data[rowK + j]!;
-        rhs[i]! -= factor * rhs[k]!;
       }
+    }
+    return true;
+  }
+
+  /** Overwrites `rhs` by the solution, after `factorize`. */
+  solveFactored(rhs: Float64Array): void {
+    const { size: n, lower, stride, data, pivots } = this;
+    const reach = lower + this.upper;
+    for (let k = 0; k < n; k++) {
+      const pivot = pivots[k]!;
+      const value = rhs[pivot]!;
+      rhs[pivot] = rhs[k]!;
+      rhs[k] = value;
+      const last = Math.min(n - 1, k + lower);
+      for (let i = k + 1; i <= last; i++) rhs[i]! -= data[i * stride + (k - i + lower)]! * value;
     }
     for (let k = n - 1; k >= 0; k--) {
       const row = k * stride + lower - k;
@@ -81,6 +108,5 @@ export class BandedMatrix {
       for (let j = k + 1; j <= end; j++) sum -= data[row + j]! * rhs[j]!;
       rhs[k] = sum / data[row + k]!;
     }
-    return true;
   }
 }

@@ -1,6 +1,7 @@
 /** The elastic solution of one channel, whichever form it takes. */
+import type { ElasticPart } from '../chain/elastic-parts.ts';
 import { interpolator } from '../chain/interpolate.ts';
-import { fastestDecay, refineElastic } from '../chain/solve.ts';
+import { elasticPartsOf, fastestDecay } from '../chain/solve.ts';
 import {
   type BondLaw,
   type Channel,
@@ -59,21 +60,16 @@ function solveUnit(channel: Channel, bonds: readonly BondLaw[], length: number):
 /** Gauss's two points of a cell: exact for the cubic that the chain is between its nodes. */
 const GAUSS = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6];
 
-/** A taper leaves no closed form: the chain, once for the load and once for the temperature. */
+/** A taper leaves no closed form: the chain. */
 function solveTapered(
   channel: Channel,
   bonds: readonly BondLaw[],
   length: number,
 ): ElasticSolution {
-  const cold = {
-    ...channel,
-    tube: { ...channel.tube, thermalStrain: 0 },
-    outers: channel.outers.map((outer) => ({ ...outer, thermalStrain: 0 })),
-  };
-  const part = (alone: Channel): Part => {
-    const problem: LapProblem = { length, bonds, channels: [alone] };
-    const chain = refineElastic(problem, { kind: 'load', factor: 1 }, fastestDecay(problem));
-    const at = interpolator(problem, chain);
+  const problem: LapProblem = { length, bonds, channels: [channel] };
+  const { byLoad, byTemperature } = elasticPartsOf(problem);
+  const part = ({ problem: own, chain }: ElasticPart): Part => {
+    const at = interpolator(own, chain);
     const out = new Float64Array(2 * bonds.length + 1);
     return {
       shear: (j, x) => {
@@ -100,10 +96,10 @@ function solveTapered(
       },
     };
   };
-  const omega = fastestDecay({ length, bonds, channels: [channel] });
+  const omega = fastestDecay(problem);
   return {
-    mechanical: part(cold),
-    thermal: part({ ...channel, load: 0 }),
+    mechanical: part(byLoad),
+    thermal: part(byTemperature),
     omegaMax: omega,
     omegaMin: omega,
   };
