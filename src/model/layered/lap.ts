@@ -55,6 +55,8 @@ export interface LayeredAnswer {
   columns(x: readonly number[], withWalls: boolean): LayeredColumns;
   /** Trial shear of a bond at one place. */
   trial(bond: number, x: number): number;
+  /** Trial shears of all bonds along the lap, at places that the solution has its short pieces end at. */
+  trials(): { readonly x: readonly number[]; readonly ofBonds: readonly (readonly number[])[] };
 }
 
 export interface LayeredColumns {
@@ -166,12 +168,29 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
     const mix = (end: 0 | 1): Matrix =>
       mechanical[end].map((value, i) => load * value + share * fixed[end][i]!);
     const acting = new Acting(mix(0), mix(1), share);
+    const trial = (bond: number, x: number): number => {
+      let found = 0;
+      const span = { x: [x], from: 0, to: 1, start: 0 };
+      whole.sample(span, acting, (_i, [value]) => (found = value!), 3 * bond + 2);
+      return found;
+    };
     return {
-      trial: (bond, x) => {
-        let trial = 0;
-        const span = { x: [x], from: 0, to: 1, start: 0 };
-        whole.sample(span, acting, (_i, [value]) => (trial = value!), 3 * bond + 2);
-        return trial;
+      trial,
+      trials: () => {
+        const x: number[] = [];
+        const ofBonds = lap.sectionAt(0).bonds.map((): number[] => []);
+        whole.starts(
+          0,
+          acting,
+          (at, values) => {
+            x.push(at);
+            for (const [j, of] of ofBonds.entries()) of.push(values[3 * j + 2]!);
+          },
+          'bonds',
+        );
+        x.push(lap.length);
+        for (const [j, of] of ofBonds.entries()) of.push(trial(j, lap.length));
+        return { x, ofBonds };
       },
       columns: (x, withWalls) => {
         const empty = (): Float64Array => new Float64Array(x.length);

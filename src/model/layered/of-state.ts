@@ -13,7 +13,13 @@ import {
   type Order,
 } from './fields.ts';
 import { type HarmonicSolution, solveHarmonic } from './harmonic.ts';
-import { elasticZones, type LayeredLap, type LayeredSolution, solveLayered } from './lap.ts';
+import {
+  elasticZones,
+  type FlowZone,
+  type LayeredLap,
+  type LayeredSolution,
+  solveLayered,
+} from './lap.ts';
 import { type EdgeLoads, layeredLap, layerOrder, withEdgeLoads } from './of-joint.ts';
 
 export interface LayeredState {
@@ -36,19 +42,33 @@ export interface LayeredState {
 /** Loads further apart than this tell nothing of each other's zones: the rounds would run away. */
 const FAR = 1.3;
 
-/** The state known at the load nearest to another, if one is near. */
-function nearest(states: ReadonlyMap<number, CappedState | null>, load: number) {
-  let found: CappedState | null = null;
-  let least = Math.log(FAR);
-  for (const [other, state] of states) {
-    const apart = Math.abs(Math.log(other / load));
-    if (state && apart < least) {
-      found = state;
-      least = apart;
-    }
-  }
-  return found;
+/** Zones of the states known near a load, carried on to it in a straight line from the two nearest. */
+function zonesNear(
+  states: ReadonlyMap<number, CappedState | null>,
+  load: number,
+  length: number,
+): readonly FlowZone[] | null {
+  const apart = (other: number): number => Math.abs(Math.log(other / load));
+  const [nearest, next] = [...states]
+    .flatMap(([at, state]) =>
+      state && apart(at) < Math.log(FAR) ? [{ at, zones: state.zones }] : [],
+    )
+    .sort((a, b) => apart(a.at) - apart(b.at));
+  if (!nearest) return null;
+  if (!next || !isAlike(nearest.zones, next.zones)) return nearest.zones;
+  const share = (load - nearest.at) / (next.at - nearest.at);
+  const zones = nearest.zones.map(({ to, flow }, i) => ({
+    to: i === nearest.zones.length - 1 ? to : to + share * (next.zones[i]!.to - to),
+    flow,
+  }));
+  const isInOrder = zones.every(({ to }, i) => to > (zones[i - 1]?.to ?? 0) && to <= length);
+  return isInOrder ? zones : nearest.zones;
 }
+
+/** True where the same bonds flow one after the other, if at other places. */
+const isAlike = (a: readonly FlowZone[], b: readonly FlowZone[]): boolean =>
+  a.length === b.length &&
+  a.every(({ flow }, i) => flow.every((sign, j) => sign === b[i]!.flow[j]));
 
 /**
  * The layered lap in one gap state and surroundings. Load cases there share what does not hang on the load:
@@ -115,9 +135,9 @@ export function layeredStates(
       capped: (load) => {
         const known = states.get(load);
         if (known !== undefined) return known;
-        const near = nearest(states, load);
         const lap = answers.lapAt(load);
-        const found = (near && cappedState(lap, load, near.zones)) ?? cappedState(lap, load);
+        const near = zonesNear(states, load, lap.length);
+        const found = (near && cappedState(lap, load, near)) ?? cappedState(lap, load);
         states.set(load, found);
         return found;
       },

@@ -19,7 +19,7 @@ import {
   type Transfer,
   transferOver,
 } from './exponential.ts';
-import type { Readings } from './readings.ts';
+import { type Readings, read } from './readings.ts';
 
 /** Forces at each end by rows over (d0, d1, share): half × (2·half + 1). */
 export interface EndStiffness {
@@ -40,10 +40,17 @@ export interface Stretch<What = Readings> {
    * @param see called with the index of each place of `span` and what is read there
    */
   sample(span: Span, acting: Acting, see: See, what?: What): void;
+  /**
+   * The same at the start of each short piece that the stretch is joined of, for next to nothing: what is
+   * sought along the stretch is sought there first.
+   * @param origin where the stretch starts
+   * @param see called with each start and what is read there
+   */
+  starts(origin: number, acting: Acting, see: See, what: What): void;
 }
 
-/** `values` is the same array at the next place: copy what is to be kept. */
-export type See = (index: number, values: Matrix) => void;
+/** `values` may be the same array at the next place: copy what is to be kept. */
+export type See = (place: number, values: Matrix) => void;
 
 /** Each value that is read into a column of its own. */
 export const intoColumns =
@@ -107,21 +114,29 @@ function shortStretch(balanced: Balanced, length: number): Stretch {
     half,
     ends,
     sample: ({ x, from, to, start }, acting, see, what) => {
-      const series = what ? readFrom(acting, what) : seriesFrom(acting);
+      const isShort = what !== undefined && saves(what, to - from, 2 * half);
+      const series = isShort ? readFrom(acting, what) : seriesFrom(acting);
       const values = new Float64Array(series.size);
       for (let i = from; i < to; i++) {
         stateAt(series, Math.min(Math.max((x[i]! - start) / length, 0), 1), values);
-        see(i, values);
+        see(i, what && !isShort ? read(what, values, acting.share) : values);
       }
     },
+    starts: (origin, acting, see, what) =>
+      see(origin, read(what, stateAtStart(ends, acting), acting.share)),
   };
 }
+
+/** True where it takes less to make the series of what is read than to read the state at each place. */
+const saves = ({ count }: Readings, places: number, size: number): boolean =>
+  count * size < places * (size - count);
 
 /** The same stretch, asked in another way for what it reads. */
 export const readBy = <What>(stretch: Stretch, what: (asked: What) => Readings): Stretch<What> => ({
   ...stretch,
   sample: (span, acting, see, asked) =>
     stretch.sample(span, acting, see, asked === undefined ? undefined : what(asked)),
+  starts: (origin, acting, see, asked) => stretch.starts(origin, acting, see, what(asked)),
 });
 
 /** From d1 = Tdd·d0 + Tdf·f0 + td and f1 = Tfd·d0 + Tff·f0 + tf. */
@@ -213,6 +228,11 @@ export function join<What>(first: Stretch<What>, second: Stretch<What>): Stretch
       while (split < to && x[split]! < middleAt) split++;
       if (split > from) first.sample({ x, from, to: split, start: origin }, before, see, what);
       if (split < to) second.sample({ x, from: split, to, start: middleAt }, after, see, what);
+    },
+    starts: (origin, acting, see, what) => {
+      const [before, after] = partsOf(acting);
+      first.starts(origin, before, see, what);
+      second.starts(origin + first.length, after, see, what);
     },
   };
 }

@@ -96,13 +96,18 @@ function taperedStretch(
 ): Stretch<Asked> {
   const mean = exponent(lap, coefficients, from, to);
   const stretch = uniformStretch(mean.a, mean.g, to - from);
+  const upTo = (along: number): Balanced => {
+    const { a, g } = exponent(lap, coefficients, from, from + along);
+    return balance(a, g);
+  };
   const places = new Map<number, Place>();
   const placeAt = (along: number): Place => {
     let place = places.get(along);
     if (!place) {
-      const { a, g } = exponent(lap, coefficients, from, from + along);
-      const readings = coefficients.readings(lap.sectionAt(from + along));
-      place = { before: along === 0 ? null : balance(a, g), readings };
+      place = {
+        before: along === 0 ? null : upTo(along),
+        readings: coefficients.readings(lap.sectionAt(from + along)),
+      };
       places.set(along, place);
     }
     return place;
@@ -119,6 +124,10 @@ function taperedStretch(
         if (asked === undefined) see(i, state);
         else see(i, read(readings(asked), state, acting.share));
       }
+    },
+    starts: (origin, acting, see, asked) => {
+      const y = stateAtStart(stretch.ends, acting);
+      see(origin, read(placeAt(0).readings(asked), y, acting.share));
     },
   };
 }

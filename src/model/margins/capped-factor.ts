@@ -45,6 +45,8 @@ interface Use {
 }
 
 const TOLERANCE = 1e-6;
+/** A use this near to 1 is 1: stress goes with the factor, or a little faster. */
+const REACHED = 1e-8;
 /** How near to the flow of the whole bond states are looked for. */
 const CLOSE = 1e-3;
 
@@ -87,7 +89,11 @@ export function cappedReach(
     if (middle.share < 1) low = guess;
     else high = guess;
   }
-  const factor = findRoot((value) => (useAt(value)?.share ?? 2) - 1, low, high, TOLERANCE * high);
+  const over = (value: number): number => {
+    const share = useAt(value)?.share ?? 2;
+    return Math.abs(share - 1) < REACHED ? 0 : share - 1;
+  };
+  const factor = findRoot(over, low, high, TOLERANCE * high);
   const found = useAt(factor);
   return found ? at(factor, found) : elastic;
 }
