@@ -62,7 +62,9 @@ const resolved = (joint: Joint): ResolvedJoint => resolveJoint({ ...demo, joints
  */
 function analyse({ input, adhesive, cases }: ResolvedJoint, stations: number) {
   const { settings } = demo;
-  const state = jointState(input, adhesive, cases[0]!.input, 'nominal', settings);
+  // A joint not seen before: what its other load cases would share is to be made as well.
+  const joint = { ...input };
+  const state = jointState(joint, adhesive, cases[0]!.input, 'nominal', settings);
   const modes = allModes(state, adhesive, settings.factors);
   const low = modes.reduce((a, b) => (b.margin < a.margin ? b : a));
   const { x } = stressCurves(state, low.theta, 1, settings.adherendShear, stations);

@@ -59,8 +59,15 @@ export function chainSystem(
   const residual = new Float64Array(size);
   const lambda = m - 1;
   const ratesAt = makeRatesAt(problem, yieldScale);
-  const rates0 = makeRates(m);
-  const rates1 = makeRates(m);
+  let rates0 = makeRates(m);
+  let rates1 = makeRates(m);
+  /** A node that lies between two cells on the same branches has the same rates in both. */
+  const isAsBefore = regimes.map((regime, i) => {
+    const before = regimes[i - 1];
+    return (
+      before !== undefined && (before === regime || regime.every((one, j) => one === before[j]))
+    );
+  });
 
   // Scales: slip at yield, the channel's force, the present load factor.
   const scale = new Float64Array(m);
@@ -136,7 +143,8 @@ export function chainSystem(
       const h = nodes[i + 1]! - nodes[i]!;
       const at = i * m;
       const regime = regimes[i]!;
-      ratesAt(nodes[i]!, values, at, regime, rates0);
+      if (isAsBefore[i]) [rates0, rates1] = [rates1, rates0];
+      else ratesAt(nodes[i]!, values, at, regime, rates0);
       ratesAt(nodes[i + 1]!, values, at + m, regime, rates1);
       const half = h / 2;
       const twelfth = (h * h) / 12;
