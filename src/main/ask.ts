@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import packageJson from '../../package.json' with { type: 'json' };
+import { forgetSurroundings } from '../model/margins/state.ts';
 import { MODEL_VERSION } from '../model/version.ts';
 import {
   type Answers,
@@ -266,6 +267,8 @@ export function createAsk(options: AskOptions): Ask {
     } catch (error) {
       const said = error instanceof Error ? error.message : String(error);
       return refuse('internal', '', `Something in Lapwright itself went wrong: ${said}`);
+    } finally {
+      forgetSurroundings();
     }
   };
 }

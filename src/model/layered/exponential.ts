@@ -41,7 +41,7 @@ function sparseOf(a: Matrix, size: number): Sparse {
     }
     starts[i + 1] = count;
   }
-  return { starts, columns, values };
+  return { starts, columns: columns.slice(0, count), values: values.slice(0, count) };
 }
 
 const SWEEPS = 8;

@@ -61,6 +61,11 @@ function surroundingsOf(
   return found;
 }
 
+/** Lets go of what the joint asked for last has left: some megabytes for each of its tapered laps. */
+export function forgetSurroundings(): void {
+  known = null;
+}
+
 function makeSurroundings(
   [joint, adhesive, settings]: Asked,
   at: Pick<CaseInput, 'temperature' | 'moisture'>,
