@@ -44,11 +44,13 @@ export function stationsOf(bondCount: number, length: number): number[] {
 /**
  * @param limits stress for each bond, MPa
  * @param end what the loads are multiplied by besides the factor: below 0 for the reversed end of a cycle
+ * @param share of temperature that acts: 0 for the loads alone
  */
 export function shearFactor(
   problem: LocalProblem,
   limits: readonly number[],
   end = 1,
+  share = 1,
 ): ShearReached {
   const { length, bonds, channels, axial, hoop } = problem;
   const solutions = channels.map((channel) => solveElastic(channel, bonds, length));
@@ -56,7 +58,7 @@ export function shearFactor(
   let best: ShearReached = { factor: Number.POSITIVE_INFINITY, bond: 0, x: length };
   for (let j = 0; j < bonds.length; j++) {
     for (const x of stations) {
-      const t = axial >= 0 ? solutions[axial]!.thermal.shear(j, x) : 0;
+      const t = axial >= 0 && share !== 0 ? share * solutions[axial]!.thermal.shear(j, x) : 0;
       const m = axial >= 0 ? solutions[axial]!.mechanical.shear(j, x) : 0;
       const n = hoop >= 0 ? solutions[hoop]!.mechanical.shear(j, x) : 0;
       const factor = factorTo(limits[j]!, t, end * m, end * n);

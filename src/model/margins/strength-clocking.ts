@@ -25,7 +25,7 @@ export function strengthClockings(
   const { assembly, bonds, loadCase } = state;
   const { loads } = loadCase;
   const limits = bonds.map((bond) => bond.shearYield);
-  const cold = (theta: number): number => shearFactor(state.at(theta, 0), limits).factor;
+  const cold = (theta: number): number => shearFactor(state.at(theta), limits, 1, 0).factor;
   const candidates = byYield.map(({ theta }) => theta);
   if (clockings(assembly.flat, loads).length > 2) {
     const bySum = (theta: number): number =>
