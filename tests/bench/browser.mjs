@@ -13,6 +13,7 @@ import { parseArgs } from 'node:util';
 import { gzipSync } from 'node:zlib';
 import { chromium } from 'playwright-core';
 import { findBrowser, launchOptions } from '../e2e/support/find-browser.mjs';
+import { heapKinds } from './heap-kinds.mjs';
 import { watchFirstMargin, watchKeys, watchMoves } from './page-hooks.mjs';
 import { slope, summary } from './percentiles.mjs';
 
@@ -154,13 +155,19 @@ async function firstMargin() {
   });
 }
 
-/** Heap, nodes and the host's memory while the overlap is dragged, an event in each frame. */
-async function memory(drags) {
+/**
+ * Heap, nodes and the host's memory while the overlap is dragged, an event in each frame.
+ * @param asked how many moves, to the nearest ten parts
+ */
+async function memory(asked) {
+  const part = Math.max(Math.round(asked / 10), 1);
+  const drags = 10 * part;
   return inPage([], async (page, host) => {
     await openJoint(page, 'Landing leg');
     const { x, y } = await takeHandle(page);
     const client = await page.context().newCDPSession(page);
     const points = [];
+    const kinds = [];
     const look = async (count) => {
       await client.send('HeapProfiler.collectGarbage');
       const { usedSize } = await client.send('Runtime.getHeapUsage');
@@ -173,7 +180,6 @@ async function memory(drags) {
         host: residentSize(host.pid),
       });
     };
-    const part = Math.max(Math.round(drags / 10), 1);
     const start = performance.now();
     for (let done = 0; done <= drags; done += part) {
       if (done > 0) {
@@ -197,15 +203,20 @@ async function memory(drags) {
         await page.waitForTimeout(500);
       }
       await look(done);
+      // The first tenth fills what is kept for good.
+      if (done === part || done === drags) kinds.push(await heapKinds(client));
     }
+    const [early, late] = kinds;
+    const grown = (kind) => (late[kind] - early[kind]) / (drags - part);
     const frame = (performance.now() - start) / drags;
     await page.mouse.up();
-    // The first tenth fills what is kept for good.
     const later = points.slice(1);
     return {
       drags,
       frame,
       points,
+      programSlope: grown('program'),
+      compiledSlope: grown('compiled'),
       heapSlope: slope(later.map(({ count, heap }) => [count, heap])),
       nodeSlope: slope(later.map(({ count, nodes }) => [count, nodes])),
     };
