@@ -147,15 +147,19 @@ function stretchesOf(lap: LayeredLap, zones: readonly FlowZone[]): Stretch<Asked
 }
 
 /** Laps without flow by their section: those of a flat joint under other loads differ in their ends alone. */
-const elastic = new WeakMap<SectionAt, Stretch<Asked>>();
+const elastic = new WeakMap<
+  SectionAt,
+  { readonly length: number; readonly whole: Stretch<Asked> }
+>();
 
 function elasticStretch(lap: LayeredLap, zones: readonly FlowZone[]): Stretch<Asked> {
-  let found = elastic.get(lap.sectionAt);
-  if (!found) {
-    found = stretchesOf(lap, zones);
-    elastic.set(lap.sectionAt, found);
+  const { sectionAt, length } = lap;
+  let found = elastic.get(sectionAt);
+  if (found?.length !== length) {
+    found = { length, whole: stretchesOf(lap, zones) };
+    elastic.set(sectionAt, found);
   }
-  return found;
+  return found.whole;
 }
 
 /** @throws RangeError when the lap has no single answer (a bond that flows from end to end) */

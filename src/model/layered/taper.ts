@@ -48,6 +48,7 @@ export function taperedStretches(
 
 /** What all states of one lap share, and laps that differ in their ends alone: only the stretches at fronts differ. */
 interface Store {
+  readonly length: number;
   readonly marks: readonly number[];
   readonly stretches: Map<string, Stretch<Asked>>;
 }
@@ -56,8 +57,8 @@ const stores = new WeakMap<LayeredLap['sectionAt'], Store>();
 
 function storeOf(lap: LayeredLap): Store {
   let store = stores.get(lap.sectionAt);
-  if (!store) {
-    store = { marks: marksOf(lap), stretches: new Map() };
+  if (store?.length !== lap.length) {
+    store = { length: lap.length, marks: marksOf(lap), stretches: new Map() };
     stores.set(lap.sectionAt, store);
   }
   return store;
