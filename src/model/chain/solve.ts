@@ -241,6 +241,26 @@ const beyond = (): ModelError =>
     'The plastic state of the bond was not found at this load: lower the load or lengthen the overlap.',
   );
 
+const coarseNodes = ({ length }: LapProblem, omega: number, fineness: number): Float64Array =>
+  gradedMesh([0, length], {
+    first: 0.3 / omega / fineness,
+    growth: 0.25 / fineness,
+    largest: Math.max(0.7 / omega, length / 120) / fineness,
+  });
+
+/**
+ * The state under a load factor on a coarse mesh, right to some thousandths: a first look.
+ * @returns null where none is found, which says nothing
+ */
+export function roughChain(problem: LapProblem, factor: number): Chain | null {
+  const control = { kind: 'load', factor } as const;
+  if (isBeyondFlow(problem, factor)) return null;
+  const omega = fastestDecay(problem);
+  const elastic = elasticChain(problem, control, coarseNodes(problem, omega, 1), omega);
+  if (largestRatio(problem, elastic) <= 1) return elastic;
+  return lowerYield(problem, control, elastic, iterateFor(problem, omega));
+}
+
 /**
  * @throws ModelError when the state cannot be found: the load is beyond what the bond carries
  */
@@ -248,16 +268,11 @@ export function solveChain(problem: LapProblem, control: Control): Chain {
   // Newton's method would look long for what cannot be there.
   if (control.kind === 'load' && isBeyondFlow(problem, control.factor)) throw beyond();
   const omega = fastestDecay(problem);
-  const { length } = problem;
   const iterate = iterateFor(problem, omega);
   let rough: Chain | null = null;
   // Newton's method can circle between two patterns of yielded nodes; other nodes break the circle.
   for (const fineness of [1, 1.7, 3]) {
-    const base = gradedMesh([0, length], {
-      first: 0.3 / omega / fineness,
-      growth: 0.25 / fineness,
-      largest: Math.max(0.7 / omega, length / 120) / fineness,
-    });
+    const base = coarseNodes(problem, omega, fineness);
     const elastic = elasticChain(problem, control, base, omega);
     if (largestRatio(problem, elastic) <= 1) return refineElastic(problem, control, omega);
     const coarse = lowerYield(problem, control, elastic, iterate);

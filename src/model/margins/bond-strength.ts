@@ -3,6 +3,7 @@
  * elastic trough. Exact for one bond in one channel, by the chain otherwise.
  */
 import { chainCapacity } from '../chain/capacity.ts';
+import { roughChain } from '../chain/solve.ts';
 import { ModelError } from '../errors.ts';
 import {
   chainState,
@@ -62,13 +63,22 @@ export function bondStrength(problem: LocalProblem, atYield: ShearReached): Bond
 }
 
 /**
+ * A coarse mesh errs by thousandths of the load: what it carries with room, at more than is asked for, the bond
+ * carries.
+ */
+const ROUGH_LOAD = 1.02;
+const ROUGH_SLIP = 0.9;
+
+/**
  * True when the bond is sure to carry a factor: a state of it is there, short of failure at every
  * end. False says nothing.
  */
 export function carries(problem: LocalProblem, atYield: ShearReached, factor: number): boolean {
   if (factor <= atYield.factor) return atYield.factor > 0;
   try {
-    return failedEnd(problem, factor, 1 - 1e-6) === null;
+    const rough = roughChain(problem, factor * ROUGH_LOAD);
+    if (rough && !failedEnd(problem, chainState(problem, rough), ROUGH_SLIP)) return true;
+    return failedEnd(problem, plasticState(problem, factor), 1 - 1e-6) === null;
   } catch (error) {
     if (error instanceof ModelError) return false;
     throw error;
@@ -77,17 +87,16 @@ export function carries(problem: LocalProblem, atYield: ShearReached, factor: nu
 
 /** The end that temperature alone takes to its slip at failure, if any. */
 function wornByTemperature(problem: LocalProblem): BondStrength | null {
-  const end = failedEnd(problem, 0, 1);
+  const end = failedEnd(problem, plasticState(problem, 0), 1);
   return end && { factor: 0, ...end, wholeBondFlows: false };
 }
 
 /** An end whose slip is at this share of its slip at failure or beyond, if any. */
 function failedEnd(
   problem: LocalProblem,
-  factor: number,
+  state: LapState,
   share: number,
 ): Pick<BondStrength, 'bond' | 'end'> | null {
-  const state = plasticState(problem, factor);
   for (let j = 0; j < problem.bonds.length; j++) {
     for (const end of ['root', 'mouth'] as const) {
       const x = end === 'root' ? 0 : problem.length;
