@@ -11,6 +11,7 @@ const lineCalled = (name: string): JobLine => ({
   desk: () => emptyDesk,
   leave() {},
   warm() {},
+  ahead() {},
   close: async () => {},
 });
 

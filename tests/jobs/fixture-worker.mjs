@@ -5,7 +5,11 @@
 import { setTimeout } from 'node:timers/promises';
 import { parentPort, threadId } from 'node:worker_threads';
 
+/** Questions that this thread was given. */
+let nth = 0;
 parentPort?.on('message', async ({ id, input: told, share }) => {
+  nth += 1;
+  const mine = nth;
   // Told to one share alone, the others just answer.
   const input = (told.part ?? share?.part) === share?.part ? told : { tell: 'nothing' };
   if (input.tell === 'die') process.exit(3);
@@ -23,7 +27,7 @@ parentPort?.on('message', async ({ id, input: told, share }) => {
   }
   if (input.tell === 'hang after') for (;;);
   await setTimeout(input.delay ?? 0);
-  const value = { threadId, asked: input.tell, share };
+  const value = { threadId, asked: input.tell, share, nth: mine };
   parentPort?.postMessage({ id, reply: { ok: true, value } });
   if (input.last === 'die') setTimeout(20).then(() => process.exit(3));
 });

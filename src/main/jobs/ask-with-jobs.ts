@@ -6,7 +6,7 @@
 import { availableParallelism } from 'node:os';
 import { isLongRequest, type LongRequestName, longRequestNames } from '../../shared/contract.ts';
 import type { Reply } from '../../shared/reply.ts';
-import type { CheckReport, CornersReport } from '../../shared/reports.ts';
+import type { CheckReport, CornersReport, Opened } from '../../shared/reports.ts';
 import { type Ask, type AskOptions, createAsk } from '../ask.ts';
 import { mergeChecks } from '../handlers/check.ts';
 import { mergeCorners } from '../handlers/corners.ts';
@@ -27,8 +27,11 @@ export interface Jobs {
   desk(client: string | undefined): JobDesk;
   /** Drops all that a client asked for: it is gone. */
   leave(client: string): void;
-  /** Starts the threads that every page needs before they are needed. */
-  warm(): void;
+  /**
+   * Starts the threads that every page needs before they are needed.
+   * @param opening what the page will open: its margins are computed while it loads
+   */
+  warm(opening: Reply<Opened>): void;
   close(): Promise<void>;
 }
 
@@ -78,8 +81,9 @@ export function makeJobs(asked: JobLineOptions): Jobs {
     leave(client) {
       for (const line of all) line.leave(client);
     },
-    warm() {
-      lines[FIRST].warm();
+    warm(opening) {
+      if (opening.ok) lines[FIRST].ahead(FIRST, { document: opening.value.document });
+      else lines[FIRST].warm();
       // Threads that start all at once take the time of the one that is waited for.
       const soon = (): void => {
         for (const name of SOON) lines[name].warm();
@@ -103,7 +107,7 @@ export const withJobs =
 
 export interface AskWithJobs {
   readonly ask: AskFor;
-  warm(): void;
+  warm(opening: Reply<Opened>): void;
   close(): Promise<void>;
 }
 

@@ -4,6 +4,7 @@
  * place of the older one, which is answered with a refusal and stopped if it runs. A worker that
  * dies costs its request an `internal` refusal; the next request starts a new one.
  */
+import { isDeepStrictEqual } from 'node:util';
 import type { LongRequestName } from '../../shared/contract.ts';
 import { type Reply, refuse } from '../../shared/reply.ts';
 import type { JobProgress } from '../../shared/reports.ts';
@@ -38,6 +39,11 @@ export interface JobLineOptions extends CrewOptions {
 
 export interface JobLine {
   run(name: LongRequestName, input: unknown, caller: Caller): Promise<Reply<unknown>>;
+  /**
+   * Computes what is about to be asked. The next request takes it over where it is the same question, running or
+   * answered; where it is another, this is forgotten.
+   */
+  ahead(name: LongRequestName, input: unknown): void;
   /** What a client sees of its own jobs. */
   desk(client: string | undefined): JobDesk;
   /** Drops all that a client asked for: it is gone. */
@@ -61,10 +67,19 @@ interface Job {
 
 /** The job that runs, and how far it is. Times in milliseconds of the performance clock. */
 interface Running {
-  readonly job: Job;
+  /** Another, once what was computed ahead is asked for. */
+  job: Job;
   readonly begun: number;
   tick: Tick;
   ticked: number;
+}
+
+/** What was computed before anybody asked. */
+interface Ahead {
+  readonly job: Job;
+  readonly question: unknown;
+  /** Null while it runs. */
+  readonly reply: Reply<unknown> | null;
 }
 
 const MAX_WAITING = 64;
@@ -91,6 +106,17 @@ const tooLong = (limit: number) =>
 const fieldOf = (input: unknown, name: string): unknown =>
   typeof input === 'object' && input !== null ? (input as Record<string, unknown>)[name] : null;
 
+/** What is asked, as it is after its way as JSON, without the name that its caller gave it. */
+function questionOf(name: string, input: unknown): unknown {
+  try {
+    const { job: _job, ...asked } = input as { job?: unknown };
+    return JSON.parse(JSON.stringify([name, asked]));
+  } catch {
+    // Like no other.
+    return undefined;
+  }
+}
+
 function keyOf(name: string, input: unknown, client: string | undefined): string | null {
   if (client === undefined) return null;
   const jointId = fieldOf(input, 'jointId');
@@ -109,6 +135,7 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
   const waiting: Job[] = [];
   const crew = makeCrew(options);
   let running: Running | null = null;
+  let early: Ahead | null = null;
   let timer: NodeJS.Timeout | undefined;
   let closed = false;
 
@@ -133,13 +160,13 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
     }
   };
 
-  const watch = (job: Job): void => {
+  const watch = (run: Running): void => {
     clearInterval(timer);
     if (!Number.isFinite(timeLimit)) return;
     let looks = 0;
     timer = setInterval(() => {
       looks += 1;
-      if (looks >= LOOKS) drop(job, tooLong(timeLimit));
+      if (looks >= LOOKS) drop(run.job, tooLong(timeLimit));
     }, timeLimit / LOOKS);
   };
 
@@ -149,7 +176,7 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
     const begun = performance.now();
     const run: Running = { job, begun, tick: { done: 0, total: 0, what: '' }, ticked: begun };
     running = run;
-    watch(job);
+    watch(run);
     const { name, input } = job;
     try {
       crew.start({
@@ -159,8 +186,8 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
         ticked(tick) {
           run.tick = tick;
           run.ticked = performance.now();
-          watch(job);
-          job.told?.(tick.done, tick.total, tick.what);
+          watch(run);
+          run.job.told?.(tick.done, tick.total, tick.what);
         },
         answered: (replies) =>
           finish(replies.length > 1 && division ? division.merge(replies) : replies[0]!),
@@ -171,6 +198,21 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
       finish(died());
     }
   }
+
+  /** Puts a job in the place of the same question that was computed ahead; false where there is none. */
+  const takeOver = (job: Job): boolean => {
+    if (!early) return false;
+    const { job: ahead, question, reply } = early;
+    early = null;
+    const isSame = isDeepStrictEqual(questionOf(job.name, job.input), question);
+    if (isSame && reply) job.answer(reply);
+    else if (isSame && running?.job === ahead) running.job = job;
+    else {
+      drop(ahead, abandoned());
+      return false;
+    }
+    return true;
+  };
 
   const all = (): Job[] => [...waiting, ...(running ? [running.job] : [])];
 
@@ -197,11 +239,32 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
           },
         };
         signal?.addEventListener('abort', abort, { once: true });
+        if (takeOver(job)) return;
         const older = all().filter(({ key }) => key !== null && key === job.key);
         waiting.push(job);
         for (const other of older) drop(other, replaced());
         next();
       });
+    },
+    ahead(name, input) {
+      // Whoever has asked already goes first.
+      if (closed || running || early) return;
+      const question = questionOf(name, input);
+      const answer = (reply: Reply<unknown>): void => {
+        if (early?.job === job) early = reply.ok ? { job, question, reply } : null;
+      };
+      const job: Job = {
+        name,
+        input,
+        answer,
+        client: undefined,
+        id: null,
+        key: null,
+        told: undefined,
+      };
+      early = { job, question, reply: null };
+      waiting.push(job);
+      next();
     },
     desk(client) {
       const own = (id: string): Job[] =>

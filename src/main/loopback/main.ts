@@ -6,6 +6,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { SILENCE } from '../../shared/contract-files.ts';
+import { openDemo } from '../demo/demo.ts';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
 import { isFirstStart } from '../files/first-start.ts';
 import { makeProjectFiles } from '../files/project-files.ts';
@@ -41,6 +42,7 @@ export async function main(argv: readonly string[]): Promise<void> {
     const given = projectFiles.giveFolder(resolve(folder));
     if (!given.ok) console.error(given.error.message);
   }
+  const initial = file === undefined ? openDemo : () => projectFiles.openGiven(resolve(file));
   const core = createAskWithJobs({
     carrier: 'loopback',
     journal: makeBenchJournal(dataFolder()),
@@ -48,8 +50,10 @@ export async function main(argv: readonly string[]): Promise<void> {
     firstStart: () => isFirstStart(dataFolder()),
     worker: join(built, 'main', 'worker.js'),
     files: projectFiles,
-    ...(file === undefined ? {} : { initial: () => projectFiles.openGiven(resolve(file)) }),
+    initial,
   });
+  // Before anything else: a cold thread takes longer than all that follows.
+  core.warm(initial());
   const token = randomBytes(32).toString('base64url');
   const files = readPageFiles(join(built, 'renderer'));
   const pages = watchPages(Number(values.idle) * 1000, () => {
@@ -94,7 +98,6 @@ export async function main(argv: readonly string[]): Promise<void> {
 
   console.log(`Lapwright is open at ${address}`);
   console.log('Ctrl+C stops it.');
-  core.warm();
   if (values['no-open']) return;
   shown = await showPage(address, { onClosed: () => void stop() });
   // A window of our own is seen to close, and may sleep as long as it likes.

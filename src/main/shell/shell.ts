@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
 import { COMMAND_CHANNEL } from '../../shared/channel.ts';
 import type { MenuCommand } from '../../shared/menu-commands.ts';
+import { openDemo } from '../demo/demo.ts';
 import { dataFolder, makeBenchJournal } from '../files/bench-journal.ts';
 import { isFirstStart } from '../files/first-start.ts';
 import { makeProjectFiles } from '../files/project-files.ts';
@@ -113,8 +114,9 @@ async function start(first: string | null): Promise<void> {
   answerAsks(ipcMain, windows.asks);
   takeGivenFiles(ipcMain, windows.asks, files.reach);
   showMenu();
-  openWindow(firstFile());
-  windows.jobs.warm();
+  const opening = firstFile();
+  openWindow(opening);
+  windows.jobs.warm(opening === null ? openDemo() : files.openGiven(opening));
 }
 
 app.enableSandbox();
