@@ -1,5 +1,5 @@
 /**
- * A worker that does as it is told: `die`, `throw`, `hang`, tell of so many steps and then answer or
+ * A worker that does as it is told: `die`, `throw`, `hang`, `refuse`, tell of so many steps and then answer or
  * `hang after` them, or answer after so many milliseconds, and die as the `last` thing.
  */
 import { setTimeout } from 'node:timers/promises';
@@ -27,6 +27,11 @@ parentPort?.on('message', async ({ id, input: told, share }) => {
   }
   if (input.tell === 'hang after') for (;;);
   await setTimeout(input.delay ?? 0);
+  if (input.tell === 'refuse') {
+    const error = { code: 'internal', field: '', message: `question ${mine}` };
+    parentPort?.postMessage({ id, reply: { ok: false, error } });
+    return;
+  }
   const value = { threadId, asked: input.tell, share, nth: mine };
   parentPort?.postMessage({ id, reply: { ok: true, value } });
   if (input.last === 'die') setTimeout(20).then(() => process.exit(3));
