@@ -45,15 +45,15 @@ export function browserSection(browser) {
     return 'Nothing was measured in a browser: drag, typing beside a scatter, start, memory.';
   const { drags, memory } = browser;
   const rows = drags.map(
-    ({ joint, moved, count, asked, median, p95 }) =>
-      `| ${joint} | ${moved} | ${count} | ${asked} | ${time(median)} | ${time(p95)} |`,
+    ({ joint, moved, every, count, asked, median, p95 }) =>
+      `| ${joint} | ${moved} | ${time(every)} | ${count} | ${asked} | ${time(median)} | ${time(p95)} |`,
   );
   return `The built program over the loopback host, its page in ${browser.browser} at 1280 × 800, drawn by software on the same
 processor. A move is painted when the shear and the peel of an overlap are on the screen that was asked for after it;
-pointer events come every 16 ms and one picture may stand for several of them.
+pointer events come as fast as the browser takes them, one in a frame at most, and one picture may stand for several.
 
-| joint dragged | moves | painted for | questions | median | 95th percentile |
-| --- | --- | --- | --- | --- | --- |
+| joint dragged | moves | one every | painted for | questions | median | 95th percentile |
+| --- | --- | --- | --- | --- | --- | --- |
 ${rows.join('\n')}
 
 ${browserLines(browser)
