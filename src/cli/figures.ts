@@ -1,10 +1,11 @@
 /** Figures and texts as a terminal shows them. */
+import { withoutNoise } from '../shared/measures.ts';
 
 /** Three significant figures, never in powers; what is only rounding noise is 0. */
 export function significant(value: number): string {
   const size = Math.abs(value);
   if (size < 5e-6) return '0';
-  const rounded = Number(size.toPrecision(3));
+  const rounded = Number(withoutNoise(size).toPrecision(3));
   const decimals = Math.max(0, 2 - Math.floor(Math.log10(rounded)));
   return (value < 0 ? '−' : '') + rounded.toFixed(decimals);
 }

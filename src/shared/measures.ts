@@ -21,6 +21,9 @@ export function fromShown(measure: Measure, shown: number): number {
 const isSi = (measure: Measure): boolean =>
   unitOf(measure).symbol === unitOfMeasure(presets.SI, measure).symbol;
 
+/** Without its last digits: of two equal stresses that lie between two figures both are to read alike. */
+export const withoutNoise = (value: number): number => Number(value.toPrecision(12));
+
 /** In whole digits no more than one reads, in powers never. */
 const MOST_DECIMALS = 5;
 
@@ -29,7 +32,7 @@ export function figure(value: number, most = 2): string {
   const size = Math.abs(value);
   const first = size >= 1 || most <= 2 || size === 0 ? 0 : -Math.floor(Math.log10(size));
   const decimals = size >= 100 ? 0 : size >= 10 ? 1 : Math.min(most, 2 + first);
-  const text = size.toFixed(decimals);
+  const text = withoutNoise(size).toFixed(decimals);
   return (value < 0 && Number(text) !== 0 ? '−' : '') + text;
 }
 
@@ -47,7 +50,7 @@ export const decimalsOf = (measure: Measure, stored: number): number =>
 /** @param decimals that it would have in the stored unit */
 export function fixedOf(measure: Measure, value: number, decimals: number): string {
   const shown = inShown(measure, value);
-  const text = Math.abs(shown).toFixed(decimalsOf(measure, decimals));
+  const text = withoutNoise(Math.abs(shown)).toFixed(decimalsOf(measure, decimals));
   return (shown < 0 ? '−' : '') + text;
 }
 
