@@ -16,7 +16,7 @@ const reply = await core.ask(
   { document, job: 'bench' },
   {
     client: 'bench',
-    progress: (done, total) => process.stderr.write(`\r${done} of ${total} `),
+    progress: (done, total) => process.stderr.write(`\r${Math.round((100 * done) / total)} % `),
   },
 );
 const time = performance.now() - start;
