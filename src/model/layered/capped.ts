@@ -5,6 +5,7 @@
  * Only the axial shear is capped here: torque would make the bond flow sooner and peel less.
  */
 import { findRoot } from '../numerics/root.ts';
+import { fieldStations } from './fields.ts';
 import {
   elasticZones,
   type FlowZone,
@@ -31,6 +32,7 @@ export function cappedState(
   guess: readonly FlowZone[] | null = null,
 ): CappedState | null {
   let zones: readonly FlowZone[] = guess ?? elasticZones(lap);
+  const stations = fieldStations(lap.length, LOOKS);
   for (let round = 0; round < ROUNDS; round++) {
     let solution: LayeredSolution;
     try {
@@ -39,7 +41,7 @@ export function cappedState(
       if (error instanceof RangeError) return null;
       throw error;
     }
-    const next = flowZones(solution, load);
+    const next = flowZones(solution, load, stations);
     if (next.length > MOST_ZONES) return null;
     // Nothing elastic is left to hold the tube.
     if (next.every(({ flow }) => flow.every((sign) => sign !== 0))) return null;
@@ -53,18 +55,22 @@ export function cappedState(
 const SLIVER = 1e-5;
 const SETTLED = 1e-6;
 
+/** Steps along the overlap in which fronts are looked for; each is then found exactly. */
+const LOOKS = 32;
+
 /** More zones than this mean that the rounds run away. */
 const MOST_ZONES = 16;
 
-/**
- * Zones where each bond flows, from the trial shear of a solution: fronts are looked for in steps in which
- * little can turn, and each is then found exactly.
- */
-function flowZones(solution: LayeredSolution, load: number): FlowZone[] {
+/** Zones where each bond flows, from the trial shear of a solution. */
+function flowZones(
+  solution: LayeredSolution,
+  load: number,
+  stations: readonly number[],
+): FlowZone[] {
   const { lap } = solution;
   const yields = lap.sectionAt(0).bonds.map(({ shearYield }) => shearYield);
   const answer = solution.under(load, 1);
-  const { x: stations, ofBonds: trials } = answer.trials();
+  const trials = answer.columns(stations, false).bonds.map(({ trial }) => trial);
   const signAt = (j: number, i: number): number => {
     const trial = trials[j]![i]!;
     return Math.abs(trial) > yields[j]! ? Math.sign(trial) : 0;

@@ -55,8 +55,6 @@ export interface LayeredAnswer {
   columns(x: readonly number[], withWalls: boolean): LayeredColumns;
   /** Trial shear of a bond at one place. */
   trial(bond: number, x: number): number;
-  /** Trial shears of all bonds along the lap, at places that the solution has its short pieces end at. */
-  trials(): { readonly x: readonly number[]; readonly ofBonds: readonly (readonly number[])[] };
 }
 
 export interface LayeredColumns {
@@ -180,22 +178,6 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
     };
     return {
       trial,
-      trials: () => {
-        const x: number[] = [];
-        const ofBonds = lap.sectionAt(0).bonds.map((): number[] => []);
-        whole.starts(
-          0,
-          acting,
-          (at, values) => {
-            x.push(at);
-            for (const [j, of] of ofBonds.entries()) of.push(values[3 * j + 2]!);
-          },
-          'bonds',
-        );
-        x.push(lap.length);
-        for (const [j, of] of ofBonds.entries()) of.push(trial(j, lap.length));
-        return { x, ofBonds };
-      },
       columns: (x, withWalls) => {
         const empty = (): Float64Array => new Float64Array(x.length);
         const { bonds: layers, shells } = lap.sectionAt(0);

@@ -40,13 +40,6 @@ export interface Stretch<What = Readings> {
    * @param see called with the index of each place of `span` and what is read there
    */
   sample(span: Span, acting: Acting, see: See, what?: What): void;
-  /**
-   * The same at the start of each short piece that the stretch is joined of, for next to nothing: what is
-   * sought along the stretch is sought there first.
-   * @param origin where the stretch starts
-   * @param see called with each start and what is read there
-   */
-  starts(origin: number, acting: Acting, see: See, what: What): void;
 }
 
 /** `values` may be the same array at the next place: copy what is to be kept. */
@@ -122,8 +115,6 @@ function shortStretch(balanced: Balanced, length: number): Stretch {
         see(i, what && !isShort ? read(what, values, acting.share) : values);
       }
     },
-    starts: (origin, acting, see, what) =>
-      see(origin, read(what, stateAtStart(ends, acting), acting.share)),
   };
 }
 
@@ -136,7 +127,6 @@ export const readBy = <What>(stretch: Stretch, what: (asked: What) => Readings):
   ...stretch,
   sample: (span, acting, see, asked) =>
     stretch.sample(span, acting, see, asked === undefined ? undefined : what(asked)),
-  starts: (origin, acting, see, asked) => stretch.starts(origin, acting, see, what(asked)),
 });
 
 /** From d1 = Tdd·d0 + Tdf·f0 + td and f1 = Tfd·d0 + Tff·f0 + tf. */
@@ -228,11 +218,6 @@ export function join<What>(first: Stretch<What>, second: Stretch<What>): Stretch
       while (split < to && x[split]! < middleAt) split++;
       if (split > from) first.sample({ x, from, to: split, start: origin }, before, see, what);
       if (split < to) second.sample({ x, from: split, to, start: middleAt }, after, see, what);
-    },
-    starts: (origin, acting, see, what) => {
-      const [before, after] = partsOf(acting);
-      first.starts(origin, before, see, what);
-      second.starts(origin + first.length, after, see, what);
     },
   };
 }

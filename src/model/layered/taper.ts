@@ -126,10 +126,6 @@ function taperedStretch(
         else see(i, read(readings(asked), state, acting.share));
       }
     },
-    starts: (origin, acting, see, asked) => {
-      const y = stateAtStart(stretch.ends, acting);
-      see(origin, read(placeAt(0).readings(asked), y, acting.share));
-    },
   };
 }
 
