@@ -1,23 +1,18 @@
 /** The layered lap of a sleeve under a unit bending moment: amplitudes at cos θ (around: sin θ). */
+import { type SectionColumns, sectionColumns } from './columns.ts';
 import { endDisplacements, type Layout } from './ends.ts';
 import { HARMONIC, type HarmonicSystem, harmonicSystem } from './harmonic-system.ts';
 import type { LayeredLap } from './lap.ts';
 import { type Asked, type OfSection, ofSection } from './readings.ts';
 import { aloneIn, runOut } from './run-out.ts';
 import type { LayeredSection } from './section.ts';
-import { Acting, intoColumns, joinAll, readBy, type Stretch, uniformStretch } from './stretch.ts';
+import { Acting, joinAll, readBy, type Stretch, uniformStretch } from './stretch.ts';
 import { taperedStretches } from './taper.ts';
-import { type WallColumns, wallColumns, wallReadings } from './wall-forces.ts';
+import { wallReadings } from './wall-forces.ts';
 
-export interface HarmonicColumns {
-  readonly bonds: readonly {
-    readonly shear: Float64Array;
-    readonly peel: Float64Array;
-    readonly around: Float64Array;
-  }[];
-  /** Inside to outside; none where they were not asked for. */
-  readonly walls: readonly WallColumns[];
-}
+export type HarmonicColumns = SectionColumns<(typeof READ)[number]>;
+/** Of each bond, as the system reads them. */
+const READ = ['shear', 'peel', 'around'] as const;
 
 export interface HarmonicSolution {
   /**
@@ -70,18 +65,8 @@ export function solveHarmonic(lap: LayeredLap): HarmonicSolution {
   const stretch = stretchOf(lap);
   const [[d0, d1]] = endDisplacements(lap, stretch.ends, BENT);
   const acting = new Acting(d0, d1, 0);
-  const columns = (x: readonly number[], withWalls: boolean): HarmonicColumns => {
-    const { bonds: layers, shells } = lap.sectionAt(0);
-    const empty = (): Float64Array => new Float64Array(x.length);
-    const bonds = layers.map(() => ({ shear: empty(), peel: empty(), around: empty() }));
-    const walls = withWalls ? shells.map(() => wallColumns(x.length)) : [];
-    const all = [
-      ...bonds.flatMap(({ shear, peel, around }) => [shear, peel, around]),
-      ...walls.flatMap(({ axial, hoop, moment }) => [axial, hoop, moment]),
-    ];
-    const span = { x, from: 0, to: x.length, start: 0 };
-    stretch.sample(span, acting, intoColumns(all), withWalls ? 'all' : 'bonds');
-    return { bonds, walls };
+  return {
+    columns: (x, withWalls) =>
+      sectionColumns(stretch, acting, x, READ, lap.sectionAt(0), withWalls),
   };
-  return { columns };
 }

@@ -3,16 +3,17 @@
  * linear answer in two parts, that of a unit load and that of temperature and flow.
  */
 import type { Matrix } from '../numerics/dense.ts';
+import { type SectionColumns, sectionColumns } from './columns.ts';
 import { endDisplacements, type Layout } from './ends.ts';
 import { type Balanced, balance } from './exponential.ts';
 import { endLack, layerPulls } from './layer-pull.ts';
 import { type Asked, type OfSection, ofSection } from './readings.ts';
 import { aloneIn, keptRunOuts, runOut } from './run-out.ts';
 import type { FlowSigns, LayeredSection } from './section.ts';
-import { Acting, balancedStretch, intoColumns, joinAll, readBy, type Stretch } from './stretch.ts';
+import { Acting, balancedStretch, joinAll, readBy, type Stretch } from './stretch.ts';
 import { type LayeredSystem, layeredSystem } from './system.ts';
 import { taperedStretches } from './taper.ts';
-import { type WallColumns, type WallForces, wallColumns, wallReadings } from './wall-forces.ts';
+import { type WallForces, wallReadings } from './wall-forces.ts';
 
 /** What a wall meets at an end of the overlap. Loads are per unit of the lap's load. */
 export type WallEnd =
@@ -57,16 +58,9 @@ export interface LayeredAnswer {
   trial(bond: number, x: number): number;
 }
 
-export interface LayeredColumns {
-  readonly bonds: readonly {
-    readonly shear: Float64Array;
-    readonly peel: Float64Array;
-    /** Elastic: the shear. Flowing: yield plus the plastic slip's worth, with the sign of flow. */
-    readonly trial: Float64Array;
-  }[];
-  /** Inside to outside; none where they were not asked for. */
-  readonly walls: readonly WallColumns[];
-}
+/** Trial shear: elastic, the shear; flowing, yield plus the plastic slip's worth, with the sign of flow. */
+const READ = ['shear', 'peel', 'trial'] as const;
+export type LayeredColumns = SectionColumns<(typeof READ)[number]>;
 
 export interface LayeredPoint {
   readonly stresses: {
@@ -179,22 +173,13 @@ export function solveLayered(lap: LayeredLap, zones: readonly FlowZone[]): Layer
     return {
       trial,
       columns: (x, withWalls) => {
-        const empty = (): Float64Array => new Float64Array(x.length);
-        const { bonds: layers, shells } = lap.sectionAt(0);
-        const bonds = layers.map(() => ({ shear: empty(), peel: empty(), trial: empty() }));
-        const walls = withWalls ? shells.map(() => wallColumns(x.length)) : [];
-        const all = [
-          ...bonds.flatMap(({ shear, peel, trial }) => [shear, peel, trial]),
-          ...walls.flatMap(({ axial, hoop, moment }) => [axial, hoop, moment]),
-        ];
-        const span = { x, from: 0, to: x.length, start: 0 };
-        whole.sample(span, acting, intoColumns(all), withWalls ? 'all' : 'bonds');
+        const read = sectionColumns(whole, acting, x, READ, lap.sectionAt(0), withWalls);
         if (share !== 0) {
-          bonds.forEach(({ peel }, j) => {
+          read.bonds.forEach(({ peel }, j) => {
             for (let i = 0; i < x.length; i++) peel[i]! -= share * lackAt(j, x[i]!);
           });
         }
-        return { bonds, walls };
+        return read;
       },
     };
   };

@@ -11,6 +11,7 @@ import {
   fieldsOf,
   type LayeredFields,
   type Order,
+  partOf,
 } from './fields.ts';
 import { type HarmonicSolution, solveHarmonic } from './harmonic.ts';
 import {
@@ -153,22 +154,19 @@ function fieldsByEdge(
   order: Order,
   lapUnder: (edge: EdgeLoads) => LayeredLap,
 ): (edge: EdgeLoads) => LayeredFields {
-  let parts: readonly LayeredFields[] | null = null;
+  const solved = (moment: number, shear: number): LayeredSolution => {
+    const lap = lapUnder({ moment, shear });
+    return solveLayered(lap, elasticZones(lap));
+  };
+  let straight: LayeredFields | null = null;
+  let parts: readonly FieldPart[] = [];
   return ({ moment, shear }) => {
-    parts ??= [
-      { moment: 0, shear: 0 },
-      { moment: 1, shear: 0 },
-      { moment: 0, shear: 1 },
-    ].map((edge) => {
-      const lap = lapUnder(edge);
-      return fieldsOf(solveLayered(lap, elasticZones(lap)), order);
-    });
-    const [straight, turned, sheared] = parts as [LayeredFields, LayeredFields, LayeredFields];
-    const unit = combined(
-      [straight.unit, turned.unit, sheared.unit],
-      [1 - moment - shear, moment, shear],
-    );
-    return { ...straight, unit };
+    if (!straight) {
+      straight = fieldsOf(solved(0, 0), order);
+      const { x, unit } = straight;
+      parts = [unit, partOf(solved(1, 0), order, x, 1, 0), partOf(solved(0, 1), order, x, 1, 0)];
+    }
+    return { ...straight, unit: combined(parts, [1 - moment - shear, moment, shear]) };
   };
 }
 

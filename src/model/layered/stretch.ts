@@ -45,13 +45,6 @@ export interface Stretch<What = Readings> {
 /** `values` may be the same array at the next place: copy what is to be kept. */
 export type See = (place: number, values: Matrix) => void;
 
-/** Each value that is read into a column of its own. */
-export const intoColumns =
-  (columns: readonly Float64Array[]): See =>
-  (i, values) => {
-    for (let r = 0; r < columns.length; r++) columns[r]![i] = values[r]!;
-  };
-
 /** Displacements at both ends of one stretch, with what has been found from them: it serves all places. */
 export class Acting {
   /** Of the two stretches that it is joined of. */

@@ -25,8 +25,8 @@ export interface JointState {
   readonly gapState: GapState;
   readonly loadCase: CaseInput;
   readonly layered: LayeredState;
-  /** The one-dimensional lap at a clocking, radians; at another temperature change if asked. */
-  at(theta: number, deltaT?: number): LocalProblem;
+  /** The one-dimensional lap at a clocking, radians. */
+  at(theta: number): LocalProblem;
 }
 
 /** What load cases share that meet the joint in one gap state, at one temperature and moisture. */
@@ -96,6 +96,6 @@ export function jointState(
     gapState,
     loadCase,
     layered: shared.layered(),
-    at: (theta, change = deltaT) => localProblem(assembly, bonds, loadCase.loads, theta, change),
+    at: (theta) => localProblem(assembly, bonds, loadCase.loads, theta, deltaT),
   };
 }

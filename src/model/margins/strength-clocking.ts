@@ -29,7 +29,7 @@ export function strengthClockings(
   const candidates = byYield.map(({ theta }) => theta);
   if (clockings(assembly.flat, loads).length > 2) {
     const bySum = (theta: number): number =>
-      1 / Math.hypot(...state.at(theta, 0).channels.map(({ load }) => load));
+      1 / Math.hypot(...state.at(theta).channels.map(({ load }) => load));
     for (const at of [cold, bySum]) {
       for (const { theta } of worstClockings(assembly.flat, loads, at)) {
         if (candidates.every((known) => apart(known, theta) > SAME)) candidates.push(theta);
