@@ -50,8 +50,14 @@ import { sizesOf } from './handlers/sizing/sizes.ts';
 import { springs } from './handlers/springs.ts';
 import { tolerancesOf } from './handlers/tolerances.ts';
 import { variant } from './handlers/variant.ts';
-import { emptyDesk, type JobDesk, progressOf, stopAt } from './jobs/desk.ts';
-import { type JobContext, type Share, type TellProgress, unwatched } from './jobs/progress.ts';
+import { emptyDesk, foundBy, type JobDesk, progressOf, stopAt } from './jobs/desk.ts';
+import {
+  type JobContext,
+  type Share,
+  type TellFound,
+  type TellProgress,
+  unwatched,
+} from './jobs/progress.ts';
 
 export interface AskOptions {
   readonly carrier: About['carrier'];
@@ -71,6 +77,8 @@ export interface AskOptions {
 export interface AskContext {
   /** Told how far a long request is. */
   readonly progress?: TellProgress | undefined;
+  /** Told what a long request has found, as it finds it. */
+  readonly found?: TellFound | undefined;
   /** The share of a long request that is wanted; all of it when left out. */
   readonly share?: Share | undefined;
   /** Where the caller follows and stops its own jobs. */
@@ -192,6 +200,7 @@ function makeHandlers(options: AskOptions): Handlers {
         sweep(project, resolved, { from, to, points }, context),
       ),
     'job.progress': ({ job }, desk) => progressOf(desk, job),
+    'job.found': ({ job, from }, desk) => foundBy(desk, job, from),
     'job.stop': ({ job }, desk) => stopAt(desk, job),
     'joint.sheet': ({ document, jointId, job: _job, ...wanted }, context) =>
       withJoint(document, jointId, (project, resolved) =>
@@ -245,7 +254,8 @@ type Handler = (value: unknown, second: unknown) => Reply<unknown> | Promise<Rep
 
 function besides(name: RequestName, context: AskContext): JobContext | JobDesk | FileContext {
   if (isLongRequest(name)) {
-    return { progress: context.progress ?? unwatched.progress, share: context.share };
+    const { progress = unwatched.progress, found, share } = context;
+    return { progress, found, share };
   }
   return isFileRequest(name) ? { client: context.client } : (context.desk ?? emptyDesk);
 }

@@ -14,6 +14,7 @@ import type {
   About,
   CheckReport,
   CornersReport,
+  JobFound,
   JobProgress,
   JobStopped,
   JointReport,
@@ -119,6 +120,8 @@ const quickRequests = {
 /** About a long request on its way; answered at once, also while it waits. */
 const jobRequests = {
   'job.progress': z.strictObject({ job }),
+  /** What a check of the whole project has found so far, from the joint of this number on. */
+  'job.found': z.strictObject({ job, from: z.number().int().min(0) }),
   'job.stop': z.strictObject({ job }),
 } as const;
 
@@ -241,6 +244,7 @@ export interface Answers extends FileAnswers {
   'joint.sizes': SizesReport;
   'joint.sweep': SweepReport;
   'job.progress': JobProgress;
+  'job.found': JobFound;
   'job.stop': JobStopped;
   'joint.springs': SpringsReport;
   'joint.tolerances': readonly InputTolerance[];

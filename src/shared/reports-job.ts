@@ -1,4 +1,5 @@
-/** How far a long request is, and whether it was stopped. */
+/** How far a long request is, what it has found so far, and whether it was stopped. */
+import type { JointSummary } from './reports.ts';
 
 export interface JobProgress {
   /** `unknown`: not asked yet, answered already, or another page's. */
@@ -12,6 +13,11 @@ export interface JobProgress {
   readonly elapsed: number;
   /** Seconds that it will still take; null until that can be told. */
   readonly left: number | null;
+}
+
+export interface JobFound {
+  /** Joints that are judged, in the order in which they were; empty once the answer itself has come. */
+  readonly joints: readonly JointSummary[];
 }
 
 export interface JobStopped {

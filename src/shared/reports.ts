@@ -6,7 +6,7 @@ import type { StressReport } from './reports-stress.ts';
 import type { Said, SaidFigure } from './said.ts';
 
 export * from './reports-corners.ts';
-export type { JobProgress, JobStopped } from './reports-job.ts';
+export type { JobFound, JobProgress, JobStopped } from './reports-job.ts';
 export type * from './reports-laminate.ts';
 export type * from './reports-sizing.ts';
 export type * from './reports-stress.ts';

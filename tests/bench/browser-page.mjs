@@ -9,7 +9,7 @@ const met = (is) => (is ? 'met' : 'missed');
 /** @param {any} browser as browser.mjs writes it */
 export const browserLines = ({ browser, start, drags, typing, memory, size }) => [
   `${browser}, drawn by software`,
-  `first margin: ${time(start.median)} after the process starts (it listens after ${time(start.up)})`,
+  `first margin: ${time(start.median)} after the process starts (it listens after ${time(start.up)}), those of all joints ${time(start.all)}`,
   ...drags.map(
     ({ joint, median, p95, count, asked }) =>
       `${joint} dragged: a move is painted after ${time(median)}, 95 of 100 within ${time(p95)} (${count} moves, ${asked} questions)`,

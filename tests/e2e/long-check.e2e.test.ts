@@ -25,11 +25,18 @@ describeInBrowser('the check of a large project', () => {
           document.querySelector('progress')?.getAttribute('aria-valuetext') ?? '',
         ),
       );
+      // Joints stand in the table before all are judged, and stay there when it is stopped.
+      const rows = page.locator('tbody.joint');
+      await rows.nth(4).waitFor();
       expect(await violations(page)).toEqual([]);
       await page.getByRole('button', { name: 'Stop: Check of every joint' }).click();
       const again = page.getByRole('button', { name: 'Check every joint' });
       await again.waitFor();
       expect(await bar.count()).toBe(0);
+      const judged = await rows.count();
+      expect(judged).toBeGreaterThan(4);
+      expect(judged).toBeLessThan(400);
+      expect(await page.getByText(`${judged} of 400 joints checked so far.`).count()).toBe(1);
       expect(await violations(page)).toEqual([]);
       await again.click();
       await bar.waitFor();

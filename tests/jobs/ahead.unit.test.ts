@@ -42,6 +42,17 @@ describe('what is computed ahead', () => {
     expect(stateOf('mine')).toBe('unknown');
   });
 
+  it('shows what was found before it was asked for', async () => {
+    open();
+    const input = { tell: 'hang after', document, steps: 2, finds: 'joint' };
+    line.ahead(name, input);
+    await setTimeout(DONE);
+    const reply = ask({ ...input, job: 'mine' });
+    expect(line.desk('page').found('mine', 0)).toEqual(['joint 1', 'joint 2']);
+    line.desk('page').stop('mine');
+    await reply;
+  });
+
   it('answers the same question when it is done, and the next one anew', async () => {
     open();
     line.ahead(name, { tell: 'x', document });

@@ -5,6 +5,7 @@ import { emptyDesk, type JobDesk, joinDesks } from '../../src/main/jobs/desk.ts'
 import type { JobLine } from '../../src/main/jobs/job-line.ts';
 import { longRequestNames, requestNames, requests } from '../../src/shared/contract.ts';
 import { ok } from '../../src/shared/reply.ts';
+import type { JointSummary } from '../../src/shared/reports.ts';
 
 const lineCalled = (name: string): JobLine => ({
   run: async (asked) => ok(`${name} line: ${asked}`),
@@ -15,11 +16,22 @@ const lineCalled = (name: string): JobLine => ({
   close: async () => {},
 });
 
+const judged = (jointId: string): JointSummary => ({
+  jointId,
+  name: jointId,
+  description: '',
+  overlap: 30,
+  lowest: null,
+  flags: [],
+  refused: null,
+});
+const [root, tip] = [judged('root'), judged('tip')];
 const deskOf = (own: string): JobDesk => ({
   progress: (job) =>
     job === own
       ? { state: 'running', done: 1, total: 4, what: 'tip', elapsed: 2, left: 6 }
       : emptyDesk.progress(job),
+  found: (job, from) => (job === own ? [root, tip].slice(from) : []),
   stop: (job) => job === own,
 });
 
@@ -53,7 +65,9 @@ describe('asking with jobs', () => {
 
   it('takes an id of its caller with every long request, and with no other but those about jobs', () => {
     const withJob = requestNames.filter((name) => 'job' in requests[name].shape);
-    expect(withJob.sort()).toEqual([...longRequestNames, 'job.progress', 'job.stop'].sort());
+    expect(withJob.sort()).toEqual(
+      [...longRequestNames, 'job.progress', 'job.found', 'job.stop'].sort(),
+    );
   });
 });
 
@@ -68,6 +82,16 @@ describe('following and stopping', () => {
     );
     expect(await progress('two')).toEqual(nothing);
     expect(await progress()).toEqual(nothing);
+  });
+
+  it('shows a client what its own jobs have found so far, from where it knows it', async () => {
+    const found = (from: number, client?: string) =>
+      ask('job.found', { job: 'mine', from }, { client });
+    expect(await found(0, 'one')).toEqual(ok({ joints: [root, tip] }));
+    expect(await found(1, 'one')).toEqual(ok({ joints: [tip] }));
+    expect(await found(0, 'two')).toEqual(ok({ joints: [] }));
+    expect(await found(0)).toEqual(ok({ joints: [] }));
+    expect(await found(-1, 'one')).toMatchObject({ ok: false, error: { field: 'from' } });
   });
 
   it('stops for a client its own jobs, and no other', async () => {
@@ -95,6 +119,7 @@ describe('following and stopping', () => {
       ok: true,
       value: { state: 'unknown' },
     });
+    expect(await alone('job.found', { job: 'mine', from: 0 })).toEqual(ok({ joints: [] }));
     expect(await alone('job.stop', { job: 'mine' })).toEqual(ok({ stopped: false }));
   });
 });
@@ -108,6 +133,7 @@ describe('several desks as one', () => {
     });
     const desk = joinDesks([emptyDesk, noting('a'), noting('b')]);
     expect(desk.progress('mine').state).toBe('running');
+    expect(joinDesks([emptyDesk, deskOf('mine')]).found('mine', 1)).toEqual([tip]);
     expect(desk.progress('other').state).toBe('unknown');
     expect(desk.stop('mine')).toBe(true);
     expect(stopped).toEqual(['a', 'b']);

@@ -1,5 +1,5 @@
 /**
- * A worker that does as it is told: `die`, `throw`, `hang`, `refuse`, tell of so many steps and then answer or
+ * A worker that does as it is told: `die`, `throw`, `hang`, `refuse`, tell of so many steps, of each as `found` where it is to, and then answer or
  * `hang after` them, or answer after so many milliseconds, and die as the `last` thing.
  */
 import { setTimeout } from 'node:timers/promises';
@@ -24,6 +24,7 @@ parentPort?.on('message', async ({ id, input: told, share }) => {
   for (let done = 1; done <= steps; done++) {
     await setTimeout(input.pace ?? 0);
     parentPort?.postMessage({ id, tick: { done, total: of, what: `step ${done}` } });
+    if (input.finds) parentPort?.postMessage({ id, found: `${input.finds} ${done}` });
   }
   if (input.tell === 'hang after') for (;;);
   await setTimeout(input.delay ?? 0);

@@ -27,6 +27,8 @@ interface Told {
   readonly steps?: number;
   readonly of?: number;
   readonly pace?: number;
+  /** What it finds at each step. */
+  readonly finds?: string;
   /** Which share is told so; all when left out. */
   readonly part?: number;
 }
@@ -54,6 +56,23 @@ describe('a job that is followed', () => {
     expect(await first).toMatchObject(isStopped);
     expect(await second).toMatchObject({ ok: true });
     expect([stateOf('first'), stateOf('second')]).toEqual(['unknown', 'unknown']);
+  });
+
+  it('shows its client what is found while it runs, and nothing after', async () => {
+    open();
+    const found = (from: number, client: string | undefined = 'one') =>
+      line.desk(client).found('first', from);
+    const first = ask({ tell: 'hang after', steps: 3, finds: 'joint', job: 'first' }, one);
+    const second = ask({ tell: 'x', steps: 1, finds: 'other', job: 'second', jointId: 'x' }, one);
+    await vi.waitFor(() => expect(found(0)).toEqual(['joint 1', 'joint 2', 'joint 3']));
+    expect(found(2)).toEqual(['joint 3']);
+    expect(found(0, 'two')).toEqual([]);
+    expect(line.desk('one').found('second', 0)).toEqual([]);
+    line.desk('one').stop('first');
+    expect(found(0)).toEqual([]);
+    expect(await first).toMatchObject(isStopped);
+    expect(await second).toMatchObject({ ok: true });
+    expect(line.desk('one').found('second', 0)).toEqual([]);
   });
 
   it('says how long it will take once it has gone on for a while', async () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { mergeChecks } from '../../src/main/handlers/check.ts';
 import type { Share } from '../../src/main/jobs/progress.ts';
 import type { Reply } from '../../src/shared/reply.ts';
-import type { CheckReport } from '../../src/shared/reports.ts';
+import type { CheckReport, JointSummary } from '../../src/shared/reports.ts';
 import { ask, curlew, value } from './asking.ts';
 
 describe('long requests', () => {
@@ -23,12 +23,29 @@ describe('long requests', () => {
     const cases = document.joints.reduce((sum, { loads }) => sum + loads.length, 0);
     expect(new Set(ticks.map(([, total]) => total))).toEqual(new Set([cases]));
     const names = ticks.map(([, , what]) => what);
-    expect(names.filter((name, i) => name !== names[i - 1])).toEqual(
-      document.joints.map(({ name }) => name),
-    );
+    // The quickest first.
+    expect(names.filter((name, i) => name !== names[i - 1])).toEqual([
+      'Tail strut lug',
+      'Landing leg',
+      'Boom tip to motor mount',
+      'Boom root',
+    ]);
     expect(new Set(ticks.map(([done]) => done)).size).toBeGreaterThan(cases);
     expect(grows(ticks)).toBe(true);
     expect(ticks.at(-1)![0]).toBe(cases);
+  });
+
+  it('show each joint of a check as the report will hold it, in the project’s own order there', async () => {
+    const document = await curlew();
+    const found: JointSummary[] = [];
+    const reply = await ask('project.check', { document }, { found: (one) => found.push(one) });
+    const { joints } = (reply as { value: CheckReport }).value;
+    expect(joints.map(({ jointId }) => jointId)).toEqual(document.joints.map(({ id }) => id));
+    expect(found).toHaveLength(joints.length);
+    expect(found[0]!.name).toBe('Tail strut lug');
+    for (const one of found) {
+      expect(one).toEqual(joints.find(({ jointId }) => jointId === one.jointId));
+    }
   });
 
   it('count a joint that cannot be computed, or has no load, as one that is done', async () => {

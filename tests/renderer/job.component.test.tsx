@@ -11,8 +11,12 @@ import type { JobProgress as Progress } from '../../src/shared/reports.ts';
 function makeHost() {
   const open = new Map<string, (reply: Reply<never>) => void>();
   const asked: [name: string, job: string | undefined][] = [];
+  const froms: number[] = [];
   const host = {
     asked,
+    /** From where it was asked what is found. */
+    froms,
+    found: [] as unknown[],
     seen: { state: 'running', done: 0, total: 0, what: '', elapsed: 0, left: null } as Progress,
     /** Set to false: a stop comes before the request it is about. */
     stops: true,
@@ -24,9 +28,13 @@ function makeHost() {
     },
     bridge: {
       carrier: 'loopback',
-      ask: (name: string, { job = '' }: { job?: string }) => {
+      ask: (name: string, { job = '', from = 0 }: { job?: string; from?: number }) => {
         asked.push([name, job]);
         if (name === 'job.progress') return Promise.resolve(ok(host.seen));
+        if (name === 'job.found') {
+          froms.push(from);
+          return Promise.resolve(ok({ joints: host.found.slice(from) }));
+        }
         if (name === 'job.stop') {
           const stopped = host.stops && open.has(job);
           if (stopped) void host.answer(job, refuse('stopped', '', 'Stopped.'));
@@ -55,6 +63,47 @@ afterEach(() => {
 describe('a job', () => {
   const start = () => createRoot((dispose) => ({ job: createJob(host.bridge), dispose }));
   const idOf = (place: number): string => host.asked[place]![1]!;
+
+  it('tells what is found before the answer, each once, until it has come', async () => {
+    const { job } = start();
+    const told: unknown[] = [];
+    const reply = job.run('project.check', { document: {} }, (joints) => told.push(...joints));
+    await pass(200);
+    expect(told).toEqual([]);
+    host.found.push('root');
+    await pass(60);
+    expect(told).toEqual(['root']);
+    host.found.push('tip', 'lug');
+    await pass(260);
+    expect(told).toEqual(['root', 'tip', 'lug']);
+    // Looked for often until there is something, and then as often as how far it is.
+    const looks = host.froms.length;
+    await pass(1000);
+    expect(host.froms.length - looks).toBeLessThanOrEqual(5);
+    expect(host.froms.at(-1)).toBe(3);
+    await host.answer(idOf(0), ok('all'));
+    await reply;
+    host.found.push('late');
+    const asked = host.asked.length;
+    await pass(1000);
+    expect(host.asked.length).toBe(asked);
+    expect(told).toHaveLength(3);
+  });
+
+  it('tells nothing of what was found when it is stopped, and asks for nothing that nobody wants', async () => {
+    const { job } = start();
+    host.stops = false;
+    const told = vi.fn();
+    void job.run('project.check', { document: {} }, told);
+    job.stop();
+    host.found.push('root');
+    await pass(1000);
+    expect(told).not.toHaveBeenCalled();
+    void job.run('joint.sweep', question);
+    const looks = host.froms.length;
+    await pass(1000);
+    expect(host.froms.length).toBe(looks);
+  });
 
   it('asks with an id of its own and gives back the answer', async () => {
     const { job } = start();

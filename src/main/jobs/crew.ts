@@ -2,7 +2,7 @@
 import { Worker } from 'node:worker_threads';
 import type { LongRequestName } from '../../shared/contract.ts';
 import type { Reply } from '../../shared/reply.ts';
-import type { About } from '../../shared/reports.ts';
+import type { About, JointSummary } from '../../shared/reports.ts';
 import type { Share, Tick } from './progress.ts';
 
 export interface CrewOptions {
@@ -18,9 +18,10 @@ export interface JobMessage {
   readonly input: unknown;
   readonly share?: Share | undefined;
 }
-/** What comes back, with the same number: how far it is, and at the end the reply. */
+/** What comes back, with the same number: how far it is, what it has found, and at the end the reply. */
 export type JobNews =
   | { readonly id: number; readonly tick: Tick }
+  | { readonly id: number; readonly found: JointSummary }
   | { readonly id: number; readonly reply: Reply<unknown> };
 
 export interface Task {
@@ -30,6 +31,7 @@ export interface Task {
   readonly shares: number;
   /** How far all shares together are. */
   ticked(tick: Tick): void;
+  found(joint: JointSummary): void;
   /** The replies of all shares, in their order. */
   answered(replies: readonly Reply<unknown>[]): void;
   /** A thread died. */
@@ -73,6 +75,10 @@ export function makeCrew({ worker, carrier }: CrewOptions): Crew {
     if ('tick' in news) {
       ticks[part] = news.tick;
       task.ticked(together(ticks, news.tick.what));
+      return;
+    }
+    if ('found' in news) {
+      task.found(news.found);
       return;
     }
     replies[part] = news.reply;

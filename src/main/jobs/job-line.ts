@@ -7,7 +7,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { LongRequestName } from '../../shared/contract.ts';
 import { type Reply, refuse } from '../../shared/reply.ts';
-import type { JobProgress } from '../../shared/reports.ts';
+import type { JobProgress, JointSummary } from '../../shared/reports.ts';
 import { secondsLeft } from '../../shared/time-left.ts';
 import { type CrewOptions, makeCrew } from './crew.ts';
 import { emptyDesk, type JobDesk } from './desk.ts';
@@ -65,13 +65,14 @@ interface Job {
   answer(reply: Reply<unknown>): void;
 }
 
-/** The job that runs, and how far it is. Times in milliseconds of the performance clock. */
+/** The job that runs, how far it is and what it has found. Times in milliseconds of the performance clock. */
 interface Running {
   /** Another, once what was computed ahead is asked for. */
   job: Job;
   readonly begun: number;
   tick: Tick;
   ticked: number;
+  readonly found: JointSummary[];
 }
 
 /** What was computed before anybody asked. */
@@ -174,7 +175,8 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
     const job = running === null && !closed ? waiting.shift() : undefined;
     if (!job) return;
     const begun = performance.now();
-    const run: Running = { job, begun, tick: { done: 0, total: 0, what: '' }, ticked: begun };
+    const tick = { done: 0, total: 0, what: '' };
+    const run: Running = { job, begun, tick, ticked: begun, found: [] };
     running = run;
     watch(run);
     const { name, input } = job;
@@ -189,6 +191,7 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
           watch(run);
           run.job.told?.(tick.done, tick.total, tick.what);
         },
+        found: (joint) => run.found.push(joint),
         answered: (replies) =>
           finish(replies.length > 1 && division ? division.merge(replies) : replies[0]!),
         lost: () => finish(died()),
@@ -276,6 +279,8 @@ export function makeJobLine(options: JobLineOptions, division?: Division): JobLi
           const unknown = emptyDesk.progress(id);
           return jobs.length > 0 ? { ...unknown, state: 'waiting' } : unknown;
         },
+        found: (id, from) =>
+          running && own(id).includes(running.job) ? running.found.slice(from) : [],
         stop(id) {
           const jobs = own(id);
           for (const job of jobs) drop(job, stopped());

@@ -1,7 +1,11 @@
 /** What the handler of a long request tells while it works, and to whom. */
+import type { JointSummary } from '../../shared/reports.ts';
 
 /** @param what in plain words, such as the name of a joint */
 export type TellProgress = (done: number, total: number, what?: string) => void;
+
+/** Told of each joint when it is judged. */
+export type TellFound = (joint: JointSummary) => void;
 
 /** One of several equal shares of the work, for a request that threads may divide. */
 export interface Share {
@@ -13,6 +17,8 @@ export interface Share {
 export interface JobContext {
   /** To be called at every step, however short: whoever passes it on sees that it is not too often. */
   readonly progress: TellProgress;
+  /** Left out where nobody wants to see a part of the answer before all of it. */
+  readonly found?: TellFound | undefined;
   /** All of the work when left out. */
   readonly share?: Share | undefined;
 }

@@ -2,7 +2,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { createAsk } from '../ask.ts';
 import type { JobMessage, JobNews } from './crew.ts';
-import { makeTeller } from './progress.ts';
+import { makeTeller, type TellFound } from './progress.ts';
 
 const port = parentPort;
 if (!port) throw new Error('This file is the worker of Lapwright and runs only as one.');
@@ -11,7 +11,8 @@ const post = (news: JobNews): void => port.postMessage(news);
 const ask = createAsk({ carrier: workerData.carrier });
 port.on('message', async ({ id, name, input, share }: JobMessage) => {
   const teller = makeTeller((tick) => post({ id, tick }));
-  const reply = await ask(name, input, { progress: teller.tell, share });
+  const found: TellFound = (joint) => post({ id, found: joint });
+  const reply = await ask(name, input, { progress: teller.tell, found, share });
   teller.flush();
   post({ id, reply });
 });

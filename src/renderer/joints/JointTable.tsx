@@ -1,7 +1,7 @@
 /** Every joint with what limits it; arrow keys move from one to the next, Enter opens it. */
 
 import { createEffect, createMemo, createSignal, For, type JSX, on, Show } from 'solid-js';
-import type { CheckReport } from '../../shared/reports.ts';
+import type { CheckReport, JointSummary } from '../../shared/reports.ts';
 import { saidText } from '../../shared/said.ts';
 import { displayUnit } from '../../shared/units.ts';
 import { TourNote } from '../help/TourNote.tsx';
@@ -16,7 +16,11 @@ import { ownFlags, sharedFlags } from './shared-flags.ts';
 import { type Order, pressed, type SortKey, sorted } from './sort.ts';
 
 export interface JointTableProps {
-  readonly report: CheckReport;
+  /** What the project is called. */
+  readonly project: string;
+  readonly joints: readonly JointSummary[];
+  /** Null as long as it does not hold every joint of the project. */
+  readonly report: CheckReport | null;
   /** Joints of strips. */
   readonly flat: ReadonlySet<string>;
   readonly onOpen: (id: string) => void;
@@ -39,11 +43,13 @@ export function JointTable(props: JointTableProps): JSX.Element {
   let held = false;
   const rows = createMemo(() => {
     held = table?.contains(document.activeElement) ?? false;
-    return sorted(props.report.joints, order());
+    return sorted(props.joints, order());
   });
-  const shared = createMemo(() => sharedFlags(props.report.joints));
+  const shared = createMemo(() => sharedFlags(props.joints));
   const tour = useTour();
-  const note = createMemo(() => (tour?.step() === 'joint' ? jointNote(props.report) : null));
+  const note = createMemo(() =>
+    tour?.step() === 'joint' && props.report ? jointNote(props.report) : null,
+  );
   const [current, setCurrent] = createSignal<string | null>(null);
   /** One row at a time is a stop of the tab key: the one last walked to, else the first. */
   const tabStop = createMemo(() =>
@@ -80,9 +86,7 @@ export function JointTable(props: JointTableProps): JSX.Element {
   return (
     <>
       <table class="joints" ref={table} onKeyDown={move}>
-        <caption class="hidden">
-          Joints of {props.report.project}, with their lowest margins
-        </caption>
+        <caption class="hidden">Joints of {props.project}, with their lowest margins</caption>
         <thead>
           <tr>
             <SortHead {...head('name')}>Joint</SortHead>
@@ -95,7 +99,9 @@ export function JointTable(props: JointTableProps): JSX.Element {
             <th scope="col">Place, clocking</th>
             <th scope="col">Gap</th>
             <td>
-              <TakeOut what="Joints" sheet={() => jointsSheet(props.report)} />
+              <Show when={props.report}>
+                {(report) => <TakeOut what="Joints" sheet={() => jointsSheet(report())} />}
+              </Show>
             </td>
           </tr>
         </thead>

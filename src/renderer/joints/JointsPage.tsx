@@ -31,6 +31,8 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
   /** The report behind the view that is looked at. */
   const whole = () => (byCase() ? props.joints.corners : props.joints.check);
   const report = () => whole().report();
+  /** Of the list: whatever is judged, until all is. */
+  const found = () => (byCase() ? [] : props.joints.check.found());
   const stopped = () => whole().refusal()?.code === 'stopped';
   const refusal = () => (stopped() ? null : whole().refusal());
   /** The calculation itself broke off: the same may well succeed now. */
@@ -96,6 +98,11 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
             </p>
           )}
         </Show>
+        <Show when={report() === null && found().length > 0}>
+          <p class="tally">
+            {found().length} of {props.project.document()?.joints.length} joints checked so far.
+          </p>
+        </Show>
         <ProjectSettings project={props.project} issues={props.joints.issues} />
         <Show when={whole().slow() || report() === null}>
           <JobProgress
@@ -136,64 +143,60 @@ export function JointsPage(props: JointsPageProps): JSX.Element {
         )}
       </Show>
       <Show
-        when={report()}
+        when={report() !== null || found().length > 0}
         fallback={
           <Show when={whole().refusal() === null}>
             <p class="figure-empty">Calculating every joint …</p>
           </Show>
         }
       >
-        {(now) => (
-          <section
-            data-pane
-            aria-label="Table of joints"
-            classList={{ 'is-stale': whole().refusal() !== null }}
+        <section
+          data-pane
+          aria-label="Table of joints"
+          classList={{ 'is-stale': report() !== null && whole().refusal() !== null }}
+        >
+          <Show
+            when={report()?.joints.length !== 0}
+            fallback={
+              <div class="empty">
+                <p>There is nothing to size yet: this project holds no joint.</p>
+                <p class="units">
+                  A new one begins with sizes that fit together, of the materials of this project;
+                  its loads are yours to put in.
+                </p>
+                <div class="start-buttons">
+                  <AddJoint deeds={props.deeds} class="plain is-first" />
+                </div>
+              </div>
+            }
           >
             <Show
-              when={now().joints.length > 0}
+              when={byCase()}
               fallback={
-                <div class="empty">
-                  <p>There is nothing to size yet: this project holds no joint.</p>
-                  <p class="units">
-                    A new one begins with sizes that fit together, of the materials of this project;
-                    its loads are yours to put in.
-                  </p>
-                  <div class="start-buttons">
-                    <AddJoint deeds={props.deeds} class="plain is-first" />
-                  </div>
-                </div>
+                <JointTable
+                  project={props.project.document()?.name ?? ''}
+                  joints={props.joints.check.report()?.joints ?? found()}
+                  report={props.joints.check.report()}
+                  flat={flat()}
+                  onOpen={props.onOpen}
+                  deeds={props.deeds}
+                />
               }
             >
-              <Show
-                when={byCase()}
-                fallback={
-                  <Show when={props.joints.check.report()}>
-                    {(checked) => (
-                      <JointTable
-                        report={checked()}
-                        flat={flat()}
-                        onOpen={props.onOpen}
-                        deeds={props.deeds}
-                      />
-                    )}
-                  </Show>
-                }
-              >
-                <Show when={props.joints.corners.report()}>
-                  {(table) => (
-                    <CornerTable
-                      report={table()}
-                      order={props.joints.order()}
-                      onOrder={props.joints.setOrder}
-                      onOpen={props.onOpenCorner}
-                    />
-                  )}
-                </Show>
+              <Show when={props.joints.corners.report()}>
+                {(table) => (
+                  <CornerTable
+                    report={table()}
+                    order={props.joints.order()}
+                    onOrder={props.joints.setOrder}
+                    onOpen={props.onOpenCorner}
+                  />
+                )}
               </Show>
-              <AddJoint deeds={props.deeds} />
             </Show>
-          </section>
-        )}
+            <AddJoint deeds={props.deeds} />
+          </Show>
+        </section>
       </Show>
       <Show when={byCase() && props.project.document()}>
         <LoadCases project={props.project} issues={props.joints.issues} />

@@ -2,10 +2,12 @@
 import { type Accessor, batch, createSignal, onCleanup } from 'solid-js';
 import type { Answers, Bridge, LongRequestName, RequestInput } from '../../shared/contract.ts';
 import type { Reply } from '../../shared/reply.ts';
-import type { JobProgress } from '../../shared/reports.ts';
+import type { JobProgress, JointSummary } from '../../shared/reports.ts';
 
 /** Milliseconds between two looks at how far it is. */
 const PACE = 250;
+/** The same while nothing is found yet: whoever opens a project waits for its first margin. */
+const EAGER = 50;
 
 export type LongInput<N extends LongRequestName> = Omit<RequestInput<N>, 'job'>;
 
@@ -13,8 +15,13 @@ export interface Job {
   /**
    * Asks; what this job still runs is stopped first. The reply to what was stopped is a refusal of
    * code `stopped`.
+   * @param found told what there is of the answer before all of it, where the request has parts
    */
-  run<N extends LongRequestName>(name: N, input: LongInput<N>): Promise<Reply<Answers[N]>>;
+  run<N extends LongRequestName>(
+    name: N,
+    input: LongInput<N>,
+    found?: (joints: readonly JointSummary[]) => void,
+  ): Promise<Reply<Answers[N]>>;
   /** How far it is; null until that is known, and when nothing runs. */
   readonly progress: Accessor<JobProgress | null>;
   stop(): void;
@@ -56,6 +63,17 @@ export function createJob(bridge: Bridge): Job {
     if (open.has(run)) run.timer = setTimeout(() => void look(run), PACE);
   }
 
+  const gather = async (run: Run, found: (joints: readonly JointSummary[]) => void) => {
+    for (let from = 0; open.has(run) && !run.stopped; ) {
+      const reply = await bridge.ask('job.found', { job: run.id, from });
+      if (reply.ok && reply.value.joints.length > 0 && open.has(run) && !run.stopped) {
+        from += reply.value.joints.length;
+        found(reply.value.joints);
+      }
+      await new Promise((later) => setTimeout(later, from === 0 ? EAGER : PACE));
+    }
+  };
+
   const end = (run: Run): void => {
     if (run.stopped || !open.has(run)) return;
     run.stopped = true;
@@ -77,7 +95,7 @@ export function createJob(bridge: Bridge): Job {
   });
 
   return {
-    async run(name, input) {
+    async run(name, input, found) {
       if (current) end(current);
       given += 1;
       const run: Run = { id: `job-${given}`, stopped: false };
@@ -85,7 +103,9 @@ export function createJob(bridge: Bridge): Job {
       show(run);
       lookLater(run);
       const asked = { ...input, job: run.id } as RequestInput<typeof name>;
-      const reply = await bridge.ask(name, asked);
+      const answer = bridge.ask(name, asked);
+      if (found) void gather(run, found);
+      const reply = await answer;
       open.delete(run);
       clearTimeout(run.timer);
       if (run === current) show(null);

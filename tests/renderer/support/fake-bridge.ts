@@ -120,6 +120,7 @@ export function makeFakeBridge(project: Project = makeProject()): FakeBridge {
     'rows.drop': () => ok({ dropped: true }),
     'job.progress': () =>
       ok({ state: 'unknown', done: 0, total: 0, what: '', elapsed: 0, left: null }),
+    'job.found': () => ok({ joints: [] }),
     'job.stop': () => ok({ stopped: false }),
     'laminate.describe': ({ document, adherendId, wall, flat }) =>
       ok(makeLaminateReport(document as Project, adherendId, wall, flat)),
