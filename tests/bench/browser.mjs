@@ -99,8 +99,11 @@ async function takeHandle(page) {
   return place;
 }
 
-/** To and fro over 80 pixels, a place for each move. */
-const swing = (i) => 40 * Math.sin(i / 12);
+/** To and fro over 80 pixels at one speed, so that each move changes the overlap: without a change nothing is painted. */
+const swing = (i) => {
+  const way = (2.1 * i) % 160;
+  return way < 40 ? way : way < 120 ? 80 - way : way - 160;
+};
 
 /** A joint's overlap dragged by real pointer events, one in every frame where the browser takes as many. */
 async function drag(joint, moves) {

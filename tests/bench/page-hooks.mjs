@@ -11,8 +11,10 @@ export function watchMoves() {
   let known = 0;
   let shown = 0;
   let waits = false;
+  // The same move, told when it happens and not with the next frame.
+  const kind = 'onpointerrawupdate' in window ? 'pointerrawupdate' : 'pointermove';
   window.addEventListener(
-    'pointermove',
+    kind,
     ({ timeStamp }) => {
       if (state.on) state.moves.push(timeStamp);
     },

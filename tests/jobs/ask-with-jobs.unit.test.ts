@@ -41,6 +41,7 @@ const jobs: Jobs = {
     JobLine
   >,
   desk: (client) => (client === 'one' ? deskOf('mine') : emptyDesk),
+  rehearsal: { asked() {}, analysed() {}, close() {} },
   leave() {},
   warm() {},
   close: async () => {},

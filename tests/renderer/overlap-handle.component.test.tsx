@@ -68,6 +68,31 @@ describe('the handle at the mouth', () => {
     expect(changes).toHaveLength(2);
   });
 
+  it('does not wait for the frame where the browser tells of a move at once, and changes once a frame even so', async () => {
+    const handle = renderHandle();
+    fireEvent(handle, pointer('pointerrawupdate', 420));
+    expect(changes).toEqual([]);
+    fireEvent(handle, pointer('pointerdown', 400));
+    fireEvent(handle, pointer('pointerrawupdate', 410));
+    expect(changes).toEqual([31]);
+    fireEvent(handle, pointer('pointerrawupdate', 420));
+    fireEvent(handle, pointer('pointerrawupdate', 433));
+    expect(changes).toEqual([31]);
+    // The move itself says nothing new.
+    fireEvent(handle, pointer('pointermove', 433));
+    await frame();
+    expect(changes).toEqual([31, 33.3]);
+    fireEvent(handle, pointer('pointermove', 433));
+    await frame();
+    expect(changes).toHaveLength(2);
+    fireEvent(handle, pointer('pointerrawupdate', 440));
+    fireEvent(handle, pointer('pointerup', 440));
+    expect(changes.at(-1)).toBe(34);
+    fireEvent(handle, pointer('pointerrawupdate', 500));
+    await frame();
+    expect(changes.at(-1)).toBe(34);
+  });
+
   it('goes back on Escape', async () => {
     const handle = renderHandle();
     fireEvent(handle, pointer('pointerdown', 400));

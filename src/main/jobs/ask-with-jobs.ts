@@ -18,11 +18,14 @@ import {
   type JobLineOptions,
   makeJobLine,
 } from './job-line.ts';
+import { makeRehearsal, type Rehearsal } from './rehearsal.ts';
 
 export type AskFor = (name: unknown, input: unknown, caller?: Caller) => Promise<Reply<unknown>>;
 
 export interface Jobs {
   readonly lines: Readonly<Record<LongRequestName, JobLine>>;
+  /** Of what is answered by the thread that answers at once. */
+  readonly rehearsal: Rehearsal;
   /** Where a client follows and stops its own jobs. */
   desk(client: string | undefined): JobDesk;
   /** Drops all that a client asked for: it is gone. */
@@ -75,8 +78,10 @@ export function makeJobs(asked: JobLineOptions): Jobs {
     longRequestNames.map((name) => [name, makeJobLine(options, divisions[name])]),
   ) as Record<LongRequestName, JobLine>;
   const all = Object.values(lines);
+  const rehearsal = makeRehearsal(createAsk({ carrier: options.carrier }));
   return {
     lines,
+    rehearsal,
     desk: (client) => joinDesks(all.map((line) => line.desk(client))),
     leave(client) {
       for (const line of all) line.leave(client);
@@ -91,6 +96,7 @@ export function makeJobs(asked: JobLineOptions): Jobs {
       setTimeout(soon, SOON_AFTER).unref();
     },
     async close() {
+      rehearsal.close();
       await Promise.all(all.map((line) => line.close()));
     },
   };
@@ -99,10 +105,15 @@ export function makeJobs(asked: JobLineOptions): Jobs {
 /** Several windows, each with its own start, may share the same jobs. */
 export const withJobs =
   (ask: Ask, jobs: Jobs): AskFor =>
-  (name, input, caller = {}) => {
-    if (isLongRequest(name)) return jobs.lines[name].run(name, input, caller);
-    const { client } = caller;
-    return ask(name, input, { desk: jobs.desk(client), client });
+  async (name, input, caller = {}) => {
+    jobs.rehearsal.asked(name);
+    if (!isLongRequest(name)) {
+      const { client } = caller;
+      return ask(name, input, { desk: jobs.desk(client), client });
+    }
+    const reply = await jobs.lines[name].run(name, input, caller);
+    if (name === 'joint.analyse') jobs.rehearsal.analysed(input, reply);
+    return reply;
   };
 
 export interface AskWithJobs {

@@ -66,7 +66,9 @@ export interface OverlapHandleProps {
 export function OverlapHandle(props: OverlapHandleProps): JSX.Element {
   let drag: { pointer: number; from: number; overlap: number; scale: number } | null = null;
   let wanted = 0;
-  const frame = makeFrame(() => props.onChange(wanted));
+  const frame = makeFrame(() => {
+    if (wanted !== props.overlap) props.onChange(wanted);
+  });
   onCleanup(() => frame.drop());
 
   const start = (event: PointerEvent & { currentTarget: SVGGElement }): void => {
@@ -82,10 +84,17 @@ export function OverlapHandle(props: OverlapHandleProps): JSX.Element {
     };
     props.onDragging(true);
   };
-  const move = (event: PointerEvent): void => {
-    if (drag?.pointer !== event.pointerId) return;
+  const follow = (event: PointerEvent): boolean => {
+    if (drag?.pointer !== event.pointerId) return false;
     wanted = byHand(drag.overlap + (event.clientX - drag.from) / drag.scale);
-    frame.ask();
+    return true;
+  };
+  const move = (event: PointerEvent): void => {
+    if (follow(event)) frame.ask();
+  };
+  /** Browsers that tell of a move at once let the question go before the frame that a move waits for. */
+  const atOnce = (event: Event): void => {
+    if (follow(event as PointerEvent)) frame.soon();
   };
   const end = (event: PointerEvent): void => {
     if (drag?.pointer !== event.pointerId) return;
@@ -111,6 +120,7 @@ export function OverlapHandle(props: OverlapHandleProps): JSX.Element {
 
   return (
     <g
+      ref={(handle) => handle.addEventListener('pointerrawupdate', atOnce)}
       class="handle"
       role="slider"
       tabindex="0"
