@@ -50,7 +50,8 @@ export function browserSection(browser) {
   );
   return `The built program over the loopback host, its page in ${browser.browser} at 1280 × 800, drawn by software on the same
 processor. A move is painted when the shear and the peel of an overlap are on the screen that was asked for after it;
-pointer events come as fast as the browser takes them, one in a frame at most, and one picture may stand for several.
+pointer events come as fast as the browser takes them, one in a frame at most, to and fro at one speed so that each
+changes the overlap, and one picture may stand for several.
 
 | joint dragged | moves | one every | painted for | questions | median | 95th percentile |
 | --- | --- | --- | --- | --- | --- | --- |
