@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { JointInput } from '../../src/model/joint/types.ts';
 import { cappedState } from '../../src/model/layered/capped.ts';
+import { fieldStations } from '../../src/model/layered/fields.ts';
+import { elasticZones, solveLayered } from '../../src/model/layered/lap.ts';
 import { build, glue, laminate, metal } from '../support/layered-laps.ts';
 
 const carbon = laminate(90_000, 40_000);
@@ -74,6 +76,29 @@ describe.each(laps)('%s', (_name, make) => {
       if (flowsAtBothEnds(zones)) between++;
     }
     expect(between).toBeGreaterThan(0);
+  });
+});
+
+/** Rounding of a figure is a few of these. */
+const ULP = 2 ** -52;
+
+describe.each(laps)('%s', (_name, make) => {
+  it('has its state at loads that put a front on a place that is looked at, to the last digit', () => {
+    const { lap } = build({
+      joint: make(24, 1),
+      adhesive: glue({ peelStrength: 40 }),
+      deltaT: 0,
+    });
+    const yields = lap.sectionAt(0).bonds.map(({ shearYield }) => shearYield);
+    const elastic = solveLayered(lap, elasticZones(lap)).under(1, 1);
+    for (const x of fieldStations(lap.length, 32).slice(1, -1)) {
+      yields.forEach((limit, j) => {
+        const load = limit / Math.abs(elastic.trial(j, x));
+        for (let digits = -4; digits <= 4; digits++) {
+          expect(() => cappedState(lap, load * (1 + digits * ULP)), `${x} ${digits}`).not.toThrow();
+        }
+      });
+    }
   });
 });
 
