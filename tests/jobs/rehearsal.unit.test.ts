@@ -77,6 +77,29 @@ describe('a rehearsal', () => {
     expect(ask.mock.calls.length).toBeGreaterThan(50);
   });
 
+  it('is given up where an answer is slow, or all of them together', async () => {
+    const slowly = (ms: number) =>
+      ask.mockImplementation(async () => {
+        await new Promise((later) => setTimeout(later, ms));
+        return ok(null);
+      });
+    slowly(400);
+    rehearsal.analysed(questionOf('boom-root'), analysed);
+    await pass(LONG);
+    expect(ask).toHaveBeenCalledTimes(1);
+    slowly(100);
+    rehearsal.analysed(questionOf('tail-strut'), analysed);
+    await pass(LONG);
+    expect(ask.mock.calls.length).toBeGreaterThan(10);
+    expect(ask.mock.calls.length).toBeLessThan(20);
+    const before = ask.mock.calls.length;
+    slowly(200);
+    rehearsal.analysed(questionOf('boom-tip'), analysed);
+    await pass(LONG);
+    expect(ask).toHaveBeenCalledTimes(before + 2);
+    ask.mockImplementation(async () => ok(null));
+  });
+
   it('is not held for what was refused, or has no load, or is closed', async () => {
     rehearsal.analysed(questionOf('boom-root'), refuse('bad-input', '', 'No.'));
     rehearsal.analysed(questionOf('boom-root'), ok({ stress: null }));

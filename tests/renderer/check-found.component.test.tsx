@@ -112,6 +112,21 @@ describe('the check of a project', () => {
     await shows([root.name]);
   });
 
+  it('does not say that it was stopped when it goes on after a change', async () => {
+    const { project, check, dispose } = createRoot((dispose) => {
+      const project = createProject();
+      return { project, check: createCheck(bridge, project, () => true), dispose };
+    });
+    project.open({ document: makeProject(), origin: 'first' });
+    await vi.waitFor(() => expect(checks).toHaveLength(1));
+    check.job.stop();
+    await vi.waitFor(() => expect(check.refusal()?.code).toBe('stopped'));
+    project.edit(['joints', 0, 'overlap'], 31);
+    await vi.waitFor(() => expect(checks).toHaveLength(2));
+    expect(check.refusal()).toBeNull();
+    dispose();
+  });
+
   it('keeps nothing of it when it breaks off', async () => {
     await start();
     checks[0]!(refuse('internal', '', 'The calculation stopped unexpectedly.'));

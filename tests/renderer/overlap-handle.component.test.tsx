@@ -8,12 +8,15 @@ useBrowser();
 
 const changes: number[] = [];
 const dragging = vi.fn();
+let [joint, setJoint] = createSignal('leg');
 function renderHandle(overlap = 30): HTMLElement {
   const [value, setValue] = createSignal(overlap);
+  [joint, setJoint] = createSignal('leg');
   render(() => (
     <svg>
       <title>section</title>
       <OverlapHandle
+        joint={joint()}
         overlap={value()}
         x={100}
         top={10}
@@ -91,6 +94,22 @@ describe('the handle at the mouth', () => {
     fireEvent(handle, pointer('pointerrawupdate', 500));
     await frame();
     expect(changes.at(-1)).toBe(34);
+  });
+
+  it('lets go when another joint comes under the hand', async () => {
+    const handle = renderHandle();
+    fireEvent(handle, pointer('pointerdown', 400));
+    fireEvent(handle, pointer('pointermove', 410));
+    await frame();
+    fireEvent(handle, pointer('pointermove', 420));
+    setJoint('boom root');
+    expect(dragging).toHaveBeenLastCalledWith(false);
+    await frame();
+    fireEvent(handle, pointer('pointermove', 440));
+    fireEvent(handle, pointer('pointerrawupdate', 450));
+    await frame();
+    fireEvent(handle, pointer('pointerup', 450));
+    expect(changes).toEqual([31]);
   });
 
   it('goes back on Escape', async () => {

@@ -10,6 +10,11 @@ import type { Ask } from '../ask.ts';
 const TIMES = 80;
 /** Milliseconds between two of them: whoever asks meanwhile waits for one at most. */
 const APART = 10;
+/** Milliseconds that all of one kind may take, and one answer: what is slower than a hand gains nothing from it. */
+const BUDGET = 1500;
+const SLOW = 150;
+/** The first, before anything is compiled. */
+const SLOW_AT_FIRST = 300;
 /** Milliseconds without a question after which nobody is thought to wait. */
 const QUIET = 400;
 
@@ -28,7 +33,8 @@ interface OneJoint {
 
 export function makeRehearsal(ask: Ask): Rehearsal {
   const begun = new Set<string>();
-  const parts: { readonly input: OneJoint; readonly focus: object; left: number }[] = [];
+  const parts: { readonly input: OneJoint; readonly focus: object; left: number; spent: number }[] =
+    [];
   let last = Number.NEGATIVE_INFINITY;
   let timer: NodeJS.Timeout | undefined;
   let closed = false;
@@ -48,8 +54,12 @@ export function makeRehearsal(ask: Ask): Rehearsal {
       ...joint,
       overlap: (joint as unknown as { overlap: number }).overlap * (1 + part.left / 10_000),
     }));
+    const start = performance.now();
     await ask('joint.stress', { document: { ...document, joints }, jointId, focus: part.focus });
-    if (part.left === 0) parts.shift();
+    const slow = part.left === TIMES - 1 ? SLOW_AT_FIRST : SLOW;
+    const took = performance.now() - start;
+    part.spent += took;
+    if (part.left === 0 || part.spent > BUDGET || took > slow) parts.shift();
     later(APART);
   }
 
@@ -66,7 +76,8 @@ export function makeRehearsal(ask: Ask): Rehearsal {
       if (!type || begun.has(type)) return;
       begun.add(type);
       const { caseId, conditionId, gapState, theta } = stress;
-      parts.push({ input: one, focus: { caseId, conditionId, gapState, theta }, left: TIMES });
+      const focus = { caseId, conditionId, gapState, theta };
+      parts.push({ input: one, focus, left: TIMES, spent: 0 });
       if (parts.length === 1) later(QUIET);
     },
     close() {

@@ -88,6 +88,8 @@ export function createWholeReport<N extends WholeRequest>(
     if (latest.busy()) job.stop();
     asked = revision;
     setFound([]);
+    // What was stopped goes on now.
+    if (refusal()?.code === 'stopped') setRefusal(null);
     latest.ask(revision);
   };
   let opened = -1;

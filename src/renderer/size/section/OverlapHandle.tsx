@@ -1,6 +1,6 @@
 /** The mouth of the sleeve, to be taken by hand: pointer, arrow keys, or read as a slider. */
 import type { JSX } from 'solid-js';
-import { onCleanup } from 'solid-js';
+import { createEffect, on, onCleanup } from 'solid-js';
 import { fromShown, inShown, lengthText } from '../../../shared/measures.ts';
 import { quantities } from '../../../shared/quantities.ts';
 import { shownUnits } from '../../../shared/shown-units.ts';
@@ -53,6 +53,8 @@ export function keyed(overlap: number, key: string, shift: boolean): number | nu
 }
 
 export interface OverlapHandleProps {
+  /** Whose overlap it is: a drag ends where another comes under the hand. */
+  readonly joint: string;
   readonly overlap: number;
   readonly x: number;
   readonly top: number;
@@ -70,6 +72,13 @@ export function OverlapHandle(props: OverlapHandleProps): JSX.Element {
     if (wanted !== props.overlap) props.onChange(wanted);
   });
   onCleanup(() => frame.drop());
+  const letGo = (): void => {
+    if (!drag) return;
+    drag = null;
+    frame.drop();
+    props.onDragging(false);
+  };
+  createEffect(on(() => props.joint, letGo, { defer: true }));
 
   const start = (event: PointerEvent & { currentTarget: SVGGElement }): void => {
     if (event.button !== 0) return;

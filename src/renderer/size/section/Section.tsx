@@ -29,6 +29,7 @@ export function Section(props: SectionProps): JSX.Element {
       role="group"
       handle={(layout) => (
         <OverlapHandle
+          joint={props.joint.id}
           overlap={props.joint.overlap}
           x={gripAt(layout(), props.width)}
           top={layout().top}
