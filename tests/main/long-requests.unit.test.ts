@@ -21,7 +21,7 @@ describe('long requests', () => {
     const document = await curlew();
     const ticks = await followed('project.check', { document });
     const cases = document.joints.reduce((sum, { loads }) => sum + loads.length, 0);
-    expect(new Set(ticks.map(([, total]) => total))).toEqual(new Set([cases]));
+    expect(new Set(ticks.map(([, total]) => total)).size).toBe(1);
     const names = ticks.map(([, , what]) => what);
     // The quickest first.
     expect(names.filter((name, i) => name !== names[i - 1])).toEqual([
@@ -31,8 +31,12 @@ describe('long requests', () => {
       'Boom root',
     ]);
     expect(new Set(ticks.map(([done]) => done)).size).toBeGreaterThan(cases);
+    // The last takes half of the time.
+    const [begun] = ticks.find(([, , what]) => what === 'Boom root')!;
+    expect(begun / ticks[0]![1]).toBeCloseTo(0.5, 1);
     expect(grows(ticks)).toBe(true);
-    expect(ticks.at(-1)![0]).toBe(cases);
+    const [done, total] = ticks.at(-1)!;
+    expect(done).toBe(total);
   });
 
   it('show each joint of a check as the report will hold it, in the project’s own order there', async () => {
@@ -58,7 +62,8 @@ describe('long requests', () => {
     const { joints: judged } = await value<CheckReport>('project.check', input);
     expect(judged.map(({ refused }) => refused === null)).toEqual([true, false]);
     const ticks = await followed('project.check', input);
-    expect(ticks.at(-1)!.slice(0, 2)).toEqual([3, 3]);
+    const [done, total] = ticks.at(-1)!;
+    expect(done).toBe(total);
     expect(grows(ticks)).toBe(true);
   });
 

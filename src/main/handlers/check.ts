@@ -1,14 +1,13 @@
 /** The whole project: every joint with its lowest margin. */
 import { say } from '../../model/said.ts';
 import { MODEL_VERSION } from '../../model/version.ts';
-import { isFlat } from '../../shared/convert-lap.ts';
-import type { Joint, Project } from '../../shared/project.ts';
+import type { Project } from '../../shared/project.ts';
 import { ok, type Reply } from '../../shared/reply.ts';
 import type { CheckReport, Flag, JointSummary } from '../../shared/reports.ts';
-import { bondsOf, sleeveWalls } from '../../shared/vary-joint.ts';
 import { type JobContext, unwatched } from '../jobs/progress.ts';
 import { mergeShares } from '../jobs/shares.ts';
 import { lowestOfJoint } from './corners.ts';
+import { effortOf } from './effort.ts';
 import { jointFlags } from './flags.ts';
 import { foundationOf, restsOnSaid } from './foundation.ts';
 import { guarded } from './guarded.ts';
@@ -62,34 +61,22 @@ function summarise(
     : { ...common, lowest: null, flags: [], refused: reply.error };
 }
 
-/** Progress counts load cases; a joint without one is a step too. */
-const stepsOf = ({ loads }: Joint): number => Math.max(1, loads.length);
-
-/** Twice as much takes about twice as long; the figures are rough, and nothing but the order hangs on them. */
-function effortOf(joint: Joint): number {
-  // A tube is looked at all the way round.
-  const section = isFlat(joint) ? 1 : 8;
-  const bonds = bondsOf(joint).length ** 2;
-  const walls = sleeveWalls(joint).some(({ atRoot, atMouth }) => atRoot !== atMouth) ? 10 : 1;
-  return section * bonds * walls * stepsOf(joint);
-}
-
 /**
  * Judges the quickest joints first, so that whoever watches sees the first margins soon; the report is in the order of
- * the project.
+ * the project. Progress counts efforts: the last joints take the longest.
  * @param context with a `share`, only every so manyth joint is judged, and the report holds these
  * alone: `mergeChecks` puts the shares together
  */
 export function check(project: Project, context: JobContext = unwatched): CheckReport {
   const { progress, share = { part: 0, of: 1 } } = context;
-  const total = project.joints.reduce((sum, joint) => sum + stepsOf(joint), 0);
+  const total = project.joints.reduce((sum, joint) => sum + effortOf(joint), 0);
   const indices = [...project.joints.keys()].filter((index) => index % share.of === share.part);
   const judged = new Map<number, JointSummary>();
   let done = 0;
   const effort = (index: number): number => effortOf(project.joints[index]!);
   for (const index of indices.toSorted((a, b) => effort(a) - effort(b))) {
     const joint = project.joints[index]!;
-    const steps = stepsOf(joint);
+    const steps = effort(index);
     const told = (fraction: number): void => progress(done + steps * fraction, total, joint.name);
     told(0);
     const summary = summarise(project, index, (states, of) => told(states / of));
