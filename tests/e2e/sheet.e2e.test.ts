@@ -74,7 +74,7 @@ describeInBrowser('the printed sheet', () => {
       const { page } = app;
       const names = ['Boom root', 'Boom tip to motor mount', 'Landing leg', 'Tail strut lug'];
       const joint = (name: string) => page.getByRole('button', { name, exact: true });
-      await joint('Landing leg').waitFor(patient);
+      await page.getByText('Low is below').waitFor(patient);
       const onJoints = await page
         .locator('table.joints tbody.joint')
         .evaluateAll((rows) =>

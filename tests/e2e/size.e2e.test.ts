@@ -34,7 +34,8 @@ async function openJoint(page: Page, name: string): Promise<void> {
 /** The table's rows as name, state and figure. */
 async function tableRows(page: Page): Promise<string[][]> {
   const rows = page.locator('tbody.joint tr:has(th)');
-  await rows.first().waitFor();
+  // Rows come as joints are judged; this comes with the last of them.
+  await page.getByText('Low is below').waitFor();
   return rows.evaluateAll((list) =>
     list.map((row) => [
       row.querySelector('.joint-name')?.textContent?.trim() ?? '',
