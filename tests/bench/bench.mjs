@@ -16,7 +16,7 @@ import { parseArgs } from 'node:util';
 import { build } from 'vite';
 import { browserLines } from './browser-page.mjs';
 import { performancePage } from './page.mjs';
-import { bytes, time } from './units.mjs';
+import { bytes, percentile, time } from './units.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
 const cache = join(root, 'node_modules', '.cache', 'lapwright', 'bench');
@@ -81,25 +81,20 @@ const machine = {
 };
 print(Object.values(machine).join(', '));
 
-// New space large enough that the collector does not come while a run is counted.
-const core = jsonFrom(process.execPath, [
-  '--expose-gc',
-  '--max-semi-space-size=64',
-  await bundle('core'),
-  `--samples=${values.samples}`,
-]);
+const core = jsonFrom(process.execPath, [await bundle('core'), `--samples=${values.samples}`]);
 if (!core) {
   process.stderr.write('The benchmark of the core failed.\n');
   process.exit(1);
 }
 const widest = Math.max(...core.tasks.map(({ name }) => name.length));
-print('\n', 'task'.padEnd(widest), '    median       p95   allocates at least');
-for (const { name, median, p95, allocated } of core.tasks) {
+print('\n', 'task'.padEnd(widest), '    median       p95   runs   allocates');
+for (const { name, runs, median, p95, allocated } of core.tasks) {
   print(
     name.padEnd(widest),
     time(median).padStart(10),
-    time(p95).padStart(10),
-    bytes(allocated).padStart(18),
+    percentile(runs, p95).padStart(10),
+    String(runs).padStart(7),
+    bytes(allocated).padStart(12),
   );
 }
 print('\ntime grows with');
@@ -133,7 +128,7 @@ if (values.large) {
   large = jsonFrom(process.execPath, [await bundle('large')]);
   if (large)
     print(
-      `\n${large.states} states (${large.joints} joints, ${large.cases} load cases, all corners) on ${large.threads} threads: ${time(large.time)}`,
+      `\n${large.states} states (${large.joints} joints, ${large.cases} load cases, all corners that there are) on ${large.threads} threads: ${time(large.time)}`,
     );
 }
 

@@ -119,11 +119,23 @@ async function drag(joint, moves) {
       await new Promise((done) => setTimeout(done, Math.max(next - performance.now(), 0)));
     }
     await page.waitForTimeout(2000);
-    const { painted, asked, moves: seen } = await page.evaluate(() => window.benchMoves);
+    await page.waitForFunction(() => window.benchMoves.waiting === 0);
+    const { painted, asked, margins, moves: seen } = await page.evaluate(() => window.benchMoves);
     await page.mouse.up();
     // The next event is sent once the browser has taken the one before: on a busy machine that takes longer.
     const every = (seen.at(-1) - seen[0]) / (seen.length - 1);
-    return { joint, moved: seen.length, every, asked, ...summary(painted) };
+    const last = seen.at(-1);
+    const meanwhile = margins.filter((at) => at < last).length;
+    const settled = margins.at(-1) - last;
+    return {
+      joint,
+      moved: seen.length,
+      every,
+      asked,
+      margins: meanwhile,
+      settled,
+      ...summary(painted),
+    };
   });
 }
 

@@ -1,4 +1,5 @@
 /** Times of a task and how they grow, by tinybench. */
+import { Session } from 'node:inspector/promises';
 import { Bench } from 'tinybench';
 import type { Task } from './core-tasks.ts';
 
@@ -8,8 +9,8 @@ export interface Measured {
   /** Milliseconds. */
   readonly median: number;
   readonly p95: number;
-  /** Bytes for each run; null where they were not counted. */
-  readonly allocated: number | null;
+  /** Bytes of objects for each run, dead or alive; memory of typed arrays outside the heap is not among them. */
+  readonly allocated: number;
 }
 
 /** How long a task is measured at least, ms, and how often. */
@@ -35,14 +36,33 @@ export async function measure({ name, run }: Task, time = TIME): Promise<Measure
   return { name, runs: samplesCount, median: p50, p95, allocated: await allocatedBy(run) };
 }
 
-/** Counted where the collector can be called, and did not come by itself meanwhile. */
-async function allocatedBy(run: Task['run']): Promise<number | null> {
-  if (!globalThis.gc) return null;
-  globalThis.gc();
-  const before = process.memoryUsage().heapUsed;
-  await run();
-  const more = process.memoryUsage().heapUsed - before;
-  return more > 0 ? more : null;
+/** Bytes between two samples of what is allocated, and milliseconds that are sampled at least. */
+const EVERY = 8192;
+const SAMPLED = 300;
+
+interface ProfileNode {
+  readonly selfSize: number;
+  readonly children: readonly ProfileNode[];
+}
+const sizeOf = (node: ProfileNode): number =>
+  node.children.reduce((sum, child) => sum + sizeOf(child), node.selfSize);
+
+/** Estimated by the engine's own samples, with what the collector has taken meanwhile. */
+async function allocatedBy(run: Task['run']): Promise<number> {
+  const session = new Session();
+  session.connect();
+  await session.post('HeapProfiler.startSampling', {
+    samplingInterval: EVERY,
+    includeObjectsCollectedByMajorGC: true,
+    includeObjectsCollectedByMinorGC: true,
+  } as object);
+  let runs = 0;
+  for (const start = performance.now(); runs === 0 || performance.now() - start < SAMPLED; runs++) {
+    await run();
+  }
+  const { profile } = await session.post('HeapProfiler.stopSampling');
+  session.disconnect();
+  return sizeOf(profile.head as ProfileNode) / runs;
 }
 
 /** Exponent b of time ≈ a·size^b, by least squares in logarithms. */

@@ -5,7 +5,7 @@
  * nothing from around it.
  */
 export function watchMoves() {
-  const state = { moves: [], painted: [], asked: 0, on: false };
+  const state = { moves: [], painted: [], asked: 0, margins: [], waiting: 0, on: false };
   Object.assign(window, { benchMoves: state });
   /** Moves that the newest answer knows of, and those that a picture was painted for. */
   let known = 0;
@@ -25,7 +25,14 @@ export function watchMoves() {
     const isPicture = state.on && /\/ask\/joint\.(analyse|stress)$/.test(String(address));
     const before = state.moves.length;
     if (isPicture) state.asked += 1;
+    // The margins of whatever is asked come with it.
+    const isWhole = state.on && /\/ask\/joint\.analyse$/.test(String(address));
+    if (isWhole) state.waiting += 1;
     const response = await plainFetch(address, ...rest);
+    if (isWhole) {
+      state.waiting -= 1;
+      state.margins.push(performance.now());
+    }
     if (!isPicture) return response;
     const read = response.json.bind(response);
     response.json = async () => {

@@ -6,8 +6,26 @@ export const time = (ms) => {
   return ms < 1000 ? `${ms.toPrecision(3)} ms` : `${(ms / 1000).toPrecision(3)} s`;
 };
 
-/** @param {number | null} count */
-export const bytes = (count) => {
-  if (count === null) return 'not counted';
-  return count < 1e6 ? `${(count / 1e3).toPrecision(3)} kB` : `${(count / 1e6).toPrecision(3)} MB`;
+/** Of fewer runs than this a 95th percentile says nothing. */
+const FEW = 20;
+
+/**
+ * @param {number} runs
+ * @param {number} ms
+ */
+export const percentile = (runs, ms) => (runs < FEW ? '–' : time(ms));
+
+/** What is aimed at, and by how much it is missed.
+ * @param {number} value
+ * @param {number} most
+ */
+export const met = (value, most) => {
+  const ratio = value / most;
+  return ratio <= 1
+    ? 'met'
+    : `missed: ${ratio < 10 ? ratio.toFixed(1) : Math.round(ratio)} times as long`;
 };
+
+/** @param {number} count */
+export const bytes = (count) =>
+  count < 1e6 ? `${(count / 1e3).toPrecision(3)} kB` : `${(count / 1e6).toPrecision(3)} MB`;

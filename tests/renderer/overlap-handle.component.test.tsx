@@ -16,7 +16,8 @@ function renderHandle(overlap = 30): HTMLElement {
     <svg>
       <title>section</title>
       <OverlapHandle
-        joint={joint()}
+        // As in the page, where it is read from what the hand changes.
+        joint={{ overlap: value(), id: joint() }.id}
         overlap={value()}
         x={100}
         top={10}

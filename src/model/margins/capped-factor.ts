@@ -93,7 +93,7 @@ export function cappedReach(
     const share = useAt(value)?.share ?? 2;
     return Math.abs(share - 1) < REACHED ? 0 : share - 1;
   };
-  const factor = findRoot(over, low, high, TOLERANCE * high);
+  const factor = findRoot(over, low, high, TOLERANCE * low);
   const found = useAt(factor);
   return found ? at(factor, found) : elastic;
 }

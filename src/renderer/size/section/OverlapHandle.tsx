@@ -1,6 +1,6 @@
 /** The mouth of the sleeve, to be taken by hand: pointer, arrow keys, or read as a slider. */
 import type { JSX } from 'solid-js';
-import { createEffect, on, onCleanup } from 'solid-js';
+import { createEffect, createMemo, on, onCleanup } from 'solid-js';
 import { fromShown, inShown, lengthText } from '../../../shared/measures.ts';
 import { quantities } from '../../../shared/quantities.ts';
 import { shownUnits } from '../../../shared/shown-units.ts';
@@ -78,7 +78,14 @@ export function OverlapHandle(props: OverlapHandleProps): JSX.Element {
     frame.drop();
     props.onDragging(false);
   };
-  createEffect(on(() => props.joint, letGo, { defer: true }));
+  // A memo: the joint is another object after each change of it.
+  createEffect(
+    on(
+      createMemo(() => props.joint),
+      letGo,
+      { defer: true },
+    ),
+  );
 
   const start = (event: PointerEvent & { currentTarget: SVGGElement }): void => {
     if (event.button !== 0) return;
