@@ -95,7 +95,7 @@ ${
   than a second.
 - **A drag**: a picture takes two frames of a page that is drawn by the processor, one for the move and one for its
   answer, and both processors are busy: the page and its compositor with one, the margins and the host with the other.
-  Without any margins a picture takes only a sixth less. Two or three questions in flight at once changed nothing, nor
+  Without any margins a picture takes a quarter to a third less, still twice what is aimed at. Two or three questions in flight at once changed nothing, nor
   did workers at a low priority or other settings of the engine's collector. A question that goes before the frame of
   its move, and a host that is warm before the first one, were the gains.
 
