@@ -27,5 +27,7 @@ export const met = (value, most) => {
 };
 
 /** @param {number} count */
-export const bytes = (count) =>
-  count < 1e6 ? `${(count / 1e3).toPrecision(3)} kB` : `${(count / 1e6).toPrecision(3)} MB`;
+export const bytes = (count) => {
+  const [unit, name] = count < 1e6 ? [1e3, 'kB'] : count < 1e9 ? [1e6, 'MB'] : [1e9, 'GB'];
+  return `${(count / unit).toPrecision(3)} ${name}`;
+};
