@@ -53,7 +53,7 @@ ${tasks.map(({ name, runs, median, p95, allocated }) => `| ${name} | ${time(medi
 
 What a run allocates is estimated from samples of the engine's heap: objects, dead or alive, without the memory of typed
 arrays. A sweep is every margin of every load case and gap state at each overlap. A scatter judges its samples on
-surfaces through solved joints, whose error docs/verification.md states.
+surfaces through solved joints, and solves anew those on which its verdict hangs (docs/method.md).
 
 Time grows with a power of the size:
 
@@ -81,7 +81,7 @@ ${
 
 ${
   large
-    ? `Of 500 joints, 20 load cases and 12 corners 120 000 would be the most that there can be. This project has ${large.states} states: a case that does not load a joint is none, and a joint has the gap states that its offset and tolerance make, five at most. Each state is every mode at every clocking.\n\n`
+    ? `500 joints under 20 load cases in 12 corners each would be 120 000 states. This project has ${large.states}: a case that does\nnot load a joint is none, a case acts in its own surroundings, and a joint has the gap states that its offset and\ntolerance make, five at most. Each state is every mode at every clocking.\n\n`
     : ''
 }## What bounds what is missed
 
@@ -95,9 +95,9 @@ ${
   than a second.
 - **A drag**: a picture takes two frames of a page that is drawn by the processor, one for the move and one for its
   answer, and both processors are busy: the page and its compositor with one, the margins and the host with the other.
-  Without any margins a picture takes a quarter to a third less, still twice what is aimed at. Two or three questions in flight at once changed nothing, nor
-  did workers at a low priority or other settings of the engine's collector. A question that goes before the frame of
-  its move, and a host that is warm before the first one, were the gains.
+  Without any margins a picture takes a quarter to a third less, still twice what is aimed at. Two or three questions in
+  flight at once changed nothing, nor did workers at a low priority or other settings of the engine's collector. A
+  question that goes before the frame of its move, and a host that is warm before the first one, were the gains.
 
 ## In the browser
 
