@@ -39,7 +39,9 @@ describe('a large project', () => {
           { ...one, progress: (done, total) => ticks.push([done, total]) },
         );
         expect(reply).toEqual(await createAsk({ carrier })('project.check', { document }));
-        expect(ticks.at(-1)).toEqual([18, 18]);
+        const [done, total] = ticks.at(-1)!;
+        expect(done).toBe(total);
+        expect(new Set(ticks.map(([, all]) => all))).toEqual(new Set([total]));
         expect(ticks.length).toBeGreaterThan(2);
         expect(ticks.every(([done], i) => i === 0 || done >= ticks[i - 1]![0])).toBe(true);
       });
@@ -48,13 +50,20 @@ describe('a large project', () => {
     it('is the same when threads share it', async () => {
       const document = makeBigProject({ joints: 8, cases: 1 });
       await withCore(2, async ({ ask }) => {
-        let last: unknown;
-        const progress = (...tick: unknown[]): void => {
-          last = tick.slice(0, 2);
+        const alone: [done: number, total: number] = [0, 0];
+        const last: [done: number, total: number] = [0, 0];
+        const progress = (done: number, total: number): void => {
+          last.splice(0, 2, done, total);
         };
         const reply = await ask('project.check', { document }, { ...one, progress });
-        expect(reply).toEqual(await createAsk({ carrier })('project.check', { document }));
-        expect(last).toEqual([8, 8]);
+        const plain = await createAsk({ carrier })(
+          'project.check',
+          { document },
+          { progress: (done, total) => alone.splice(0, 2, done, total) },
+        );
+        expect(reply).toEqual(plain);
+        expect(last).toEqual(alone);
+        expect(last[0]).toBe(last[1]);
       });
     });
 
@@ -77,7 +86,11 @@ describe('a large project', () => {
         expect(await Promise.all(seen)).toMatchObject([
           {
             ok: true,
-            value: { state: 'running', total: 2000, what: expect.stringMatching(/^Joint/) },
+            value: {
+              state: 'running',
+              total: expect.any(Number),
+              what: expect.stringMatching(/^Joint/),
+            },
           },
           { ok: true, value: { stopped: false } },
           { ok: true, value: { stopped: true } },
