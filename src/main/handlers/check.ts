@@ -69,14 +69,14 @@ function summarise(
  */
 export function check(project: Project, context: JobContext = unwatched): CheckReport {
   const { progress, share = { part: 0, of: 1 } } = context;
-  const total = project.joints.reduce((sum, joint) => sum + effortOf(joint), 0);
+  const efforts = project.joints.map(effortOf);
+  const total = efforts.reduce((sum, effort) => sum + effort, 0);
   const indices = [...project.joints.keys()].filter((index) => index % share.of === share.part);
   const judged = new Map<number, JointSummary>();
   let done = 0;
-  const effort = (index: number): number => effortOf(project.joints[index]!);
-  for (const index of indices.toSorted((a, b) => effort(a) - effort(b))) {
+  for (const index of indices.toSorted((a, b) => efforts[a]! - efforts[b]!)) {
     const joint = project.joints[index]!;
-    const steps = effort(index);
+    const steps = efforts[index]!;
     const told = (fraction: number): void => progress(done + steps * fraction, total, joint.name);
     told(0);
     const summary = summarise(project, index, (states, of) => told(states / of));

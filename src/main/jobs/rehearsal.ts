@@ -2,6 +2,7 @@
  * What a hand on a handle asks for, asked a while before in its stead: the engine compiles what runs often, and the
  * first moves would otherwise wait for that. Of each kind of joint once, while nobody asks for anything.
  */
+import type { Project } from '../../shared/project.ts';
 import type { Reply } from '../../shared/reply.ts';
 import type { JointReport } from '../../shared/reports.ts';
 import type { Ask } from '../ask.ts';
@@ -27,7 +28,7 @@ export interface Rehearsal {
 }
 
 interface OneJoint {
-  readonly document: { readonly joints: readonly { readonly id: string; readonly type: string }[] };
+  readonly document: Project;
   readonly jointId: string;
 }
 
@@ -52,7 +53,7 @@ export function makeRehearsal(ask: Ask): Rehearsal {
     // No two alike, as under a hand.
     const joints = document.joints.map((joint) => ({
       ...joint,
-      overlap: (joint as unknown as { overlap: number }).overlap * (1 + part.left / 10_000),
+      overlap: joint.overlap * (1 + part.left / 10_000),
     }));
     const start = performance.now();
     await ask('joint.stress', { document: { ...document, joints }, jointId, focus: part.focus });
