@@ -87,6 +87,36 @@ describe('the check of a project', () => {
     expect(document.activeElement).toBe(name);
   });
 
+  it('moves no row under the pointer, and puts all in order when it has gone', async () => {
+    await start();
+    const table = screen.getByRole('table');
+    const sorting = (): (string | null)[] =>
+      screen.getAllByRole('columnheader').map((head) => head.getAttribute('aria-sort'));
+    expect(sorting()).toContain('ascending');
+    fireEvent.pointerEnter(table);
+    found = [tip, root];
+    await shows([tip.name, root.name]);
+    expect(sorting()).not.toContain('ascending');
+    checks[0]!(report());
+    await vi.waitFor(() => expect(shown()).toHaveLength(3));
+    const third = summaries[2]!.name;
+    expect(shown()).toEqual([tip.name, root.name, third]);
+    fireEvent.pointerLeave(table);
+    expect(shown()).toEqual([root.name, third, tip.name]);
+    expect(sorting()).toContain('ascending');
+  });
+
+  it('moves no row while one has the focus, and puts them in order by a press', async () => {
+    await start();
+    screen.getByRole('button', { name: tip.name }).focus();
+    found = [tip, root];
+    await shows([tip.name, root.name]);
+    fireEvent.click(screen.getByRole('button', { name: 'Lowest margin' }));
+    expect(shown()).toEqual([root.name, tip.name]);
+    fireEvent.click(screen.getByRole('button', { name: 'Lowest margin' }));
+    expect(shown()).toEqual([tip.name, root.name]);
+  });
+
   it('takes nothing out of a table that is not whole', async () => {
     await start();
     const table = screen.getByRole('table');

@@ -14,6 +14,7 @@ import type { JointDeeds } from '../state/joint-deeds.ts';
 import { COLUMNS, JointRow } from './JointRow.tsx';
 import { ownFlags, sharedFlags } from './shared-flags.ts';
 import { type Order, pressed, type SortKey, sorted } from './sort.ts';
+import { type Held, steady } from './steady.ts';
 
 export interface JointTableProps {
   /** What the project is called. */
@@ -30,20 +31,35 @@ export interface JointTableProps {
 export function JointTable(props: JointTableProps): JSX.Element {
   let table: HTMLTableElement | undefined;
   const [order, setOrder] = createSignal<Order>({ by: 'margin', down: false });
+  const [pointed, setPointed] = createSignal(false);
+  const [focused, setFocused] = createSignal(false);
+  const underHand = createMemo(() => pointed() || focused());
+  const filling = createMemo(() => props.report === null);
+  const ordered = createMemo(() => sorted(props.joints, order()));
+  /** Rows are built anew with each report: whether one of them held the focus before. */
+  let held = false;
+  let orderBefore = order();
+  const shown = createMemo<Held<JointSummary>>(
+    (before) => {
+      held = table?.contains(document.activeElement) ?? false;
+      const asked = order() !== orderBefore;
+      orderBefore = order();
+      const now = { filling: filling(), underHand: underHand() && !asked };
+      return steady(before, ordered(), now, ({ jointId }) => jointId);
+    },
+    { rows: [], kept: false },
+  );
+  const rows = createMemo(() => shown().rows);
+  const inOrder = createMemo(() => rows().every((row, i) => row === ordered()[i]));
   const head = (by: SortKey) => ({
     get active() {
-      return order().by === by;
+      return order().by === by && inOrder();
     },
     get down() {
       return order().down;
     },
-    onSort: () => setOrder(pressed(order(), by)),
-  });
-  /** Rows are built anew with each report: whether one of them held the focus before. */
-  let held = false;
-  const rows = createMemo(() => {
-    held = table?.contains(document.activeElement) ?? false;
-    return sorted(props.joints, order());
+    // Rows that were kept where they stood are put in order by a press, not turned round.
+    onSort: () => setOrder(inOrder() ? pressed(order(), by) : { by, down: order().down }),
   });
   const shared = createMemo(() => sharedFlags(props.joints));
   const tour = useTour();
@@ -85,7 +101,17 @@ export function JointTable(props: JointTableProps): JSX.Element {
 
   return (
     <>
-      <table class="joints" ref={table} onKeyDown={move}>
+      <table
+        class="joints"
+        ref={table}
+        onKeyDown={move}
+        onPointerEnter={() => setPointed(true)}
+        onPointerLeave={() => setPointed(false)}
+        onFocusIn={() => setFocused(true)}
+        onFocusOut={({ relatedTarget }) =>
+          setFocused(relatedTarget instanceof Node && (table?.contains(relatedTarget) ?? false))
+        }
+      >
         <caption class="hidden">Joints of {props.project}, with their lowest margins</caption>
         <thead>
           <tr>
