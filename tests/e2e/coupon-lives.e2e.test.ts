@@ -6,6 +6,7 @@ import { expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { lifeFixture } from '../support/coupons.ts';
 import { describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { openApp } from './support/open-app.ts';
 import { violations } from './support/violations.ts';
 
@@ -69,7 +70,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
           const row = page.locator('.margin', { hasText: 'adhesive, cyclic shear' });
           return (await row.locator('.value').textContent(patient))!;
         };
-        await page.getByRole('table').first().waitFor(patient);
+        await checked(page);
         const before = await margin();
         await openCoupons(page);
         await view(page, 'Lives');

@@ -6,6 +6,7 @@ import { expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { EIGHTEEN } from '../support/coupons-published.ts';
 import { describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { openApp } from './support/open-app.ts';
 import { violations } from './support/violations.ts';
 
@@ -15,7 +16,7 @@ mkdirSync(pictures, { recursive: true });
 const patient = { timeout: 60_000 };
 
 async function openCoupons(page: Page): Promise<void> {
-  await page.getByRole('table').first().waitFor(patient);
+  await checked(page);
   await page.keyboard.press('Control+5');
   await page.getByText('What do the strengths rest on?').waitFor(patient);
 }

@@ -6,6 +6,7 @@ import { expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { EIGHTEEN, ETW2 } from '../support/coupons-published.ts';
 import { describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { openApp } from './support/open-app.ts';
 import { violations } from './support/violations.ts';
 
@@ -34,7 +35,7 @@ const csvOf = (
 const thirds = [0, 1, 2].map((i) => EIGHTEEN.slice(6 * i, 6 * i + 6));
 
 async function openCoupons(page: Page): Promise<void> {
-  await page.getByRole('table').first().waitFor(patient);
+  await checked(page);
   await page.keyboard.press('Control+5');
   await page.getByText('What do the strengths rest on?').waitFor(patient);
 }

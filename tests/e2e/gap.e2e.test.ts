@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { beforeEach, expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { openApp } from './support/open-app.ts';
 import { violations } from './support/violations.ts';
 
@@ -53,7 +54,7 @@ describeInBrowser('the Gap check page', () => {
     const app = await openApp({ viewport: { width: 1280, height: 800 } });
     try {
       const { page } = app;
-      await page.getByRole('table').first().waitFor(patient);
+      await checked(page);
       await tabTo(page, 'Landing leg');
       await page.keyboard.press('Control+4');
       await page.getByText('May this tube and this sleeve be bonded?').waitFor(patient);
@@ -114,7 +115,7 @@ describeInBrowser('the Gap check page', () => {
     const first = await openApp();
     try {
       const { page } = first;
-      await page.getByRole('table').first().waitFor(patient);
+      await checked(page);
       await page.keyboard.press('Control+4');
       await page.getByRole('button', { name: 'Start measuring' }).click();
       await page.getByLabel('Tube no.').fill('T-0815');
@@ -134,7 +135,7 @@ describeInBrowser('the Gap check page', () => {
     const second = await openApp();
     try {
       const { page } = second;
-      await page.getByRole('table').first().waitFor(patient);
+      await checked(page);
       await page.keyboard.press('Control+4');
       const notice = page.locator('.gap-offer', { hasText: 'T-0815' });
       await notice.getByRole('button', { name: 'Take them in' }).click();
@@ -149,7 +150,7 @@ describeInBrowser('the Gap check page', () => {
     const app = await openApp({ colorScheme: 'dark', viewport: { width: 1920, height: 1080 } });
     try {
       const { page } = app;
-      await page.getByRole('table').first().waitFor(patient);
+      await checked(page);
       await page.keyboard.press('Control+4');
       await page.getByRole('button', { name: 'New check' }).click();
       await page.getByLabel(/^spigot, outside, 5 mm from the mouth, 0°/).focus();
@@ -191,7 +192,7 @@ describeInBrowser('the Gap check page', () => {
     const app = await openApp();
     try {
       const { page } = app;
-      await page.getByRole('table').first().waitFor(patient);
+      await checked(page);
       await page.keyboard.press('Control+4');
       await page
         .getByLabel('Joint', { exact: true })

@@ -5,6 +5,7 @@ import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it, vi } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { type AppOptions, type OpenedApp, openApp } from './support/open-app.ts';
 import { violations } from './support/violations.ts';
 
@@ -25,7 +26,7 @@ const schemes = ['light', 'dark'] as const;
 async function withApp(options: AppOptions, work: (app: OpenedApp) => Promise<void>) {
   const app = await openApp({ viewport: { width: 1280, height: 800 }, ...options });
   try {
-    await app.page.getByRole('table').first().waitFor(patient);
+    await checked(app.page);
     await work(app);
     expect(app.problems).toEqual([]);
   } finally {
@@ -92,11 +93,11 @@ describeInBrowser('the first start', () => {
     await withApp({ first: true }, async ({ page, host }) => {
       await note(page).waitFor(patient);
       await page.reload();
-      await page.getByRole('table').first().waitFor(patient);
+      await checked(page);
       const other = await page.context().browser()!.newContext();
       const second = await other.newPage();
       await second.goto(host.address);
-      await second.getByRole('table').first().waitFor(patient);
+      await checked(second);
       await second.waitForTimeout(300);
       expect([await note(page).count(), await note(second).count()]).toEqual([0, 0]);
       await other.close();

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { cautionShort } from '../../src/shared/cautions.ts';
 import { describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { type AppOptions, type OpenedApp, openApp } from './support/open-app.ts';
 import { violations } from './support/violations.ts';
 
@@ -17,7 +18,7 @@ const usual = { viewport: { width: 1280, height: 800 } };
 async function withApp(options: AppOptions, work: (app: OpenedApp) => Promise<void>) {
   const app = await openApp({ ...usual, ...options });
   try {
-    await app.page.getByRole('table').first().waitFor(patient);
+    await checked(app.page);
     await work(app);
     expect(app.problems).toEqual([]);
   } finally {

@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { expect, it } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { browser, describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { startHost } from './support/host.ts';
 import { openApp } from './support/open-app.ts';
 
@@ -29,7 +30,7 @@ describeInBrowser('the script of the page', () => {
   it('comes with every page before one asks for it', async () => {
     const app = await openApp();
     try {
-      await app.page.getByRole('table').first().waitFor(patient);
+      await checked(app.page);
       const brought = (): Promise<string[]> =>
         app.page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
       for (const piece of pieces) {
@@ -51,13 +52,13 @@ describeInBrowser('the script of the page', () => {
       await context.route(piece, (route) => route.abort());
       const page = await context.newPage();
       await page.goto(host.address);
-      await page.getByRole('table').first().waitFor(patient);
+      await checked(page);
       await page.keyboard.press('Control+4');
       const missing = page.getByText('This page of the program could not be loaded');
       await missing.waitFor(patient);
       await context.unroute(piece);
       await page.getByRole('button', { name: 'Load again' }).click();
-      await page.getByRole('table').first().waitFor(patient);
+      await checked(page);
       await page.keyboard.press('Control+4');
       await page.getByText('May this tube and this sleeve be bonded?').waitFor(patient);
       expect(await missing.count()).toBe(0);

@@ -7,6 +7,7 @@ import type { Page } from 'playwright-core';
 import { expect, it, onTestFinished } from 'vitest';
 import { root } from '../../src/launch/root.mjs';
 import { describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { openApp } from './support/open-app.ts';
 import { violations } from './support/violations.ts';
 
@@ -74,7 +75,7 @@ describeInBrowser('the printed sheet', () => {
       const { page } = app;
       const names = ['Boom root', 'Boom tip to motor mount', 'Landing leg', 'Tail strut lug'];
       const joint = (name: string) => page.getByRole('button', { name, exact: true });
-      await page.getByText('Low is below').waitFor(patient);
+      await checked(page);
       const onJoints = await page
         .locator('table.joints tbody.joint')
         .evaluateAll((rows) =>

@@ -8,6 +8,7 @@ import { root } from '../../src/launch/root.mjs';
 import type { CheckReport } from '../../src/shared/reports.ts';
 import { signed } from '../../src/shared/words.ts';
 import { describeInBrowser } from './support/browser.ts';
+import { checked } from './support/checked.ts';
 import { type OpenedApp, openApp } from './support/open-app.ts';
 
 /** Pictures for a person to look at; `LAPWRIGHT_PICTURES=docs` renews those of the documents. */
@@ -34,8 +35,7 @@ async function openJoint(page: Page, name: string): Promise<void> {
 /** The table's rows as name, state and figure. */
 async function tableRows(page: Page): Promise<string[][]> {
   const rows = page.locator('tbody.joint tr:has(th)');
-  // Rows come as joints are judged; this comes with the last of them.
-  await page.getByText('Low is below').waitFor();
+  await checked(page);
   return rows.evaluateAll((list) =>
     list.map((row) => [
       row.querySelector('.joint-name')?.textContent?.trim() ?? '',
