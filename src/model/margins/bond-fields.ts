@@ -64,19 +64,29 @@ export function pullOfPeel(state: JointState, theta: number, bond: number, x: nu
 }
 
 export interface BondFields {
+  /** Places that are visited: each station of each bond, or those at the two ends alone. */
+  places(where?: Where): number;
   /**
-   * Visits every station of every bond at a clocking. The sample is the same object each time, filled
-   * anew: copy what is to be kept.
+   * Visits the places at a clocking. The sample is the same object each time, filled anew: copy what is to be kept.
    * @param factor at which a flat single lap bends; of no meaning for others
    * @param where all stations, or only those at the two ends
+   * @param passes places, counted from 0 in the order of the visit, that are to be looked at; all when left out
    */
   visit(
     theta: number,
     factor: number,
-    see: (sample: Sample) => void,
-    where?: 'everywhere' | 'ends',
+    see: (sample: Sample, place: number) => void,
+    where?: Where,
+    passes?: (place: number) => boolean,
   ): void;
+  /**
+   * Visits for each place stresses that bound those at all clockings, of a joint that does not bend with its load:
+   * at any clocking each of peel, shear and hoop shear lies between two that are seen, whatever the load factor.
+   */
+  visitBounds(see: (sample: Sample, place: number) => void, where?: Where): void;
 }
+
+export type Where = 'everywhere' | 'ends';
 
 /** Hoop shear by the shear lag of torque and transverse shear. */
 export interface HoopShear {
@@ -84,18 +94,21 @@ export interface HoopShear {
   readonly unit: readonly (readonly number[])[];
   /** Force around the tube at a clocking, per load factor. */
   force(theta: number): number;
+  /** The most that it comes to at any clocking, either way. */
+  readonly most: number;
 }
 
 export function hoopShear({ assembly, bonds, loadCase }: JointState): HoopShear {
   const { torque, shear } = loadCase.loads;
   const stations = fieldStations(assembly.overlap);
   if (assembly.flat || (torque === 0 && shear === 0)) {
-    return { unit: bonds.map(() => stations.map(() => 0)), force: () => 0 };
+    return { unit: bonds.map(() => stations.map(() => 0)), force: () => 0, most: 0 };
   }
   const { mechanical } = solveElastic(hoopChannel(assembly, 1), bonds, assembly.overlap);
   return {
     unit: bonds.map((_bond, j) => stations.map((x) => mechanical.shear(j, x))),
     force: (theta) => torque / assembly.referenceRadius + 2 * shear * Math.sin(theta),
+    most: Math.abs(torque) / assembly.referenceRadius + 2 * Math.abs(shear),
   };
 }
 
@@ -112,27 +125,60 @@ export function bondFields(state: JointState): BondFields {
     shearLoad: 0,
     around: 0,
   };
+  const stepOf = (where: Where): number => (where === 'ends' ? x.length - 1 : 1);
+  const stationsIn = (where: Where): number => (where === 'ends' ? 2 : x.length);
+  const { force, moment } = loadCase.loads;
   return {
-    visit: (theta, factor, see, where = 'everywhere') => {
-      const { force, moment } = loadCase.loads;
+    places: (where = 'everywhere') => bonds.length * stationsIn(where),
+    visit: (theta, factor, see, where = 'everywhere', passes) => {
       const turned = assembly.flat ? 0 : moment * Math.cos(theta);
       const bent = turned === 0 ? null : layered.bent();
       const { unit, thermal } = layered.fields(factor * force);
       const hoop = around.force(theta);
-      const step = where === 'ends' ? x.length - 1 : 1;
+      const step = stepOf(where);
+      let place = 0;
       for (let j = 0; j < bonds.length; j++) {
         const unitAround = around.unit[j]!;
         const [load, held] = [unit.bonds[j]!, thermal.bonds[j]!];
         const bend = bent?.bonds[j];
         sample.bond = j;
-        for (let i = 0; i < x.length; i += step) {
+        for (let i = 0; i < x.length; i += step, place++) {
+          if (passes && !passes(place)) continue;
           sample.x = x[i]!;
           sample.peelHeld = held.peel[i]!;
           sample.peelLoad = load.peel[i]! * force + (bend ? bend.peel[i]! * turned : 0);
           sample.shearHeld = held.shear[i]!;
           sample.shearLoad = load.shear[i]! * force + (bend ? bend.shear[i]! * turned : 0);
           sample.around = unitAround[i]! * hoop;
-          see(sample);
+          see(sample, place);
+        }
+      }
+    },
+    visitBounds: (see, where = 'everywhere') => {
+      const bent = moment === 0 ? null : layered.bent();
+      const { unit, thermal } = layered.fields(force);
+      const hoop = around.most;
+      const step = stepOf(where);
+      let place = 0;
+      for (let j = 0; j < bonds.length; j++) {
+        const unitAround = around.unit[j]!;
+        const [load, held] = [unit.bonds[j]!, thermal.bonds[j]!];
+        const bend = bent?.bonds[j];
+        sample.bond = j;
+        for (let i = 0; i < x.length; i += step, place++) {
+          sample.x = x[i]!;
+          sample.peelHeld = held.peel[i]!;
+          sample.shearHeld = held.shear[i]!;
+          sample.around = unitAround[i]! * hoop;
+          const peel = bend ? Math.abs(bend.peel[i]! * moment) : 0;
+          const shear = bend ? Math.abs(bend.shear[i]! * moment) : 0;
+          // Compression is no peel: the most of it is enough. Shear may be worst either way.
+          sample.peelLoad = load.peel[i]! * force + peel;
+          sample.shearLoad = load.shear[i]! * force + shear;
+          see(sample, place);
+          if (shear === 0) continue;
+          sample.shearLoad = load.shear[i]! * force - shear;
+          see(sample, place);
         }
       }
     },

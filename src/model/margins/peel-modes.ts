@@ -9,12 +9,12 @@ import { fractureAt } from '../joint/knockdown.ts';
 import type { AdhesiveInput, Factors, Material } from '../joint/types.ts';
 import { constrainedModulus } from '../layered/of-joint.ts';
 import { askedFactor, type Mode } from './asked.ts';
-import { type BondFields, bondFields, type Sample } from './bond-fields.ts';
+import { type BondFields, bondFields, type Sample, type Where } from './bond-fields.ts';
 import { type CappedReach, cappedReach } from './capped-factor.ts';
 import { worstClockings } from './clocking.ts';
 import { fractureFactor, peelFactor, peelShearFactor } from './peel-factor.ts';
 import { type ModeResult, resultOf, UNLOADED } from './result.ts';
-import { BELOW } from './shear-factor.ts';
+import { BELOW, SURELY } from './shear-factor.ts';
 import type { JointState } from './state.ts';
 
 export interface PeelOptions {
@@ -33,9 +33,6 @@ export interface Found {
 }
 
 export type FactorOf = (sample: Sample) => number;
-
-/** Where a mode is judged; everywhere when left out. */
-type Where = Parameters<BondFields['visit']>[3];
 
 export function peelModes(
   state: JointState,
@@ -56,9 +53,9 @@ export function peelModes(
     if (options.only && !options.only.has(mode)) return;
     const asked = askedFactor(mode, loadCase.kind, factors);
     if (asked === null) return;
-    const elastic = worst(state, fields, factorOf, where);
-    if (!elastic || !(elastic.factor < UNLOADED)) return;
     const interest = options.ofInterest?.(mode) ?? Number.POSITIVE_INFINITY;
+    const elastic = worst(state, fields, factorOf, where, (1 + interest) * asked);
+    if (!elastic || !(elastic.factor < UNLOADED)) return;
     if (elastic.factor / asked - 1 >= interest) return;
     const reach = capped
       ? cappedReach(
@@ -164,26 +161,69 @@ export function interlaminarStrengths(material: Material): Interface | null {
   return tension === undefined || shear === undefined ? null : { tension, shear };
 }
 
-/** The lowest factor over bonds, stations and clockings; the last digits of a flat lap by rounds. */
+/**
+ * The lowest factor over bonds, stations and clockings; the last digits of a flat lap by rounds.
+ * @param factorOf never more for more peel, or for more shear either way
+ * @param enough null may be given where the lowest factor is at or above this
+ */
 export function worst(
   state: JointState,
   fields: BondFields,
   factorOf: FactorOf,
   where?: Where,
+  enough = Number.POSITIVE_INFINITY,
 ): Found | null {
   const { assembly, layered, loadCase } = state;
-  const at = (theta: number, bendsAt: number): Found => {
+  /** Of the clocking that was looked at last. */
+  let worstPlace = -1;
+  const at = (theta: number, bendsAt: number, passes?: (place: number) => boolean): Found => {
     let found: Found = { factor: Number.POSITIVE_INFINITY, bond: 0, x: 0, theta };
-    const see = (sample: Sample): void => {
+    const see = (sample: Sample, place: number): void => {
       const factor = factorOf(sample);
-      if (factor < found.factor * BELOW) found = { factor, bond: sample.bond, x: sample.x, theta };
+      if (factor < found.factor * BELOW) {
+        found = { factor, bond: sample.bond, x: sample.x, theta };
+        worstPlace = place;
+      }
     };
-    fields.visit(theta, bendsAt, see, where);
+    fields.visit(theta, bendsAt, see, where, passes);
     return found;
   };
   if (layered.bendsWithLoad) return atOwnLoad((factor) => at(0, factor));
-  const [lowest] = worstClockings(assembly.flat, loadCase.loads, (theta) => at(theta, 1).factor);
-  return lowest ? at(lowest.theta, 1) : null;
+  const least = leastFactors(fields, factorOf, where);
+  if (least.every((factor) => factor >= enough)) return null;
+  const known = new Map<number, Found>();
+  const atClocking = (theta: number): Found => {
+    let found = known.get(theta);
+    if (!found) {
+      // What was worst at the clocking before is near to being so here: the rest need not be looked at.
+      let near = Number.POSITIVE_INFINITY;
+      if (worstPlace >= 0) {
+        const see = (sample: Sample): void => {
+          near = factorOf(sample);
+        };
+        fields.visit(theta, 1, see, where, (place) => place === worstPlace);
+      }
+      found = at(theta, 1, (place) => !(least[place]! > near));
+      known.set(theta, found);
+    }
+    return found;
+  };
+  const [lowest] = worstClockings(
+    assembly.flat,
+    loadCase.loads,
+    (theta) => atClocking(theta).factor,
+  );
+  return lowest ? atClocking(lowest.theta) : null;
+}
+
+/** What the factor of each place is not below at any clocking. */
+function leastFactors(fields: BondFields, factorOf: FactorOf, where?: Where): Float64Array {
+  const least = new Float64Array(fields.places(where)).fill(Number.POSITIVE_INFINITY);
+  fields.visitBounds((sample, place) => {
+    const factor = factorOf(sample) * SURELY;
+    if (!(factor >= least[place]!)) least[place] = factor;
+  }, where);
+  return least;
 }
 
 const ROUNDS = 60;

@@ -18,6 +18,9 @@ const INTERIOR = 8;
 /** A factor is lower than another below this share of it: of places that are equal to rounding the first counts. */
 export const BELOW = 1 - 1e-9;
 
+/** What bounds factors from below is taken this share of itself: by more than rounding and the tolerance of roots. */
+export const SURELY = 1 - 1e-6;
+
 /**
  * Root of |(t + λm, λn)| = limit for λ ≥ 0: how much load the fixed stress t leaves room for.
  * Scales apply to the two components alike. 0 when t alone is enough.

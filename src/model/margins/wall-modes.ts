@@ -9,7 +9,7 @@ import { askedFactor, type Mode } from './asked.ts';
 import { clockings } from './clocking.ts';
 import { firstPlyModes } from './first-ply-modes.ts';
 import { type ModeResult, resultOf, UNLOADED } from './result.ts';
-import { BELOW } from './shear-factor.ts';
+import { BELOW, SURELY } from './shear-factor.ts';
 import type { JointState } from './state.ts';
 import { type FaceBending, NO_BENDING, wallBending } from './wall-bending.ts';
 import { laminateFactor, metalFactor } from './wall-strength.ts';
@@ -23,6 +23,26 @@ export interface WallOptions {
   readonly bending: boolean;
 }
 
+interface Place {
+  stressAt(angle: number): WallStress;
+  readonly facesAt: readonly ((angle: number) => FaceBending)[];
+}
+
+/**
+ * What the factor of a place is not below at any clocking. Stress along and around is linear in cos θ, shear in
+ * sin θ: all lie between those at 0° and 180° with the most shear of any, and strength is reached inside no sooner
+ * than at one of these, for what a wall bears is a convex region of stress.
+ */
+function leastOf(
+  { stressAt, facesAt }: Place,
+  worseFace: (stress: WallStress, facesAt: Place['facesAt'], angle: number) => number,
+): number {
+  const [left, right] = [stressAt(-Math.PI / 2).shear, stressAt(Math.PI / 2).shear];
+  const shear = Math.max(Math.abs(left), Math.abs(right));
+  const least = (angle: number): number => worseFace({ ...stressAt(angle), shear }, facesAt, angle);
+  return Math.min(least(0), least(Math.PI));
+}
+
 export function wallModes(
   state: JointState,
   factors: Factors,
@@ -32,6 +52,8 @@ export function wallModes(
   const { kind, loads } = loadCase;
   const stresses = wallStresses(assembly, bonds, loads, deltaT);
   const thetas = clockings(assembly.flat, loads);
+  /** Worst somewhere round the tube, not in the plane of bending. */
+  const isTurning = thetas.length > 2;
   const results: ModeResult[] = [];
   const faces = bending ? ([-1, 1] as const) : ([0] as const);
 
@@ -43,17 +65,20 @@ export function wallModes(
     const asked = askedFactor(mode, kind, factors);
     if (asked === null) return;
     const bend = bending ? wallBending(state, i) : null;
-    /** The worse face at a place and clocking. */
+    /** Stress and faces at a place, at any clocking. */
+    const placeAt = (station: number) => ({
+      stressAt: stresses.at(i, station),
+      facesAt: faces.map((face) => (bend ? bend(station, face) : () => NO_BENDING)),
+    });
+    /** The worse face. */
+    const worseFace = (stress: WallStress, facesAt: Place['facesAt'], angle: number): number => {
+      let lowest = Number.POSITIVE_INFINITY;
+      for (const faceAt of facesAt) lowest = Math.min(lowest, factorOf(stress, faceAt(angle)));
+      return lowest;
+    };
     const factorAt = (station: number) => {
-      const stressAt = stresses.at(i, station);
-      const facesAt = faces.map((face) => (bend ? bend(station, face) : () => NO_BENDING));
-      return (angle: number): number => {
-        let lowest = Number.POSITIVE_INFINITY;
-        for (const faceAt of facesAt) {
-          lowest = Math.min(lowest, factorOf(stressAt(angle), faceAt(angle)));
-        }
-        return lowest;
-      };
+      const { stressAt, facesAt } = placeAt(station);
+      return (angle: number): number => worseFace(stressAt(angle), facesAt, angle);
     };
     let reached = Number.POSITIVE_INFINITY;
     let x = 0;
@@ -62,9 +87,10 @@ export function wallModes(
       // The last station is the mouth itself, not a rounding error beside it.
       const station =
         k === WALL_STATIONS ? assembly.overlap : (assembly.overlap * k) / WALL_STATIONS;
-      const at = factorAt(station);
+      const place = placeAt(station);
+      if (isTurning && leastOf(place, worseFace) * SURELY >= reached * BELOW) continue;
       for (const angle of thetas) {
-        const factor = at(angle);
+        const factor = worseFace(place.stressAt(angle), place.facesAt, angle);
         // A station only counts as worse when it is so beyond rounding: ends are named first.
         if (factor < reached * BELOW) {
           reached = factor;
@@ -81,7 +107,7 @@ export function wallModes(
       x = findMinimum(along, from, to, 1e-3 * spacing);
       reached = Math.min(reached, along(x));
     }
-    if (thetas.length > 2) {
+    if (isTurning) {
       const step = thetas[1]!;
       const at = factorAt(x);
       const refined = findMinimum(at, theta - step, theta + step, 1e-4);
