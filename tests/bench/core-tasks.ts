@@ -7,6 +7,7 @@ import { stressCurves } from '../../src/model/curves/stress-curves.ts';
 import { allModes } from '../../src/model/margins/all-modes.ts';
 import { jointState } from '../../src/model/margins/state.ts';
 import { solvePlastic } from '../../src/model/plastic/one-bond.ts';
+import { capacityOf } from '../../src/model/plastic/one-bond-capacity.ts';
 import type { Joint, Project } from '../../src/shared/project.ts';
 import { readProject } from '../../src/shared/read-project.ts';
 import { bondedJoint, jointInputOf } from '../verification/cases/bonded-joints.ts';
@@ -196,6 +197,13 @@ export const shearAlong = (): number[] => {
 export const plastic: Task = {
   name: 'elastic-plastic shear lag of one bond, 400 stations',
   run: shearAlong,
+};
+
+const OVERLAPS = Array.from({ length: 200 }, (_one, i) => 5 + (i * oneBond.length) / 100);
+/** What is left of a sweep where one bond, one load and the adhesive's strain are all that is asked about. */
+export const strengths: Task = {
+  name: 'sweep of 200 overlaps, strength of one bond alone',
+  run: () => OVERLAPS.reduce((sum, overlap) => sum + capacityOf(channel, law, overlap).factor, 0),
 };
 
 /** The floor: as many exponentials and nothing else. */

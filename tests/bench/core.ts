@@ -10,6 +10,7 @@ import {
   STATIONS,
   scatter,
   shearAlong,
+  strengths,
 } from './core-tasks.ts';
 import { exponentOf, type Measured, measure } from './measure.ts';
 
@@ -27,7 +28,7 @@ export interface CoreFigures {
 const { values } = parseArgs({ options: { samples: { type: 'string', default: '100000' } } });
 
 const tasks: Measured[] = [];
-for (const task of [...analyses, plastic, exponentials, ...requests])
+for (const task of [...analyses, plastic, exponentials, strengths, ...requests])
   tasks.push(await measure(task));
 const samples = Number(values.samples);
 if (samples > 0) tasks.push(await measure(scatter(samples), 1));
