@@ -6,7 +6,7 @@
  *   s′ = a(N_t/K_t − N/K) + Δε,   N′ = −a·c·τ(s),   N_t = λP − ΣN
  *   s″ = a(N_t′/K_t − N′/K + N·K′/K²),   N″ = −a·c·(∂τ/∂s)·s′
  */
-import { type LapProblem, stiffnessAt, thermalMismatch } from '../lap/problem.ts';
+import { type LapProblem, stiffnessAt, stiffnessRiseAt, thermalMismatch } from '../lap/problem.ts';
 import { evaluateLaw, makeTraction, type Regime, tangentGradient } from './law.ts';
 
 /** Unknowns of a node: 2·(q·bonds + j) is the slip, one more the force; λ is last. */
@@ -65,7 +65,7 @@ export function makeFirstRates(
       for (let j = 0; j < bonds; j++) tubeForce -= y[offset + 2 * (q * bonds + j) + 1]!;
       for (let j = 0; j < bonds; j++) {
         const u = 2 * (q * bonds + j);
-        const [stiffness] = stiffnessAt(channel.outers[j]!, x, problem.length);
+        const stiffness = stiffnessAt(channel.outers[j]!, x, problem.length);
         out[u] =
           channel.levers[j]! *
             (tubeForce / channel.tube.stiffness - y[offset + u + 1]! / stiffness) +
@@ -130,7 +130,8 @@ export function makeRatesAt(problem: LapProblem, yieldScale: number): RatesAt {
       for (let j = 0; j < bonds; j++) {
         const u = 2 * (q * bonds + j);
         const { lever, transfer, mismatch, outer } = slips[q]![j]!;
-        const [stiffness, rise] = stiffnessAt(outer, x, problem.length);
+        const stiffness = stiffnessAt(outer, x, problem.length);
+        const rise = stiffnessRiseAt(outer, x, problem.length);
         const flex = 1 / stiffness;
         const force = y[offset + u + 1]!;
         const stress = traction[j]!.stress[q]!;

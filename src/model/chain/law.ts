@@ -45,7 +45,8 @@ export function evaluateLaw(
     out.tangent[2] = stiffness;
     return;
   }
-  const [n0, n1] = out.direction;
+  const n0 = out.direction[0]!;
+  const n1 = out.direction[1]!;
   out.stress[0] = shearYield * n0;
   out.stress[1] = shearYield * n1;
   const across = shearYield / size;

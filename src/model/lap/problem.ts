@@ -47,14 +47,23 @@ export const slipAtYield = (bond: BondLaw): number => bond.shearYield / bond.sti
 export const isTapered = (channel: Channel): boolean =>
   channel.outers.some((outer) => outer.taper !== undefined);
 
-/** Stiffness of a member and its slope at x: a parabola through root, middle and mouth. */
-export function stiffnessAt(member: Member, x: number, length: number): [number, number] {
-  if (member.taper === undefined) return [member.stiffness, 0];
-  const { middle, mouth } = member.taper;
+/** Stiffness of a member at x: a parabola through root, middle and mouth. */
+export function stiffnessAt(member: Member, x: number, length: number): number {
+  const { stiffness, taper } = member;
+  if (taper === undefined) return stiffness;
   const t = x / length;
-  const square = 2 * (member.stiffness + mouth - 2 * middle);
-  const linear = mouth - member.stiffness - square;
-  return [member.stiffness + t * (linear + t * square), (linear + 2 * t * square) / length];
+  const square = 2 * (stiffness + taper.mouth - 2 * taper.middle);
+  const linear = taper.mouth - stiffness - square;
+  return stiffness + t * (linear + t * square);
+}
+
+/** Slope of that parabola, N/mm: how much the stiffness rises along the overlap. */
+export function stiffnessRiseAt({ stiffness, taper }: Member, x: number, length: number): number {
+  if (taper === undefined) return 0;
+  const t = x / length;
+  const square = 2 * (stiffness + taper.mouth - 2 * taper.middle);
+  const linear = taper.mouth - stiffness - square;
+  return (linear + 2 * t * square) / length;
 }
 
 /** Δε of bond j: how much more the tube expands than its outer adherend. */

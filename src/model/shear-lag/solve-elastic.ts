@@ -89,7 +89,7 @@ function solveTapered(
           for (const share of GAUSS) {
             const x = from + share * cell;
             at(x, out);
-            stretch += ((cell / 2) * out[2 * j + 1]!) / stiffnessAt(outer, x, length)[0];
+            stretch += ((cell / 2) * out[2 * j + 1]!) / stiffnessAt(outer, x, length);
           }
         }
         return stretch;
