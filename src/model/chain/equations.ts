@@ -74,6 +74,16 @@ export function makeFirstRates(
     }
     for (let j = 0; j < bonds; j++) {
       const bond = problem.bonds[j]!;
+      if (regimes[j] === 'elastic') {
+        // Of all cells most are so: the law need not be asked.
+        for (let q = 0; q < channels; q++) {
+          out[2 * (q * bonds + j) + 1] =
+            -problem.channels[q]!.levers[j]! *
+            bond.width *
+            (bond.stiffness * y[offset + 2 * (q * bonds + j)]!);
+        }
+        continue;
+      }
       const s1 = channels > 1 ? y[offset + 2 * (bonds + j)]! : 0;
       evaluateLaw(bond.stiffness, bond.shearYield, y[offset + 2 * j]!, s1, regimes[j]!, traction);
       for (let q = 0; q < channels; q++) {

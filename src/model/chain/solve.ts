@@ -75,6 +75,13 @@ function resample(problem: LapProblem, chain: Chain, nodes: Float64Array): Float
   return values;
 }
 
+/** from + factor·step */
+function alongBy(from: Float64Array, factor: number, step: Float64Array): Float64Array {
+  const values = from.slice();
+  for (let i = 0; i < values.length; i++) values[i]! += factor * step[i]!;
+  return values;
+}
+
 /** The elastic answer to a load factor on given nodes, whatever the yield stress: the start of everything else. */
 function elasticAt(
   problem: LapProblem,
@@ -88,9 +95,7 @@ function elasticAt(
     return (factor) => ({
       nodes,
       regimes,
-      values: byTemperature.chain.values.map(
-        (value, i) => value + factor * byLoad.chain.values[i]!,
-      ),
+      values: alongBy(byTemperature.chain.values, factor, byLoad.chain.values),
     });
   }
   return (factor) => {
@@ -130,7 +135,8 @@ function elasticChain(
   if (!Number.isFinite(factor)) {
     throw new ModelError('load', 'The load does not move this end of the bond.');
   }
-  const values = thermal.values.map((value, i) => value + factor * (both.values[i]! - value));
+  const values = thermal.values.slice();
+  for (let i = 0; i < values.length; i++) values[i]! += factor * (both.values[i]! - values[i]!);
   return { nodes, values, regimes: thermal.regimes };
 }
 

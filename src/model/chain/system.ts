@@ -169,7 +169,7 @@ export function chainSystem(
       }
     }
     let norm = 0;
-    for (const value of residual) norm += value * value;
+    for (let i = 0; i < size; i++) norm += residual[i]! * residual[i]!;
     return Math.sqrt(norm);
   };
 
